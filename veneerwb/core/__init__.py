@@ -1,0 +1,21 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The job itself, without FreeCAD and without Qt: leaves, layouts, checks, lists. mm and degrees."""
+
+from __future__ import annotations
+
+from veneerwb.core.checks import check
+from veneerwb.core.checks.closure import Closure, closure
+from veneerwb.core.checks.finding import Finding
+from veneerwb.core.errors import VeneerError
+from veneerwb.core.layout import Cut, Layout, Piece, Seam
+from veneerwb.core.leaf import Bundle, Fault, Leaf, Side, Stock
+from veneerwb.core.log import Disturbance, sawn_bundle
+from veneerwb.core.matches.radial import Placement, radial
+from veneerwb.core.plane import Motion
+from veneerwb.core.top import Top
+
+__all__ = [
+    "Bundle", "Closure", "Cut", "Disturbance", "Fault", "Finding", "Layout", "Leaf", "Motion", "Piece",
+    "Placement", "Seam", "Side", "Stock", "Top", "VeneerError", "check", "closure", "radial",
+    "sawn_bundle",
+]

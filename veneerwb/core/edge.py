@@ -1,0 +1,269 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""True edges: closed runs of segments (line, arc), counter-clockwise, each marked seam or rim.
+
+Solids and drawings use the segments; polygons for shapely are derived from them at plane.SAGITTA.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from typing import Union
+
+import numpy as np
+from shapely.geometry import Polygon
+
+from veneerwb.core.plane import SAGITTA, TOUCH, Motion, polar
+
+Point = tuple[float, float]
+
+
+@dataclass(frozen=True)
+class Line:
+    """The straight from `a` to `b` (mm)."""
+
+    a: Point
+    b: Point
+    role: str = "rim"
+
+    @property
+    def start(self) -> Point:
+        return self.a
+
+    @property
+    def end(self) -> Point:
+        return self.b
+
+    @property
+    def length(self) -> float:
+        return math.dist(self.a, self.b)
+
+    @property
+    def swept(self) -> float:
+        """Half the integral of x dy - y dx along it (Green's theorem), mm2."""
+        return 0.5 * (self.a[0] * self.b[1] - self.b[0] * self.a[1])
+
+    @property
+    def reach(self) -> float:
+        """The furthest that it lies from the origin, mm."""
+        return max(math.hypot(*self.a), math.hypot(*self.b))
+
+    def scaled(self, factor: float) -> Line:
+        (ax, ay), (bx, by) = self.a, self.b
+        return replace(self, a=(ax * factor, ay * factor), b=(bx * factor, by * factor))
+
+    def moved(self, motion: Motion) -> Line:
+        return Line(_moved(motion, self.a), _moved(motion, self.b), self.role)
+
+    def reversed(self) -> Line:
+        return replace(self, a=self.b, b=self.a)
+
+    def points(self, sagitta: float = SAGITTA) -> list[Point]:
+        """The points from its start on, its end left out."""
+        return [self.a]
+
+    def hit(self, degrees: float) -> float | None:
+        """Where the ray from the origin meets it, as a share 0..1 of its length; None if nowhere."""
+        ux, uy = polar(1.0, degrees)
+        across_a = ux * self.a[1] - uy * self.a[0]
+        across_b = ux * self.b[1] - uy * self.b[0]
+        if across_a == across_b:
+            return None
+        share = _snapped(across_a / (across_a - across_b), self.length)
+        if not 0.0 <= share <= 1.0:
+            return None
+        x, y = self.at(share)
+        return share if ux * x + uy * y > 0.0 else None
+
+    def at(self, share: float) -> Point:
+        """The point at a share 0..1 of its length; the ends exactly."""
+        if share in (0.0, 1.0):
+            return self.b if share else self.a
+        (ax, ay), (bx, by) = self.a, self.b
+        return ax + share * (bx - ax), ay + share * (by - ay)
+
+    def part(self, first: float, last: float) -> Line:
+        return replace(self, a=self.at(first), b=self.at(last))
+
+
+@dataclass(frozen=True)
+class Arc:
+    """The arc about `centre` from direction `begin` over `sweep` degrees (positive: counter-clockwise)."""
+
+    centre: Point
+    radius: float
+    begin: float
+    sweep: float
+    role: str = "rim"
+
+    @property
+    def start(self) -> Point:
+        return self.at(0.0)
+
+    @property
+    def end(self) -> Point:
+        return self.at(1.0)
+
+    @property
+    def middle(self) -> Point:
+        return self.at(0.5)
+
+    @property
+    def length(self) -> float:
+        return self.radius * math.radians(abs(self.sweep))
+
+    @property
+    def swept(self) -> float:
+        """Half the integral of x dy - y dx along it (Green's theorem), mm2."""
+        (ax, ay), (bx, by), (cx, cy) = self.start, self.end, self.centre
+        about_centre = 0.5 * self.radius**2 * math.radians(self.sweep)
+        return about_centre + 0.5 * (cx * (by - ay) - cy * (bx - ax))
+
+    @property
+    def reach(self) -> float:
+        """The furthest that it lies from the origin, mm."""
+        away = math.hypot(*self.centre)
+        if away <= TOUCH:
+            return self.radius + away
+        if self._share(math.degrees(math.atan2(self.centre[1], self.centre[0]))) is not None:
+            return away + self.radius
+        return max(math.hypot(*self.start), math.hypot(*self.end))
+
+    def scaled(self, factor: float) -> Arc:
+        cx, cy = self.centre
+        return replace(self, centre=(cx * factor, cy * factor), radius=self.radius * factor)
+
+    def moved(self, motion: Motion) -> Arc:
+        begin = motion.angle + (180.0 - self.begin if motion.mirrored else self.begin)
+        sweep = -self.sweep if motion.mirrored else self.sweep
+        return replace(self, centre=_moved(motion, self.centre), begin=begin, sweep=sweep)
+
+    def reversed(self) -> Arc:
+        return replace(self, begin=self.begin + self.sweep, sweep=-self.sweep)
+
+    def points(self, sagitta: float = SAGITTA) -> list[Point]:
+        """Points from its start on, its end left out, chords nowhere deeper than `sagitta` mm."""
+        widest = 2.0 * math.degrees(math.acos(max(0.0, 1.0 - sagitta / self.radius)))
+        count = max(1, math.ceil(abs(self.sweep) / max(widest, 1e-3)))
+        return [self.at(i / count) for i in range(count)]
+
+    def hit(self, degrees: float) -> float | None:
+        """Where the ray from the origin meets it (the further place), as a share 0..1; None if nowhere."""
+        ux, uy = polar(1.0, degrees)
+        cx, cy = self.centre
+        along, off = ux * cx + uy * cy, ux * cy - uy * cx
+        if abs(off) > self.radius:
+            return None
+        reach = along + math.sqrt(self.radius**2 - off**2)
+        if reach <= 0.0:
+            return None
+        if cx == cy == 0.0:
+            return self._share(degrees)
+        return self._share(math.degrees(math.atan2(reach * uy - cy, reach * ux - cx)))
+
+    def _share(self, direction: float) -> float | None:
+        turn = (direction - self.begin) * (1.0 if self.sweep > 0.0 else -1.0) % 360.0
+        whole = abs(self.sweep)
+        for candidate in (turn, turn - 360.0):
+            share = _snapped(candidate / whole, self.length)
+            if 0.0 <= share <= 1.0:
+                return share
+        return None
+
+    def at(self, share: float) -> Point:
+        """The point at a share 0..1 of its sweep."""
+        x, y = polar(self.radius, self.begin + share * self.sweep)
+        return self.centre[0] + x, self.centre[1] + y
+
+    def part(self, first: float, last: float) -> Arc:
+        return replace(
+            self, begin=self.begin + first * self.sweep, sweep=(last - first) * self.sweep
+        )
+
+
+Segment = Union[Line, Arc]
+Edge = tuple[Segment, ...]
+
+
+def _moved(motion: Motion, point: Point) -> Point:
+    x, y = motion.apply(point)
+    return float(x), float(y)
+
+
+def _snapped(share: float, length: float) -> float:
+    """A share that lies within TOUCH of an end is that end."""
+    near = TOUCH / length if length else 0.0
+    if abs(share) <= near:
+        return 0.0
+    return 1.0 if abs(share - 1.0) <= near else share
+
+
+def straights(points: Sequence[Point], role: str = "rim") -> Edge:
+    """The closed run of straights through `points`."""
+    return tuple(Line(a, b, role) for a, b in zip(points, [*points[1:], points[0]]))
+
+
+def moved(edge: Iterable[Segment], motion: Motion) -> Edge:
+    """The edge under `motion`, still counter-clockwise."""
+    run = tuple(segment.moved(motion) for segment in edge)
+    return tuple(s.reversed() for s in reversed(run)) if motion.mirrored else run
+
+
+def area(edge: Iterable[Segment]) -> float:
+    """Exact area in mm2 of a closed counter-clockwise edge (Green's theorem)."""
+    return math.fsum(segment.swept for segment in edge)
+
+
+def polygon(edge: Iterable[Segment], sagitta: float = SAGITTA) -> Polygon:
+    """The shapely polygon inscribed in a closed edge."""
+    return Polygon([p for segment in edge for p in segment.points(sagitta)])
+
+
+def run_between(edge: Edge, first: float, last: float) -> Edge:
+    """The run of a closed edge, seen from the origin, from direction `first` to direction `last`.
+
+    The edge goes counter-clockwise round the origin and every ray meets it once. Directions in degrees.
+    """
+    if len(edge) == 1:
+        share_begin, share_end = (edge[0].hit(direction) or 0.0 for direction in (first, last))
+        return (edge[0].part(share_begin, share_end + (share_end <= share_begin)),)
+    begin, share_begin = _hit(edge, first, leaving=True)
+    end, share_end = _hit(edge, last, leaving=False)
+    if begin == end and share_end > share_begin:
+        return (edge[begin].part(share_begin, share_end),)
+    run = [edge[begin].part(share_begin, 1.0)]
+    k = (begin + 1) % len(edge)
+    while k != end:
+        run.append(edge[k])
+        k = (k + 1) % len(edge)
+    run.append(edge[end].part(0.0, share_end))
+    return tuple(run)
+
+
+def _hit(edge: Edge, degrees: float, leaving: bool) -> tuple[int, float]:
+    """The segment that a ray meets and the share along it; at a corner the one that leaves or arrives."""
+    hits = [(k, s) for k, segment in enumerate(edge) if (s := segment.hit(degrees)) is not None]
+    wanted = [(k, s) for k, s in hits if s != (1.0 if leaving else 0.0)]
+    if wanted:
+        return wanted[0]
+    if not hits:
+        raise ArithmeticError(f"no segment lies in direction {degrees}")
+    # The ray passes so near a corner that only one of its two segments was met.
+    k = hits[0][0] + (1 if leaving else -1)
+    return k % len(edge), 0.0 if leaving else 1.0
+
+
+def extent(edge: Iterable[Segment], degrees: float) -> tuple[float, float]:
+    """(least, most) of the edge's points along direction `degrees`, mm, exact for lines and arcs."""
+    ux, uy = polar(1.0, degrees)
+    values: list[float] = []
+    for segment in edge:
+        places = [segment.start, segment.end]
+        if isinstance(segment, Arc):
+            for turn in (degrees, degrees + 180.0):
+                share = segment._share(turn)
+                if share is not None:
+                    places.append(segment.at(share))
+        values += [float(np.dot((ux, uy), p)) for p in places]
+    return min(values), max(values)

@@ -1,0 +1,126 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""What every match gives and all else reads: pieces, seams, cuts.
+
+A piece is an outline on the top, the leaf it is cut from, whether that leaf is turned over, and one
+rigid motion from the top to the bundle.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any, Protocol
+
+from shapely.geometry import LineString, Polygon
+from shapely.ops import unary_union
+
+from veneerwb.core import edge as edges
+from veneerwb.core.edge import Edge
+from veneerwb.core.leaf import Leaves
+from veneerwb.core.plane import TOUCH, Motion
+from veneerwb.core.top import Top
+
+
+@dataclass(frozen=True)
+class Piece:
+    """One piece of the top, at `position` 1.. counter-clockwise seen from the show face.
+
+    `edge` is the finished outline and `blank_edge` the one that is cut (with oversize), true segments in
+    top mm. `onto_bundle` takes top mm to bundle mm; it is mirrored when the leaf is turned over.
+    """
+
+    position: int
+    leaf: int
+    turned: bool
+    edge: Edge
+    blank_edge: Edge
+    onto_bundle: Motion
+
+    @cached_property
+    def outline(self) -> Polygon:
+        """The finished outline (shapely, top mm), derived from `edge`."""
+        return edges.polygon(self.edge)
+
+    @cached_property
+    def blank(self) -> Polygon:
+        """The outline that is cut, with oversize (shapely, top mm), derived from `blank_edge`."""
+        return edges.polygon(self.blank_edge)
+
+    @property
+    def area(self) -> float:
+        """Exact area of the finished piece in mm2."""
+        return edges.area(self.edge)
+
+
+@dataclass(frozen=True)
+class Seam:
+    """The joint between the pieces at positions `a` and `b`: its `line` (shapely, top mm) and `step`,
+    the number of surfaces between the two that meet there."""
+
+    a: int
+    b: int
+    line: LineString
+    step: int
+
+
+@dataclass(frozen=True)
+class Cut:
+    """One outline cut through the stack (shapely, bundle mm) and the positions that it serves."""
+
+    outline: Polygon
+    pieces: tuple[int, ...]
+
+
+class Recipe(Protocol):
+    """How a layout was made, so that a check can ask what another size or count would give."""
+
+    def lay(self, bundle: Leaves, top: Top) -> Layout: ...
+
+
+@dataclass(frozen=True)
+class Layout:
+    """The pieces of a top with their seams and cuts, on `bundle` (or a stock)."""
+
+    pieces: tuple[Piece, ...]
+    seams: tuple[Seam, ...]
+    cuts: tuple[Cut, ...]
+    top: Top
+    bundle: Leaves
+    recipe: Recipe | None = None
+
+    @cached_property
+    def revision(self) -> str:
+        """A short mark that changes with the layout and its registers: stale paper is seen by it."""
+        return hashlib.sha256(repr(self._marks()).encode()).hexdigest()[:6].upper()
+
+    def _marks(self) -> list[Any]:
+        marks: list[Any] = [self.top.name, float(self.bundle.thickness), self.bundle.back]
+        for p in self.pieces:
+            marks.append((p.position, p.leaf, p.turned, _rounded(p.onto_bundle)))
+            marks.append(_rounded(self.bundle.register(p.leaf, p.turned)))
+            for run in (p.edge, p.blank_edge):
+                marks.append([(round(x, 4) + 0.0, round(y, 4) + 0.0) for s in run for x, y in s.points()])
+        return marks
+
+
+def _rounded(motion: Motion) -> tuple[float, ...]:
+    values = (motion.angle, motion.dx, motion.dy)
+    return (*(round(float(v), 4) + 0.0 for v in values), float(motion.mirrored))
+
+
+def cuts_of(pieces: Sequence[Piece]) -> tuple[Cut, ...]:
+    """The one cut through the stack that serves all pieces: their common outline where they are alike,
+    else the union of all of them drawn back into the bundle."""
+    drawn = [p.onto_bundle.apply_to(p.blank) for p in pieces]
+    alike = all(_same(drawn[0], other) for other in drawn[1:])
+    outline = drawn[0] if alike else unary_union([d.buffer(0) for d in drawn])
+    return (Cut(outline, tuple(p.position for p in pieces)),)
+
+
+def _same(one: Polygon, other: Polygon) -> bool:
+    """Whether two outlines with the same number of corners lie on each other within TOUCH."""
+    if len(one.exterior.coords) != len(other.exterior.coords):
+        return False
+    return one.hausdorff_distance(other) <= 10.0 * TOUCH

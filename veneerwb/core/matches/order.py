@@ -1,0 +1,26 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Ring orders: which leaf lies at which position."""
+
+from __future__ import annotations
+
+
+def zigzag(count: int) -> list[int]:
+    """Indices 0.. up one side and down the other: 0 2 4 .. 5 3 1. No jump over 2 (Graves, Veneer
+    Sequence for the "Starburst" Pattern, gives it for eight as 1 3 5 7 8 6 4 2)."""
+    return [*range(0, count, 2), *reversed(range(1, count, 2))]
+
+
+def paired_zigzag(count: int) -> list[int]:
+    """Indices 0.. for a ring in which every second position shows the surface below its leaf.
+
+    The first position shows surface k + 1 of its index k, the second surface k, and so on. Even indices
+    on odd positions and odd indices on even ones then meet on the surfaces 1, 3, 5 ..: each of them
+    twice, so that the ring climbs on one and comes back on the other: no step over 2 (plane counting;
+    for eight leaves 1 2 3 6 7 8 5 4).
+    """
+    up, down = [0, 1], []
+    for level, even in enumerate(range(2, count, 2), start=1):
+        first, second = (even, even + 1) if level % 2 else (even + 1, even)
+        up.append(first)
+        down.append(second)
+    return [*up, *reversed(down)]

@@ -1,0 +1,239 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Photographs of leaves: reading, naming, shrinking and saving them.
+
+Pixels are uint8 rows x columns x 3, sRGB, row 0 at the top. How a file becomes that (camera's turn,
+alpha, colour profile, depth) is told in `decode`.
+"""
+
+from __future__ import annotations
+
+import math
+import os
+import re
+import threading
+import unicodedata
+from collections import OrderedDict
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import numpy as np
+from PIL import Image
+
+from veneerwb.core.decode import MOST_MEGAPIXELS, check_size, decoded, sha256_of, upright
+from veneerwb.core.errors import VeneerError
+from veneerwb.core.files import reason, shown_name, write_beside
+from veneerwb.core.plane import positive
+
+__all__ = [
+    "MOST_MEGAPIXELS", "SUFFIXES", "Photo", "by_number", "photo_files", "save_png", "sha256_of",
+    "working_copy",
+]
+
+AnyPath = str | os.PathLike[str]
+
+SUFFIXES = (".png", ".jpg", ".jpeg", ".tif", ".tiff", ".bmp", ".webp")
+COARSEST = 10.0
+"""mm/px: a coarser photo shows no figure."""
+KEPT_BYTES = 1 << 30
+"""Bytes of decoded photos kept in memory; older ones are decoded again when asked for."""
+
+
+# --- the photo ---------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class _Origin:
+    """Where a photo's pixels come from: a file with that content, flipped left-right or not."""
+
+    path: Path
+    sha256: str
+    mirrored: bool
+
+
+@dataclass(frozen=True, eq=False)
+class Photo:
+    """A photograph at a known scale. Two photos are equal only if they are one object.
+
+    `mm_per_px` is the scale, `shape` (rows, columns), `name` the file's name ("" for an array).
+    Made by `Photo.read` or `Photo.of`.
+    """
+
+    mm_per_px: float
+    shape: tuple[int, int]
+    name: str = ""
+    _origin: _Origin | None = field(default=None, repr=False)
+    _array: np.ndarray | None = field(default=None, repr=False)
+
+    @staticmethod
+    def read(path: AnyPath, mm_per_px: float, mirrored: bool = False) -> Photo:
+        """The photo in a file, read to its end once, so that a damaged one is refused here.
+
+        `mirrored` flips it left-right: a photo of a leaf's back, as seen from the face. Raises
+        VeneerError, naming the file, for one that is missing, empty, damaged, no picture, larger
+        than MOST_MEGAPIXELS or smaller than 2 x 2 pixels.
+        """
+        scale = _scale(mm_per_px)
+        path = Path(path).absolute()  # the working folder may change before the next decoding
+        pixels, sha256 = decoded(path)
+        pixels = upright(pixels, mirrored=mirrored)
+        origin = _Origin(path, sha256, mirrored)
+        _kept.keep(origin, pixels)
+        return Photo(scale, pixels.shape[:2], shown_name(path), origin)
+
+    @staticmethod
+    def of(array: np.ndarray, mm_per_px: float, name: str = "") -> Photo:
+        """A photo of an array, uint8 rows x columns x 3, which is kept, not copied."""
+        scale = _scale(mm_per_px)
+        array = np.asarray(array)
+        if array.dtype != np.uint8 or array.ndim != 3 or array.shape[2] != 3:
+            raise VeneerError(
+                "not-pixels",
+                "A photo's pixels must be whole numbers from 0 to 255 (uint8), rows x columns x 3; "
+                "these are {dtype} {shape}.",
+                dtype=str(array.dtype), shape=" x ".join(map(str, array.shape)) or "without rows",
+            )
+        check_size(name or "in memory", array.shape[1], array.shape[0])
+        return Photo(scale, array.shape[:2], name, _array=upright(array))
+
+    @property
+    def pixels(self) -> np.ndarray:
+        """uint8 rows x columns x 3, contiguous, read-only.
+
+        Raises VeneerError if the file has gone or changed since it was read.
+        """
+        if self._array is not None:
+            return self._array
+        return _kept.pixels(self._origin)
+
+    @property
+    def size(self) -> tuple[float, float]:
+        """(width, length) in mm."""
+        rows, columns = self.shape
+        return columns * self.mm_per_px, rows * self.mm_per_px
+
+    @property
+    def sha256(self) -> str:
+        """The SHA-256 of the file as it was read, in hexadecimal; "" for a photo of an array."""
+        return self._origin.sha256 if self._origin else ""
+
+
+class _Kept:
+    """Decoded photos, those longest unused dropped first once they pass `most_bytes`."""
+
+    def __init__(self, most_bytes: int) -> None:
+        self.most_bytes = most_bytes
+        self.bytes = 0
+        self._photos: OrderedDict[_Origin, np.ndarray] = OrderedDict()
+        self._lock = threading.Lock()
+
+    def pixels(self, origin: _Origin) -> np.ndarray:
+        with self._lock:
+            if origin in self._photos:
+                self._photos.move_to_end(origin)
+                return self._photos[origin]
+        # Not under the lock: other threads may decode other photos meanwhile.
+        pixels = upright(decoded(origin.path, origin.sha256)[0], mirrored=origin.mirrored)
+        self.keep(origin, pixels)
+        return pixels
+
+    def keep(self, origin: _Origin, pixels: np.ndarray) -> None:
+        with self._lock:
+            known = self._photos.pop(origin, None)
+            self.bytes += pixels.nbytes - (0 if known is None else known.nbytes)
+            self._photos[origin] = pixels
+            while self.bytes > self.most_bytes and self._photos:
+                self.bytes -= self._photos.popitem(last=False)[1].nbytes
+
+
+_kept = _Kept(KEPT_BYTES)
+
+
+def _scale(mm_per_px: float) -> float:
+    return positive("scale of the photo in mm per pixel", mm_per_px, COARSEST)
+
+
+# --- folders and names -------------------------------------------------------------------------
+
+
+def photo_files(folder: AnyPath) -> list[Path]:
+    """Every picture in `folder`, by its suffix, in natural order (leaf 2 before leaf 10)."""
+    folder = Path(folder)
+    try:
+        inside = list(folder.iterdir())
+    except OSError as error:
+        raise VeneerError(
+            "no-folder", "The folder {folder} cannot be read ({reason}); check its name.",
+            folder=shown_name(folder), reason=reason(error),
+        ) from error
+    # Names with a leading dot are other systems' notes on the file of that name.
+    found = [p for p in inside if p.suffix.lower() in SUFFIXES and p.name[0] != "." and p.is_file()]
+    if not found:
+        raise VeneerError(
+            "no-photos",
+            "The folder {folder} holds no photos; it needs PNG, JPEG, TIFF, BMP or WebP files.",
+            folder=shown_name(folder),
+        )
+    return sorted(found, key=_natural)
+
+
+def _natural(path: Path) -> tuple[list[str | int], str]:
+    name = unicodedata.normalize("NFC", path.name).casefold()
+    parts = re.split(r"(\d+)", name)
+    return [int(p) if i % 2 else p for i, p in enumerate(parts)], path.name
+
+
+def by_number(paths: Iterable[AnyPath]) -> dict[int, Path]:
+    """The files by the last whole number in each name (without its suffix), in order of number."""
+    numbered: dict[int, Path] = {}
+    for path in map(Path, paths):
+        digits = re.findall(r"\d+", path.stem)
+        if not digits:
+            raise VeneerError(
+                "no-number",
+                "The file name {file} holds no number; put the number of the leaf in it.",
+                file=shown_name(path),
+            )
+        number = int(digits[-1])
+        if number in numbered:
+            raise VeneerError(
+                "two-photos-one-number",
+                "The files {first} and {second} both carry the number {number}; rename one.",
+                first=shown_name(numbered[number]), second=shown_name(path), number=number,
+            )
+        numbered[number] = path
+    return dict(sorted(numbered.items()))
+
+
+# --- copies ------------------------------------------------------------------------------------
+
+
+def working_copy(
+    photo: Photo | AnyPath, most_megapixels: float = 3.0
+) -> tuple[np.ndarray, float]:
+    """Pixels shrunk to at most `most_megapixels`, and the factor f by which mm per pixel grows.
+
+    f = columns / new columns, exactly, and holds along the leaf too, so the copy has one true
+    scale. The copy starts at the same lower left corner, so a point keeps its mm; at the upper edge
+    less than one pixel of the copy is left off. A photo that is small enough is returned as it is
+    (f = 1); one only a few pixels wide is left longer than asked.
+    """
+    most = positive("most megapixels of a working copy", most_megapixels, MOST_MEGAPIXELS) * 1e6
+    pixels = photo.pixels if isinstance(photo, Photo) else decoded(Path(photo))[0]
+    rows, columns = pixels.shape[:2]
+    if rows * columns <= most:
+        return pixels, 1.0
+    new_columns = max(2, math.floor(math.sqrt(most * columns / rows)))
+    factor = columns / new_columns
+    new_rows = max(2, rows * new_columns // columns)
+    box = (0.0, max(0.0, rows - new_rows * factor), columns, rows)
+    copy = Image.fromarray(pixels).resize((new_columns, new_rows), Image.Resampling.LANCZOS, box)
+    return upright(np.asarray(copy)), factor
+
+
+def save_png(path: AnyPath, pixels: np.ndarray) -> None:
+    """Writes uint8 rows x columns x 3 (RGB) or x 4 (RGBA) as PNG, whole or not at all."""
+    pixels = np.ascontiguousarray(pixels)
+    if pixels.dtype != np.uint8 or pixels.ndim != 3 or pixels.shape[2] not in (3, 4):
+        raise ValueError(f"uint8 rows x columns x 3 or 4 wanted, not {pixels.dtype} {pixels.shape}")
+    write_beside(path, lambda stream: Image.fromarray(pixels).save(stream, format="PNG"))

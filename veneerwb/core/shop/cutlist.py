@@ -1,0 +1,90 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The cut list: a row for each piece, with the revision mark of the layout it was made from."""
+
+from __future__ import annotations
+
+import csv
+import io
+import os
+from collections.abc import Iterable
+from dataclasses import astuple, dataclass
+
+from veneerwb.core import edge as edges
+from veneerwb.core.checks.sufficiency import onto_leaf
+from veneerwb.core.edge import Edge
+from veneerwb.core.errors import number
+from veneerwb.core.files import write_beside
+from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.plane import Motion
+
+HEADINGS = (
+    "position", "leaf", "side up", "net across the leaf mm", "net along the grain mm",
+    "blank across the leaf mm", "blank along the grain mm", "tip on leaf x mm", "tip on leaf y mm",
+)
+CAUTION = (
+    "Dry-lay before glue. Cut away from the hand, with the stack held; follow local rules and the makers' "
+    "sheets for dust, blades and adhesives."
+)
+
+
+@dataclass(frozen=True)
+class Row:
+    """A piece of the list; sizes are the extents in mm across the leaf and along the grain, the tip is in
+    mm on the piece's own leaf as seen from its face."""
+
+    position: int
+    leaf: int
+    side_up: str
+    net_across: float
+    net_along: float
+    blank_across: float
+    blank_along: float
+    tip_x: float
+    tip_y: float
+
+
+def rows(layout: Layout) -> list[Row]:
+    """The rows in the order of positions, counter-clockwise seen from the show face."""
+    return [_row(layout, piece) for piece in layout.pieces]
+
+
+def _row(layout: Layout, piece: Piece) -> Row:
+    tip = onto_leaf(piece, layout.bundle).apply(piece.edge[0].start)
+    return Row(
+        piece.position, piece.leaf, "back" if piece.turned else "face",
+        *_extents(piece.edge, piece.onto_bundle), *_extents(piece.blank_edge, piece.onto_bundle),
+        float(tip[0]), float(tip[1]),
+    )
+
+
+def _extents(edge: Edge, motion: Motion) -> tuple[float, float]:
+    drawn = edges.moved(edge, motion)
+    spans = (edges.extent(drawn, degrees) for degrees in (0.0, 90.0))
+    across, along = (most - least for least, most in spans)
+    return across, along
+
+
+def as_csv(layout: Layout) -> str:
+    """The list as comma-separated text, numbers in mm with a decimal point."""
+    out = io.StringIO()
+    table = csv.writer(out, lineterminator="\n")
+    table.writerows(_head(layout))
+    table.writerow(HEADINGS)
+    for row in rows(layout):
+        table.writerow([number(v) if isinstance(v, float) else v for v in astuple(row)])
+    return out.getvalue()
+
+
+def _head(layout: Layout) -> Iterable[tuple[str, ...]]:
+    yield "cut list, revision", layout.revision
+    yield "top", layout.top.name
+    yield "pieces", str(len(layout.pieces))
+    yield "leaf thickness mm", number(float(layout.bundle.thickness))
+    yield "positions run", "counter-clockwise, seen from the show face"
+    yield "caution", CAUTION
+    yield ()
+
+
+def write_csv(layout: Layout, path: str | os.PathLike[str]) -> None:
+    """Write the list to `path`; VeneerError, and the old file untouched, if that cannot be done."""
+    write_beside(path, lambda file: file.write(as_csv(layout).encode("utf-8")))

@@ -1,0 +1,70 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Leaf: owns the photographs of one leaf inside the document."""
+
+from __future__ import annotations
+
+import tempfile
+from typing import Any
+
+from veneerwb.host.objects.base import OUT, Property, Proxy, set_if_new
+
+_HIDDEN = 4
+
+
+class Leaf(Proxy):
+    """A leaf. Its pictures are working copies as seen from the face; the originals stay with the user.
+
+    Usable and FaultOutlines are corners in mm on the leaf as seen from its face, the third coordinate
+    numbering the ring (areas that lie in an even number of Usable's rings are holes) or the fault.
+    """
+
+    kind = "Leaf"
+    properties = (
+        Property("Integer", "Number", "Leaf", "The leaf's place in the bundle as it came off the log", 1),
+        Property("FileIncluded", "Photo", "Leaf", "Working copy of the photograph of the face"),
+        Property("Float", "MmPerPx", "Leaf", "Scale of the working copy: mm per pixel", 0.0),
+        Property("Length", "Width", "Leaf", "Size across the leaf", 0.0, OUT),
+        Property("Length", "Length", "Leaf", "Size along the grain", 0.0, OUT),
+        Property("Distance", "RegisterX", "Register", "Where the bundle's origin lies on this leaf, across",
+                 0.0),
+        Property("Distance", "RegisterY", "Register", "Where the bundle's origin lies on this leaf, along",
+                 0.0),
+        Property("Angle", "RegisterAngle", "Register", "How far the figure is turned on this leaf", 0.0),
+        Property("FloatList", "View", "Register", "Angle, x and y of the bundle on the photo of the face, "
+                 "where it is not the register", [], _HIDDEN),
+        Property("VectorList", "Usable", "Leaf", "Outline of what may be used, mm; empty for the whole leaf",
+                 []),
+        Property("VectorList", "FaultOutlines", "Leaf", "Outlines of faults, mm", []),
+        Property("StringList", "FaultKinds", "Leaf", "What each fault is", []),
+        Property("String", "OriginalName", "Original", "Name of the photograph's own file", "", OUT),
+        Property("String", "OriginalSha256", "Original", "SHA-256 of the photograph's own file", "", OUT),
+        Property("Float", "OriginalMmPerPx", "Original", "Scale of the original: mm per pixel", 0.0, OUT),
+        Property("FileIncluded", "BackPhoto", "Back", "Working copy of the photograph of the back, as seen "
+                 "from the face"),
+        Property("Float", "BackMmPerPx", "Back", "Scale of the back's working copy: mm per pixel", 0.0),
+        Property("FloatList", "BackRegister", "Back", "Angle, x and y of the bundle on the back, where it "
+                 "was photographed", [], _HIDDEN),
+        Property("FloatList", "BackView", "Back", "Angle, x and y of the bundle on the photo of the back, "
+                 "where it is not the register", [], _HIDDEN),
+        Property("String", "BackOriginalName", "Original", "Name of the back's own file", "", OUT),
+        Property("String", "BackOriginalSha256", "Original", "SHA-256 of the back's own file", "", OUT),
+        Property("Float", "BackOriginalMmPerPx", "Original", "Scale of the back's original: mm per pixel",
+                 0.0, OUT),
+    )
+
+    def update(self, obj: Any) -> None:
+        from veneerwb.host import values
+
+        width, length = values.core_leaf(obj).size
+        if (obj.Width.Value, obj.Length.Value) != (width, length):
+            set_if_new(obj, Width=width, Length=length)
+
+
+def add_leaf(doc: Any, source: Any, number: int = 1, mm_per_px: float = 0.0) -> Any:
+    """A Leaf from the path of a photograph of its face at `mm_per_px`, or from a core Leaf (whose own
+    number and scale then count). Raises VeneerError before the document is touched."""
+    from veneerwb.host import imports
+
+    with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+        ready = imports.from_leaf if hasattr(source, "face") else imports.from_file
+        return imports.make_leaf(doc, ready(source, folder, number, mm_per_px))

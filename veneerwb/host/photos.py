@@ -1,0 +1,97 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Pictures inside a document: working copies going in, photographs read lazily coming out.
+
+A working copy has at most 3 megapixels and is kept as JPEG of quality 95 with full colour resolution.
+Measured on generated leaves of 3 megapixels with sensor noise: 1.3 to 1.7 MB where PNG takes 4.6 to 5.4, at
+a mean error of 2.0 to 2.3 levels of 255, most of it the noise.
+"""
+
+from __future__ import annotations
+
+import os
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+
+import numpy as np
+from PIL import Image
+
+from veneerwb.core.errors import VeneerError
+from veneerwb.core.photos import Photo, working_copy
+
+QUALITY = 95
+_ORIENTATION, _ON_THEIR_SIDE = 0x0112, (5, 6, 7, 8)
+
+
+@dataclass(frozen=True)
+class WorkingCopy:
+    """A working copy in a file of its own, on its way into a document, and where it came from."""
+
+    path: str
+    mm_per_px: float
+    name: str
+    sha256: str
+    original_mm_per_px: float
+
+
+def copied(photo: Photo, folder: str, stem: str) -> WorkingCopy:
+    """The working copy of `photo`, written into `folder`."""
+    pixels, factor = working_copy(photo)
+    path = os.path.join(folder, f"{stem}.jpg")
+    Image.fromarray(np.asarray(pixels)).save(path, "JPEG", quality=QUALITY, subsampling=0)
+    return WorkingCopy(path, photo.mm_per_px * factor, photo.name, photo.sha256, photo.mm_per_px)
+
+
+@dataclass(frozen=True, eq=False)
+class IncludedPhoto(Photo):
+    """A photograph inside a document: its size is known from its header, and its pixels are read when they
+    are asked for. `stamp` tells one content of the file from another."""
+
+    path: str = ""
+    stamp: tuple[int, int] = (0, 0)
+
+    @property
+    def pixels(self) -> np.ndarray:
+        """uint8 rows x columns x 3, read-only. Raises VeneerError for a picture that cannot be read."""
+        return _read(self.path, self.stamp).pixels
+
+    @property
+    def sha256(self) -> str:
+        return _read(self.path, self.stamp).sha256
+
+
+def included(path: str, mm_per_px: float) -> Photo:
+    """The photograph at `path` inside a document; one object for as long as file and scale stay the same.
+
+    Raises VeneerError if there is none or it is no picture.
+    """
+    try:
+        status = os.stat(path)
+    except (OSError, ValueError) as error:
+        raise VeneerError(
+            "photo-missing", "A leaf has no photograph; give it one again.", file=str(path)
+        ) from error
+    return _included(path, (status.st_mtime_ns, status.st_size), mm_per_px)
+
+
+@lru_cache(maxsize=4096)
+def _included(path: str, stamp: tuple[int, int], mm_per_px: float) -> Photo:
+    photo = Photo.of(np.zeros((2, 2, 3), np.uint8), mm_per_px)  # for its check of the scale
+    return IncludedPhoto(photo.mm_per_px, _shape(path, stamp), Path(path).name, path=path, stamp=stamp)
+
+
+@lru_cache(maxsize=4096)
+def _shape(path: str, stamp: tuple[int, int]) -> tuple[int, int]:
+    """(rows, columns) of the picture held upright, from its header alone."""
+    try:
+        with Image.open(path) as image:
+            columns, rows = image.size
+            sideways = image.getexif().get(_ORIENTATION) in _ON_THEIR_SIDE
+    except (OSError, ValueError, Image.DecompressionBombError):
+        return Photo.read(path, 1.0).shape  # says in a sentence what is wrong
+    return (columns, rows) if sideways else (rows, columns)
+
+
+@lru_cache(maxsize=4096)
+def _read(path: str, stamp: tuple[int, int]) -> Photo:
+    return Photo.read(path, 1.0)
