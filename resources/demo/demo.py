@@ -1,0 +1,66 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The main job without a screen: a generated bundle, a round top in 16 ways, then 12 by a spreadsheet cell.
+
+Runs inside FreeCAD (`bash resources/demo/run.sh`) and writes into out/.
+"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import Any
+
+import FreeCAD
+
+from veneerwb.core import Disturbance, VeneerError, check, sawn_bundle
+from veneerwb.core.checks.finding import report
+from veneerwb.core.files import write_beside
+from veneerwb.core.photos import save_png
+from veneerwb.core.shop.cutlist import write_csv
+from veneerwb.host.objects import add_bundle, add_match, layout
+from veneerwb.paint import picture
+
+OUT = Path(__file__).resolve().parents[2] / "out"
+PX_PER_MM = 0.75
+
+
+def main() -> None:
+    """A round table of 1200 mm from 24 leaves of 380 x 1000 mm, backs photographed too."""
+    OUT.mkdir(exist_ok=True)
+    doc = FreeCAD.newDocument("RoundTop")
+    bundle = add_bundle(doc, sawn_bundle(
+        leaves=24, width=380, length=1000, thickness=0.6, mm_per_px=0.8, figure="cathedral", seed=11,
+        disturb=Disturbance(shift=6.0, turn=0.8, exposure=0.0, noise=0.005), backs=True, knots=0,
+    ))
+    sheet = doc.addObject("Spreadsheet::Sheet", "Sizes")
+    sheet.set("A1", "ways")
+    sheet.set("B1", "16")
+    sheet.setAlias("B1", "ways")
+    match = add_match(doc, bundle, Diameter=1200.0, Oversize=10.0, Margin=3.0, Order="spread")
+    match.setExpression("Ways", "Sizes.ways")
+    for ways in (16, 12):
+        sheet.set("B1", str(ways))
+        doc.recompute()
+        if match.Message:
+            sys.exit(match.Message)
+        write(match, f"top-{ways}-ways")
+    doc.saveAs(str(OUT / "round-top.FCStd"))
+
+
+def write(match: Any, name: str) -> None:
+    """The picture, the cut list and the checks of a match as it stands now."""
+    laid = layout(match)
+    save_png(OUT / f"{name}.png", picture(laid, px_per_mm=PX_PER_MM))
+    save_png(OUT / f"{name}-numbered.png", picture(laid, px_per_mm=PX_PER_MM, seams=True, numbers=True))
+    write_csv(laid, OUT / f"{name}-cut-list.csv")
+    found = report(check(laid, margin=float(match.Margin), spares=match.Spares))
+    write_beside(OUT / f"{name}-checks.txt", lambda file: file.write(found.encode("utf-8")))
+    solids, area = len(match.Shape.Solids), match.Shape.Volume / laid.bundle.thickness
+    print(f"{name}: {solids} solids, {area / 1e6:.6f} m2, revision {laid.revision}")
+
+
+if __name__ == "__main__":
+    try:
+        main()
+    except VeneerError as refused:
+        sys.exit(str(refused))
