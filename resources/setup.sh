@@ -81,7 +81,7 @@ set_up() {
       "  sudo apt-get update && sudo apt-get install --no-install-recommends $missing"
     mkdir -p "$root/.deps" && [[ -w $root/.deps ]] || stop "Set-up failed: $root/.deps cannot be written."
     # One set-up at a time; whoever waited finds the work done. Braces and not a subshell, so that `stop` stops.
-    { flock 9; up_to_date || { install_debian; locate; install_checkers; }; } 9>"$root/.deps/lock"
+    { flock 9; up_to_date || { install_debian; locate; install_checkers; }; } 9>"$root/.deps/lock-$(codename)"
   fi
   local name
   while read -r name; do

@@ -146,7 +146,10 @@ class Arc:
         """Points from its start on, its end left out, chords nowhere deeper than `sagitta` mm."""
         widest = 2.0 * math.degrees(math.acos(max(0.0, 1.0 - sagitta / self.radius)))
         count = max(1, math.ceil(abs(self.sweep) / max(widest, 1e-3)))
-        return [self.at(i / count) for i in range(count)]
+        turns = np.radians(self.begin + np.arange(1, count) * (self.sweep / count))
+        x = self.centre[0] + self.radius * np.cos(turns)
+        y = self.centre[1] + self.radius * np.sin(turns)
+        return [self.start, *zip(x.tolist(), y.tolist())]
 
     def hit(self, degrees: float) -> float | None:
         """Where the ray from the origin meets it (the further place), as a share 0..1; None if nowhere."""

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Any, Protocol
 
+import numpy as np
 from shapely.geometry import LineString, Polygon
 from shapely.ops import unary_union
 
@@ -101,7 +102,7 @@ class Layout:
             marks.append((p.position, p.leaf, p.turned, _rounded(p.onto_bundle)))
             marks.append(_rounded(self.bundle.register(p.leaf, p.turned)))
             for run in (p.edge, p.blank_edge):
-                marks.append([(round(x, 4) + 0.0, round(y, 4) + 0.0) for s in run for x, y in s.points()])
+                marks.append((np.round(_marks(run), 4) + 0.0).tolist())
         return marks
 
 
@@ -113,14 +114,22 @@ def _rounded(motion: Motion) -> tuple[float, ...]:
 def cuts_of(pieces: Sequence[Piece]) -> tuple[Cut, ...]:
     """The one cut through the stack that serves all pieces: their common outline where they are alike,
     else the union of all of them drawn back into the bundle."""
-    drawn = [p.onto_bundle.apply_to(p.blank) for p in pieces]
-    alike = all(_same(drawn[0], other) for other in drawn[1:])
+    marks = [_drawn_marks(piece) for piece in pieces]
+    alike = all(
+        len(m) == len(marks[0]) and np.abs(m - marks[0]).max() <= 10.0 * TOUCH for m in marks[1:]
+    )
+    shown = pieces[:1] if alike else pieces
+    drawn = [p.onto_bundle.apply_to(p.blank) for p in shown]
     outline = drawn[0] if alike else unary_union([d.buffer(0) for d in drawn])
     return (Cut(outline, tuple(p.position for p in pieces)),)
 
 
-def _same(one: Polygon, other: Polygon) -> bool:
-    """Whether two outlines with the same number of corners lie on each other within TOUCH."""
-    if len(one.exterior.coords) != len(other.exterior.coords):
-        return False
-    return one.hausdorff_distance(other) <= 10.0 * TOUCH
+def _marks(edge: Edge) -> np.ndarray:
+    """The start and the middle of every segment, 2 n x 2: with the kinds of segments they fix an edge."""
+    return np.array([point for segment in edge for point in (segment.start, segment.at(0.5))])
+
+
+def _drawn_marks(piece: Piece) -> np.ndarray:
+    """Those of the blank drawn back into the bundle, counter-clockwise from the same corner."""
+    marks = piece.onto_bundle.apply(_marks(piece.blank_edge))
+    return np.concatenate([marks[:1], marks[:0:-1]]) if piece.turned else marks

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any
 
 import numpy as np
@@ -116,7 +117,7 @@ class Motion:
         """The rotation by `degrees` that leaves the point (x, y) where it is."""
         return Motion(dx=x, dy=y) @ Motion(degrees) @ Motion(dx=-x, dy=-y)
 
-    @property
+    @cached_property
     def matrix(self) -> tuple[float, float, float, float]:
         """(a, b, d, e) of x' = a x + b y + dx, y' = d x + e y + dy."""
         c, s = cosd(self.angle), sind(self.angle)
@@ -126,8 +127,10 @@ class Motion:
         """`points`, N x 2 (or one point of 2) in mm, moved; an array of the same shape."""
         p = np.asarray(points, dtype=float)
         a, b, d, e = self.matrix
-        x, y = p[..., 0], p[..., 1]
-        return np.stack([a * x + b * y + self.dx, d * x + e * y + self.dy], axis=-1)
+        out = np.empty(p.shape)
+        out[..., 0] = a * p[..., 0] + b * p[..., 1] + self.dx
+        out[..., 1] = d * p[..., 0] + e * p[..., 1] + self.dy
+        return out
 
     def apply_to(self, geometry: Any) -> Any:
         """A shapely geometry, moved."""

@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
+import numpy as np
 from shapely.geometry import Point
 
 from veneerwb.core.checks.finding import Finding
@@ -45,19 +46,32 @@ def onto_leaf(piece: Piece, bundle: Leaves) -> Motion:
     return bundle.register(piece.leaf, piece.turned) @ piece.onto_bundle
 
 
-def _room(bundle: Leaves, leaf: int, margin: float) -> Any:
+def _room(usable: Any, margin: float) -> Any:
     """The usable area less the margin; edges that just touch count as inside."""
-    return bundle.usable(leaf).buffer(TOUCH - margin, join_style=2)
+    return usable.buffer(TOUCH - margin, join_style=2)
 
 
 def off_leaf(layout: Layout, margin: float) -> Iterator[tuple[Piece, float]]:
     """The pieces whose blank leaves its leaf's usable area less `margin`, and by how many mm."""
-    rooms: dict[int, Any] = {}
     for piece in layout.pieces:
-        room = rooms.setdefault(piece.leaf, _room(layout.bundle, piece.leaf, margin))
-        blank = onto_leaf(piece, layout.bundle).apply_to(piece.blank)
+        usable = layout.bundle.usable(piece.leaf)
+        motion = onto_leaf(piece, layout.bundle)
+        if _in_rectangle(motion.apply(np.asarray(piece.blank.exterior.coords)), usable, margin):
+            continue
+        room = _room(usable, margin)
+        blank = motion.apply_to(piece.blank)
         if not room.covers(blank):
-            yield piece, _overhang(blank, room, layout.bundle.usable(piece.leaf))
+            yield piece, _overhang(blank, room, usable)
+
+
+def _in_rectangle(corners: np.ndarray, usable: Any, margin: float) -> bool:
+    """Whether `usable` is an upright rectangle and holds the corners: quick, and true of most leaves."""
+    x0, y0, x1, y1 = usable.bounds
+    if usable.area < (x1 - x0) * (y1 - y0) * (1.0 - 1e-12):
+        return False
+    low, high = corners.min(axis=0), corners.max(axis=0)
+    inner = margin - TOUCH
+    return bool((low >= (x0 + inner, y0 + inner)).all() and (high <= (x1 - inner, y1 - inner)).all())
 
 
 def _overhang(blank: Any, room: Any, usable: Any) -> float:
