@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any
 
 import FreeCAD
+import numpy as np
 
 from veneerwb.core import Disturbance, VeneerError, check, sawn_bundle
 from veneerwb.core.checks.finding import report
@@ -38,12 +39,15 @@ def main() -> None:
     sheet.setAlias("B1", "ways")
     match = add_match(doc, bundle, Diameter=1200.0, Oversize=10.0, Margin=3.0, Order="spread")
     match.setExpression("Ways", "Sizes.ways")
+    shown = []
     for ways in (16, 12):
         sheet.set("B1", str(ways))
         doc.recompute()
         if match.Message:
             sys.exit(match.Message)
         write(match, f"top-{ways}-ways")
+        shown.append(picture(layout(match), px_per_mm=0.4))
+    save_png(OUT / "both.png", np.hstack(shown))
     doc.saveAs(str(OUT / "round-top.FCStd"))
 
 

@@ -3,15 +3,15 @@
 
 import hashlib
 import os
+from pathlib import Path
 
 import FreeCAD
 import numpy as np
 import pytest
-from PIL import Image
+from PIL import Image, ImageFile
 from shapely.geometry import Point, box
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, VeneerError
-from veneerwb.core import photos as core_photos
 from veneerwb.core.photos import Photo
 from veneerwb.host.objects import add_bundle, add_bundle_from_photos, add_leaf, add_match, core_bundle
 
@@ -120,20 +120,27 @@ def _bundle_of(doc, *leaves):
 def test_changing_the_ways_decodes_no_photograph(doc, files, monkeypatch):
     bundle = add_bundle_from_photos(doc, files, 5.0, 0.6)
     match = add_match(doc, bundle, Ways=4, Diameter=150.0)
-    decoded = []
-    monkeypatch.setattr(core_photos, "_decoded", lambda *given: decoded.append(given))
+    refuse_decoding(monkeypatch)
     doc.recompute()
     match.Ways, match.Turn = 3, "slip"
     doc.recompute()
     assert (match.Message, len(match.Shape.Solids)) == ("", 3)
-    assert decoded == []
+    with pytest.raises(VeneerError):
+        core_bundle(bundle).leaf(1).photo  # noqa: B018
+
+
+def refuse_decoding(monkeypatch):
+    def fails(image):
+        raise OSError("decoded")
+
+    monkeypatch.setattr(ImageFile.ImageFile, "load", fails)
 
 
 def test_a_picture_is_decoded_once_however_often_the_bundle_is_read(doc, files, monkeypatch):
     bundle = add_bundle_from_photos(doc, files, 5.0, 0.6)
     first = core_bundle(bundle).leaf(2)
     pixels = first.photo
-    monkeypatch.setattr(core_photos, "_decoded", None)
+    refuse_decoding(monkeypatch)
     again = core_bundle(bundle).leaf(2)
     assert again.face.image is first.face.image
     assert again.photo is pixels
@@ -216,12 +223,36 @@ def test_pictures_survive_saving_and_reopening_twice(doc, sawn, tmp_path):
         assert np.array_equal(leaf.back.photo, back)
 
 
-def test_a_copied_leaf_has_its_own_pictures(doc, sawn, tmp_path):
+@pytest.mark.parametrize("undo", [0, 1])
+@pytest.mark.parametrize("removed", [0, 1])
+def test_a_copied_leaf_has_its_own_pictures(doc, sawn, tmp_path, undo, removed):
+    doc.UndoMode = undo
     leaf = add_leaf(doc, sawn.leaves[0])
     copy = doc.copyObject(leaf)
     assert copy.Photo != leaf.Photo and copy.BackPhoto != leaf.BackPhoto
-    doc.removeObject(leaf.Name)
+    for name in ("Photo", "BackPhoto"):
+        files = [Path(getattr(one, name)).read_bytes() for one in (leaf, copy)]
+        assert files[0] == files[1]
+    doc.removeObject((leaf, copy)[removed].Name)
+    assert_saves_with_pictures(doc, tmp_path)
+
+
+def test_undoing_a_copy_leaves_the_original_its_pictures(doc, sawn, tmp_path):
+    doc.UndoMode = 1
+    leaf = add_leaf(doc, sawn.leaves[0])
+    doc.openTransaction("Copy")
+    doc.copyObject(leaf)
+    doc.commitTransaction()
+    doc.undo()
+    assert len(doc.Objects) == 1
+    assert os.path.getsize(leaf.Photo) > 0
+    doc.redo()
+    doc.undo()
+    assert_saves_with_pictures(doc, tmp_path)
+
+
+def assert_saves_with_pictures(doc, tmp_path):
     doc.saveAs(str(tmp_path / "copy.FCStd"))
     FreeCAD.closeDocument(doc.Name)
-    again = FreeCAD.openDocument(str(tmp_path / "copy.FCStd")).Objects[0]
+    (again,) = FreeCAD.openDocument(str(tmp_path / "copy.FCStd")).Objects
     assert os.path.getsize(again.Photo) > 0 and os.path.getsize(again.BackPhoto) > 0

@@ -49,6 +49,8 @@ def test_a_match_shows_what_was_found(match):
 
 def test_only_the_pieces_that_a_change_altered_are_named(doc, match):
     assert match.ChangedPieces == [1, 2, 3, 4]
+    match.AutoPlacement, match.TipX, match.TipY = False, 100.0, 100.0
+    doc.recompute()
     match.Order = "1, 2, 5, 4"
     doc.recompute()
     assert match.ChangedPieces == [3]
@@ -233,11 +235,9 @@ def test_a_copied_match_is_a_match_of_its_own(doc, match, with_all):
 
 def test_a_match_pasted_into_another_document_brings_its_photographs(doc, match, tmp_path):
     """Copy and paste in the window export the objects to a file and import them."""
-    file = str(tmp_path / "clip.FCStd")
     doc.saveAs(str(tmp_path / "source.FCStd"))
     other = FreeCAD.newDocument("Other")
     other.mergeProject(doc.FileName)
-    del file
     FreeCAD.closeDocument(doc.Name)
     pasted = next(obj for obj in other.Objects if obj.Name.startswith("Match"))
     pasted.Diameter = 280.0

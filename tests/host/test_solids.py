@@ -4,8 +4,6 @@
 import math
 import time
 
-import Draft
-import FreeCAD
 import Part
 import pytest
 
@@ -113,26 +111,6 @@ def best_of(action, times=5):
         return time.perf_counter() - begin
 
     return min(once() for _ in range(times))
-
-
-def test_recompute_of_24_ways_takes_no_longer_than_the_hosts_polar_array(doc, stock):
-    match = add_match(doc, stock, Ways=24)
-    doc.recompute()
-    wedge = doc.addObject("Part::Feature", "Wedge")
-    wedge.Shape = match.Shape.Solids[0]
-    array = Draft.make_polar_array(wedge, 24, 360.0, FreeCAD.Vector(), use_link=False)
-    doc.recompute()
-    assert len(array.Shape.Solids) == 24
-
-    def ours():
-        match.Diameter = 1000.0 + (match.Diameter.Value + 1.0) % 100.0
-        match.recompute()
-
-    def theirs():
-        array.touch()
-        array.recompute()
-
-    assert best_of(ours) <= best_of(theirs) * 1.2  # a fifth for the clock's own unrest
 
 
 def test_time_grows_with_the_ways_and_no_faster(doc, stock):

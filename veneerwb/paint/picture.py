@@ -96,12 +96,25 @@ def _paint(
         math.ceil(columns.max()), math.ceil(rows.max()),
     )
     to_mm = QtGui.QTransform(texel, 0.0, 0.0, -texel, left * texel, height - top * texel)
-    brush = QtGui.QBrush(window.image)
-    brush.setTransform(to_mm * _transform(onto_photo.inverse()) * to_canvas)
-    painter.setPen(QtCore.Qt.NoPen)
-    painter.setBrush(brush)
-    painter.drawPolygon(_qt_polygon(piece.outline.exterior.coords, to_canvas))
-    # A pixel that the rim only grazes has its centre outside: give it colour too, it is cleared in part.
+    place = to_mm * _transform(onto_photo.inverse()) * to_canvas
+    # An image drawn under a clip is filled more than twice as fast as the same shape with a textured brush.
+    shape = QtGui.QPainterPath()
+    shape.addPolygon(_qt_polygon(piece.outline.exterior.coords, to_canvas))
+    painter.setClipPath(shape)
+    painter.setTransform(place)
+    painter.drawImage(0, 0, window.image)
+    painter.resetTransform()
+    painter.setClipping(False)
+    _paint_rim(painter, piece, window.image, place, to_canvas)
+
+
+def _paint_rim(
+    painter: QtGui.QPainter, piece: Piece, image: QtGui.QImage, place: QtGui.QTransform,
+    to_canvas: QtGui.QTransform,
+) -> None:
+    """A pixel that the rim only grazes has its centre outside: give it colour too, it is cleared in part."""
+    brush = QtGui.QBrush(image)
+    brush.setTransform(place)
     painter.setPen(QtGui.QPen(brush, 3.0, QtCore.Qt.SolidLine, QtCore.Qt.FlatCap))
     for segment in piece.edge:
         if segment.role == "rim":

@@ -3,12 +3,15 @@
 
 from __future__ import annotations
 
+import os
+import shutil
 import tempfile
 from typing import Any
 
-from veneerwb.host.objects.base import OUT, Property, Proxy, set_if_new
+from veneerwb.host.objects.base import OUT, Property, Proxy, kind_of, set_if_new
 
 _HIDDEN = 4
+PICTURES = ("Photo", "BackPhoto")
 
 
 class Leaf(Proxy):
@@ -52,12 +55,40 @@ class Leaf(Proxy):
                  0.0, OUT),
     )
 
+    def onDocumentRestored(self, obj: Any) -> None:
+        super().onDocumentRestored(obj)
+        for name in PICTURES:
+            _part_from_copies(obj, name)
+
     def update(self, obj: Any) -> None:
         from veneerwb.host import values
 
         width, length = values.core_leaf(obj).size
         if (obj.Width.Value, obj.Length.Value) != (width, length):
             set_if_new(obj, Width=width, Length=length)
+
+
+def _part_from_copies(obj: Any, name: str) -> None:
+    """Gives a leaf copied within its document a file of its own.
+
+    The host lets the copy share the original's file and removes it with the first of the two; a document
+    that lacks it cannot be saved. Giving one of them another file removes the shared one as well, so the
+    others get theirs again.
+    """
+    shared = getattr(obj, name)
+    others = [
+        other for other in obj.Document.Objects
+        if other is not obj and kind_of(other) == "Leaf" and shared and getattr(other, name, "") == shared
+    ]
+    if not others or not os.path.exists(shared):
+        return
+    with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+        stem, suffix = os.path.splitext(os.path.basename(shared))
+        mine = shutil.copy(shared, os.path.join(folder, f"{stem}-{obj.Name}{suffix}"))
+        theirs = shutil.copy(shared, os.path.join(folder, stem + suffix))
+        setattr(obj, name, mine)
+        for other in others:
+            setattr(other, name, theirs)
 
 
 def add_leaf(doc: Any, source: Any, number: int = 1, mm_per_px: float = 0.0) -> Any:
