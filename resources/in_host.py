@@ -2,8 +2,8 @@
 """Runs the Python file named by VENEERWB_RUN inside FreeCAD and leaves with that file's exit code.
 
 Used as `freecadcmd resources/in_host.py`. Left to itself the host runs a script that raises a
-second time and then exits 0. VENEERWB_SITE is the folder of packages that the set-up filled; writing
-VENEERWB_RESULT (a path) says that this file was reached at all.
+second time and then exits 0. VENEERWB_SITE is the folder of packages that the set-up filled;
+writing VENEERWB_RESULT (a path) says that this file was reached at all.
 """
 
 import os

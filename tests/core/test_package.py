@@ -6,6 +6,7 @@ import os
 import re
 import tomllib
 from collections.abc import Iterator
+from fnmatch import fnmatch
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -23,7 +24,7 @@ ADDON = ElementTree.parse(ROOT / "package.xml").getroot()
 def python_files() -> Iterator[Path]:
     for folder, inner, names in os.walk(ROOT):
         inner[:] = sorted(name for name in inner if not name.startswith(".") and name != "out")
-        yield from (Path(folder, name) for name in sorted(names) if name.endswith(".py"))
+        yield from (Path(folder, name) for name in sorted(names) if fnmatch(name, "[!.]*.py"))
 
 
 def addon(tag: str) -> list[str]:

@@ -86,10 +86,14 @@ def follow_support(obj: Any) -> None:
 
 
 def plain_view(obj: Any) -> None:
-    """Lets the host's own view provider show `obj`; does nothing without a window, or where another is set.
+    """Lets the host's own view provider show `obj`; does nothing without a window, or where one is set.
 
-    A document saved without a window holds no view providers, so this is asked for on restore too.
+    A document saved without a window holds no view providers, and the host then hides what it restores: so
+    this is asked for on restore too, and shows what has a shape.
     """
     view = obj.ViewObject if has_window() else None
-    if view is not None and getattr(view, "Proxy", 0) is None:
-        view.Proxy = 0
+    if view is None or getattr(view, "Proxy", 0) is not None:
+        return
+    view.Proxy = 0
+    if "Shape" in obj.PropertiesList:
+        view.Visibility = True

@@ -72,23 +72,22 @@ def _part_from_copies(obj: Any, name: str) -> None:
     """Gives a leaf copied within its document a file of its own.
 
     The host lets the copy share the original's file and removes it with the first of the two; a document
-    that lacks it cannot be saved. Giving one of them another file removes the shared one as well, so the
-    others get theirs again.
+    that lacks it cannot be saved. Giving the copy another file removes the shared one too, so it is put
+    back; the original's property is not touched, for undo would then empty it.
     """
     shared = getattr(obj, name)
-    others = [
-        other for other in obj.Document.Objects
-        if other is not obj and kind_of(other) == "Leaf" and shared and getattr(other, name, "") == shared
-    ]
-    if not others or not os.path.exists(shared):
+    if not shared or not os.path.exists(shared):
+        return
+    leaves = (one for one in obj.Document.Objects if one is not obj and kind_of(one) == "Leaf")
+    if all(getattr(leaf, name, "") != shared for leaf in leaves):
         return
     with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+        kept = shutil.copy2(shared, folder)
         stem, suffix = os.path.splitext(os.path.basename(shared))
-        mine = shutil.copy(shared, os.path.join(folder, f"{stem}-{obj.Name}{suffix}"))
-        theirs = shutil.copy(shared, os.path.join(folder, stem + suffix))
-        setattr(obj, name, mine)
-        for other in others:
-            setattr(other, name, theirs)
+        # With a name, or it would take the one that it had.
+        setattr(obj, name, (kept, f"{stem}-{obj.Name}{suffix}"))
+        if not os.path.exists(shared):
+            shutil.copy2(kept, shared)
 
 
 def add_leaf(doc: Any, source: Any, number: int = 1, mm_per_px: float = 0.0) -> Any:
