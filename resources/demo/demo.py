@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The main job without a screen: a generated bundle, a round top in 16 ways, then 12 by a spreadsheet cell.
+"""The main job without a screen: a generated bundle, a round top in 16 ways, then 12 by a
+spreadsheet cell.
 
 Runs inside FreeCAD (`bash resources/demo/run.sh`) and writes into out/.
 """
@@ -29,10 +30,21 @@ def main() -> None:
     """A round table of 1200 mm from 24 leaves of 380 x 1000 mm, backs photographed too."""
     OUT.mkdir(exist_ok=True)
     doc = FreeCAD.newDocument("RoundTop")
-    bundle = add_bundle(doc, sawn_bundle(
-        leaves=24, width=380, length=1000, thickness=0.6, mm_per_px=0.8, figure="cathedral", seed=11,
-        disturb=Disturbance(shift=6.0, turn=0.8, exposure=0.0, noise=0.005), backs=True, knots=0,
-    ))
+    bundle = add_bundle(
+        doc,
+        sawn_bundle(
+            leaves=24,
+            width=380,
+            length=1000,
+            thickness=0.6,
+            mm_per_px=0.8,
+            figure="cathedral",
+            seed=11,
+            disturb=Disturbance(shift=6.0, turn=0.8, exposure=0.0, noise=0.005),
+            backs=True,
+            knots=0,
+        ),
+    )
     sheet = doc.addObject("Spreadsheet::Sheet", "Sizes")
     sheet.set("A1", "ways")
     sheet.set("B1", "16")
@@ -55,7 +67,9 @@ def write(match: Any, name: str) -> None:
     """The picture, the cut list and the checks of a match as it stands now."""
     laid = layout(match)
     save_png(OUT / f"{name}.png", picture(laid, px_per_mm=PX_PER_MM))
-    save_png(OUT / f"{name}-numbered.png", picture(laid, px_per_mm=PX_PER_MM, seams=True, numbers=True))
+    save_png(
+        OUT / f"{name}-numbered.png", picture(laid, px_per_mm=PX_PER_MM, seams=True, numbers=True)
+    )
     write_csv(laid, OUT / f"{name}-cut-list.csv")
     found = report(check(laid, margin=float(match.Margin), spares=match.Spares))
     write_beside(OUT / f"{name}-checks.txt", lambda file: file.write(found.encode("utf-8")))

@@ -69,7 +69,8 @@ def polar_array_recompute(ways: int) -> float:
         ends = [FreeCAD.Vector(*segment.start) for segment in piece.edge]
         middle = FreeCAD.Vector(*piece.edge[1].middle)
         edges = [
-            Part.makeLine(ends[0], ends[1]), Part.Arc(ends[1], middle, ends[2]).toShape(),
+            Part.makeLine(ends[0], ends[1]),
+            Part.Arc(ends[1], middle, ends[2]).toShape(),
             Part.makeLine(ends[2], ends[0]),
         ]
         wedge.Shape = Part.Face(Part.Wire(edges)).extrude(FreeCAD.Vector(0, 0, 0.6))
@@ -83,7 +84,8 @@ def polar_array_recompute(ways: int) -> float:
 
 
 def remapped(layout: Any, px_per_mm: float, size: int) -> np.ndarray:
-    """The picture as a C++ image library makes it: maps for each wedge's window, bilinear remap, mask."""
+    """The picture as a C++ image library makes it: maps for each wedge's window, bilinear remap,
+    mask."""
     import cv2
 
     out = np.zeros((size, size, 3), np.uint8)
@@ -103,7 +105,10 @@ def remapped(layout: Any, px_per_mm: float, size: int) -> np.ndarray:
         across = (a * x + b * y + motion.dx) * per_mm - 0.5
         down = side.photo.shape[0] - (d * x + e * y + motion.dy) * per_mm - 0.5
         warped = cv2.remap(
-            side.photo, across.astype(np.float32), down.astype(np.float32), cv2.INTER_LINEAR,
+            side.photo,
+            across.astype(np.float32),
+            down.astype(np.float32),
+            cv2.INTER_LINEAR,
             borderMode=cv2.BORDER_REPLICATE,
         )
         mask = np.zeros(warped.shape[:2], np.uint8)
@@ -127,16 +132,28 @@ def pictures() -> None:
     theirs = remapped(layout, 1.0, 1024).astype(float)
     inside = np.hypot(*np.mgrid[-511.5:512, -511.5:512]) < 505
     print(f"picture, mean difference of the two: {np.abs(ours - theirs)[inside].mean():.2f} of 255")
-    say("picture, 12 ways at 1024 x 1024", seconds(lambda: picture(layout, px_per_mm=1.0)),
-        "OpenCV remap with its maps, one thread", seconds(lambda: remapped(layout, 1.0, 1024)))
+    say(
+        "picture, 12 ways at 1024 x 1024",
+        seconds(lambda: picture(layout, px_per_mm=1.0)),
+        "OpenCV remap with its maps, one thread",
+        seconds(lambda: remapped(layout, 1.0, 1024)),
+    )
 
 
 def main() -> None:
     FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Document").SetBool("SaveThumbnail", False)
-    say("recompute of a 24-way match", our_recompute(24), "the host's polar array", polar_array_recompute(24))
+    say(
+        "recompute of a 24-way match",
+        our_recompute(24),
+        "the host's polar array",
+        polar_array_recompute(24),
+    )
     few, many = our_recompute(8), our_recompute(64)
-    print(f"growth from 8 to 64 ways: {1e3 * few:.1f} ms to {1e3 * many:.1f} ms, {many / few:.1f} times "
-          "(8 times would be linear)")
+    print(
+        f"growth from 8 to 64 ways: {1e3 * few:.1f} ms to {1e3 * many:.1f} ms, {many / few:.1f} "
+        f"times "
+        "(8 times would be linear)"
+    )
     pictures()
 
 

@@ -7,14 +7,30 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-
 from shapely.geometry import Point
 
-from veneerwb.core import Bundle, Disturbance, Motion, Placement, Side, Top, check, radial, sawn_bundle
+from veneerwb.core import (
+    Bundle,
+    Disturbance,
+    Motion,
+    Placement,
+    Side,
+    Top,
+    check,
+    radial,
+    sawn_bundle,
+)
 from veneerwb.core.checks.faces import may_miss
 from veneerwb.core.log import Log
 
-SIZE = dict(width=160.0, length=320.0, thickness=0.6, figure="cathedral", seed=4, slope=10.0)
+SIZE = {
+    "width": 160.0,
+    "length": 320.0,
+    "thickness": 0.6,
+    "figure": "cathedral",
+    "seed": 4,
+    "slope": 10.0,
+}
 WANDER = 3.4028  # mm: 0.6 / tan 10 deg, plane geometry
 
 
@@ -29,9 +45,10 @@ def layout(leaves: Bundle):
 def grid(piece) -> np.ndarray:
     """Points well inside a piece, top mm."""
     x0, y0, x1, y1 = piece.outline.bounds
-    points = np.stack(np.meshgrid(np.arange(x0, x1, 1.0), np.arange(y0, y1, 1.0)), -1).reshape(-1, 2)
+    points = np.stack(np.meshgrid(np.arange(x0, x1, 1.0), np.arange(y0, y1, 1.0)), -1).reshape(
+        -1, 2
+    )
     inner = piece.outline.buffer(-3.0)
-
 
     return points[[inner.contains(Point(p)) for p in points]]
 
@@ -82,8 +99,9 @@ def test_backs_photographed_askew_still_show_the_logs_own_surface():
 def true_miss(leaves: Bundle, log: Log, piece, following: float) -> float:
     """mm along the grain between what is pictured on a turned piece and what its leaf shows there.
 
-    The leaf is cut where its register says; the log's frame on it is `following` mm a leaf away, because
-    the registers follow the figure. The shift is the one that makes the true surface look like the picture.
+    The leaf is cut where its register says; the log's frame on it is `following` mm a leaf away,
+    because the registers follow the figure. The shift is the one that makes the true surface look
+    like the picture.
     """
     points = piece.onto_bundle.apply(grid(piece))
     side = leaves.leaf(piece.leaf).side(True)
@@ -102,7 +120,9 @@ def true_miss(leaves: Bundle, log: Log, piece, following: float) -> float:
 def test_what_seams_may_miss_by_covers_the_true_miss(back, following):
     plain = bundle()
     moved = [
-        replace(leaf, back=None, face=Side(leaf.face.image, *2 * [Motion(dy=following * leaf.number)]))
+        replace(
+            leaf, back=None, face=Side(leaf.face.image, *2 * [Motion(dy=following * leaf.number)])
+        )
         for leaf in plain.leaves
     ]
     leaves = Bundle(tuple(moved), plain.thickness, back, slope=10.0)
@@ -112,7 +132,8 @@ def test_what_seams_may_miss_by_covers_the_true_miss(back, following):
     stated = {p.position: may_miss(leaves, p) for p in laid.pieces if p.turned}
     for position, miss in misses.items():
         assert miss <= stated[position] + 0.3
-    # The statement is not empty: where face stands for back, or the figure is followed, seams do miss.
+    # The statement is not empty: where face stands for back, or the figure is followed, seams do
+    # miss.
     expected = 0.0 if back == "next" and following == 0.0 else WANDER
     assert np.mean(list(misses.values())) == pytest.approx(expected, abs=0.6)
     (finding,) = [f for f in check(laid) if f.code == "backs-assumed"]

@@ -23,16 +23,21 @@ def no_documents_left():
         FreeCAD.closeDocument(name)
 
 
-def not_white(path):
-    """The share of a saved picture of the view that is not its white ground."""
+RED = (0.8, 0.1, 0.1)
+
+
+def red_share(path):
+    """The share of a saved picture of the view that is red."""
     image = QtGui.QImage(str(path))
     columns, rows = range(0, image.width(), 4), range(0, image.height(), 4)
     colours = [QtGui.QColor(image.pixel(x, y)) for x in columns for y in rows]
-    return sum(colour.value() < 250 for colour in colours) / len(colours)
+    return sum(c.red() > 2 * max(c.green(), c.blue(), 1) for c in colours) / len(colours)
 
 
 def looked_at(doc, path):
-    """The share of the view that `doc` fills, waited for."""
+    """The share of the view that the matches of `doc` fill, waited for."""
+    for obj in doc.findObjects("Part::FeaturePython"):
+        obj.ViewObject.ShapeColor = RED  # the host's own white is lit to the ground's
     FreeCADGui.setActiveDocument(doc.Name)
     view = FreeCADGui.getDocument(doc.Name).ActiveView
     view.viewTop()
@@ -41,7 +46,7 @@ def looked_at(doc, path):
         QtGui.QApplication.processEvents()
         view.fitAll()
         view.saveImage(str(path), 400, 300, "White")
-        found = not_white(path)
+        found = red_share(path)
     return found
 
 

@@ -66,7 +66,8 @@ def test_saved_and_reopened_a_document_is_the_same_and_alive(doc, sawn, tmp_path
 
 def contents(obj):
     """The properties of an object that can be compared."""
-    skipped = ("Proxy", "Shape", "Photo", "BackPhoto", "ExpressionEngine", "Leaves", "Bundle", "ChangedPieces")
+    skipped = ("Proxy", "Shape", "Photo", "BackPhoto", "ExpressionEngine", "Leaves", "Bundle", "ChangedPieces",
+               "ShapeMaterial")
     kept = [name for name in obj.PropertiesList if name not in skipped and not name.startswith("_")]
     return {name: str(getattr(obj, name)) for name in kept}
 

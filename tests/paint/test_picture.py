@@ -8,7 +8,17 @@ import pytest
 from scipy import ndimage
 
 from veneerwb.core import (
-    Bundle, Disturbance, Leaf, Motion, Placement, Side, Stock, Top, VeneerError, radial, sawn_bundle,
+    Bundle,
+    Disturbance,
+    Leaf,
+    Motion,
+    Placement,
+    Side,
+    Stock,
+    Top,
+    VeneerError,
+    radial,
+    sawn_bundle,
 )
 from veneerwb.core.photos import Photo
 
@@ -20,10 +30,19 @@ SCALE = 1.0
 
 @pytest.fixture(scope="module")
 def disturbed() -> Bundle:
-    """Photos shifted and turned, every second back photographed: no two views of a piece are alike."""
+    """Photos shifted and turned, every second back photographed: no two views of a piece are
+    alike."""
     return sawn_bundle(
-        leaves=12, width=220, length=420, thickness=0.6, mm_per_px=SCALE, figure="burl", seed=5,
-        slope=8, disturb=Disturbance(shift=6.0, turn=1.5), backs=[2, 3, 6, 7, 9],
+        leaves=12,
+        width=220,
+        length=420,
+        thickness=0.6,
+        mm_per_px=SCALE,
+        figure="burl",
+        seed=5,
+        slope=8,
+        disturb=Disturbance(shift=6.0, turn=1.5),
+        backs=[2, 3, 6, 7, 9],
     )
 
 
@@ -75,7 +94,9 @@ def reassembled(layout, top_points: np.ndarray) -> tuple[np.ndarray, np.ndarray]
     ],
     ids=str,
 )
-@pytest.mark.parametrize("top", [Top.round(300), Top.polygon(5, 260), Top.polygon(8, 280)], ids=lambda t: t.name)
+@pytest.mark.parametrize(
+    "top", [Top.round(300), Top.polygon(5, 260), Top.polygon(8, 280)], ids=lambda t: t.name
+)
 def test_agrees_with_a_reassembly_by_another_library(disturbed, top, options):
     layout = radial(disturbed, top, **options)
     pixels = picture(layout, px_per_mm=1 / SCALE)
@@ -111,7 +132,9 @@ def test_the_rim_keeps_the_photos_colours(disturbed):
 
 def test_book_ring_of_one_unchanging_stem_is_mirrored_across_every_seam():
     """Without change from leaf to leaf both sides of a seam show the same point of the bundle."""
-    one = sawn_bundle(leaves=1, width=220, length=420, thickness=0.6, mm_per_px=1.0, figure="burl", seed=2)
+    one = sawn_bundle(
+        leaves=1, width=220, length=420, thickness=0.6, mm_per_px=1.0, figure="burl", seed=2
+    )
     photo = one.leaves[0].face.image
     bundle = Bundle(tuple(Leaf(k, Side(photo)) for k in range(1, 9)), 0.6)
     layout = radial(bundle, Top.round(300), ways=8, start=22.5)
@@ -120,8 +143,11 @@ def test_book_ring_of_one_unchanging_stem_is_mirrored_across_every_seam():
         points = np.array(a.outline.exterior.coords)
         ux, uy = np.subtract(seam.line.coords[1], seam.line.coords[0]) / seam.line.length
         across = points @ np.array([[2 * ux * ux - 1, 2 * ux * uy], [2 * ux * uy, 2 * uy * uy - 1]])
-        np.testing.assert_allclose(a.onto_bundle.apply(points), b.onto_bundle.apply(across), atol=1e-9)
-    # With a seam on each axis and each diagonal the pixels mirror too, but for the pixels a seam cuts.
+        np.testing.assert_allclose(
+            a.onto_bundle.apply(points), b.onto_bundle.apply(across), atol=1e-9
+        )
+    # With a seam on each axis and each diagonal the pixels mirror too, but for the pixels a seam
+    # cuts.
     pixels = picture(layout, px_per_mm=1.0).astype(int)
     points = centres(pixels, 1.0)
     _, away = reassembled(layout, points)
@@ -149,7 +175,9 @@ def test_a_coarse_picture_averages_the_photo_and_keeps_its_place(disturbed, coar
     pixels = picture(layout, px_per_mm=coarse)
     points = centres(pixels, coarse)
     near = np.linspace(-0.4, 0.4, 5) / coarse
-    expected = np.mean([reassembled(layout, points + [dx, dy])[0] for dx in near for dy in near], axis=0)
+    expected = np.mean(
+        [reassembled(layout, points + [dx, dy])[0] for dx in near for dy in near], axis=0
+    )
     _, away = reassembled(layout, points)
     inside = (pixels[..., 3] == 255) & (away > 1.5 / coarse)
     assert np.abs(pixels[..., :3] - expected)[inside].mean() < 4.0
@@ -191,8 +219,11 @@ def test_a_view_in_another_frame_than_the_register_is_followed():
     marked[:, 40:] = 250
     back = Side(Photo.of(marked, 1.0), Motion(), Motion(dx=10.0), "photo")
     leaves = [Leaf(k, Side(face), back) for k in range(1, 5)]
-    layout = radial(Bundle(tuple(leaves), 0.6), Top.round(100), ways=4, placement=Placement(30, 20, 90))
+    layout = radial(
+        Bundle(tuple(leaves), 0.6), Top.round(100), ways=4, placement=Placement(30, 20, 90)
+    )
     assert layout.pieces[0].turned
     pixels = picture(layout, px_per_mm=1.0)
-    # On the photo the step lies at 40 mm, so on the bundle at 30: on piece 1, mirrored, left of its axis.
+    # On the photo the step lies at 40 mm, so on the bundle at 30: on piece 1, mirrored, left of its
+    # axis.
     assert pixels[20, 45:49, 0].min() > 240 and pixels[20, 51:55, 0].max() < 10

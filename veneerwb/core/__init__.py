@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The job itself, without FreeCAD and without Qt: leaves, layouts, checks, lists. mm and degrees."""
+"""The job itself, without FreeCAD and without Qt: leaves, layouts, checks, lists. mm and
+degrees."""
 
 from __future__ import annotations
 
@@ -15,7 +16,24 @@ from veneerwb.core.plane import Motion
 from veneerwb.core.top import Top
 
 __all__ = [
-    "Bundle", "Closure", "Cut", "Disturbance", "Fault", "Finding", "Layout", "Leaf", "Motion", "Piece",
-    "Placement", "Seam", "Side", "Stock", "Top", "VeneerError", "check", "closure", "radial",
+    "Bundle",
+    "Closure",
+    "Cut",
+    "Disturbance",
+    "Fault",
+    "Finding",
+    "Layout",
+    "Leaf",
+    "Motion",
+    "Piece",
+    "Placement",
+    "Seam",
+    "Side",
+    "Stock",
+    "Top",
+    "VeneerError",
+    "check",
+    "closure",
+    "radial",
     "sawn_bundle",
 ]

@@ -63,7 +63,8 @@ def decoded(path: Path, sha256: str = "") -> tuple[np.ndarray, str]:
         elif found != sha256:
             raise VeneerError(
                 "photo-changed",
-                "The photo {file} has changed since it was read; read it again.", file=name,
+                "The photo {file} has changed since it was read; read it again.",
+                file=name,
             )
         image = _header(stream, name)
         image.load()
@@ -107,11 +108,14 @@ def _telling(name: str) -> Iterator[None]:
             raise VeneerError(
                 "photo-unreadable",
                 "The photo {file} cannot be opened ({reason}); "
-                "copy it to a folder that you may read.", file=name, reason=reason(error),
+                "copy it to a folder that you may read.",
+                file=name,
+                reason=reason(error),
             ) from error
         raise VeneerError(
             "photo-damaged",
-            "The photo {file} is damaged or cut short; copy it again or save it anew.", file=name,
+            "The photo {file} is damaged or cut short; copy it again or save it anew.",
+            file=name,
         ) from error
 
 
@@ -151,13 +155,17 @@ def check_size(name: str, columns: int, rows: int) -> None:
             "photo-too-large",
             "The photo {file} has {megapixels} megapixels and at most {most} can be read; "
             "save it at a smaller size.",
-            file=name, megapixels=round(megapixels, 1), most=MOST_MEGAPIXELS,
+            file=name,
+            megapixels=round(megapixels, 1),
+            most=MOST_MEGAPIXELS,
         )
     if columns < 2 or rows < 2:
         raise VeneerError(
             "photo-too-small",
             "The photo {file} is only {columns} x {rows} pixels; give one of the whole leaf.",
-            file=name, columns=columns, rows=rows,
+            file=name,
+            columns=columns,
+            rows=rows,
         )
 
 

@@ -9,7 +9,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from typing import Union
 
 import numpy as np
 from shapely.geometry import Polygon
@@ -64,7 +63,8 @@ class Line:
         return [self.a]
 
     def hit(self, degrees: float) -> float | None:
-        """Where the ray from the origin meets it, as a share 0..1 of its length; None if nowhere."""
+        """Where the ray from the origin meets it, as a share 0..1 of its length; None if
+        nowhere."""
         ux, uy = polar(1.0, degrees)
         across_a = ux * self.a[1] - uy * self.a[0]
         across_b = ux * self.b[1] - uy * self.b[0]
@@ -89,7 +89,8 @@ class Line:
 
 @dataclass(frozen=True)
 class Arc:
-    """The arc about `centre` from direction `begin` over `sweep` degrees (positive: counter-clockwise)."""
+    """The arc about `centre` from direction `begin` over `sweep` degrees (positive:
+    counter-clockwise)."""
 
     centre: Point
     radius: float
@@ -152,7 +153,8 @@ class Arc:
         return [self.start, *zip(x.tolist(), y.tolist())]
 
     def hit(self, degrees: float) -> float | None:
-        """Where the ray from the origin meets it (the further place), as a share 0..1; None if nowhere."""
+        """Where the ray from the origin meets it (the further place), as a share 0..1; None if
+        nowhere."""
         ux, uy = polar(1.0, degrees)
         cx, cy = self.centre
         along, off = ux * cx + uy * cy, ux * cy - uy * cx
@@ -185,7 +187,7 @@ class Arc:
         )
 
 
-Segment = Union[Line, Arc]
+Segment = Line | Arc
 Edge = tuple[Segment, ...]
 
 
@@ -226,7 +228,8 @@ def polygon(edge: Iterable[Segment], sagitta: float = SAGITTA) -> Polygon:
 def run_between(edge: Edge, first: float, last: float) -> Edge:
     """The run of a closed edge, seen from the origin, from direction `first` to direction `last`.
 
-    The edge goes counter-clockwise round the origin and every ray meets it once. Directions in degrees.
+    The edge goes counter-clockwise round the origin and every ray meets it once. Directions in
+    degrees.
     """
     if len(edge) == 1:
         share_begin, share_end = (edge[0].hit(direction) or 0.0 for direction in (first, last))
@@ -245,7 +248,8 @@ def run_between(edge: Edge, first: float, last: float) -> Edge:
 
 
 def _hit(edge: Edge, degrees: float, leaving: bool) -> tuple[int, float]:
-    """The segment that a ray meets and the share along it; at a corner the one that leaves or arrives."""
+    """The segment that a ray meets and the share along it; at a corner the one that leaves or
+    arrives."""
     hits = [(k, s) for k, segment in enumerate(edge) if (s := segment.hit(degrees)) is not None]
     wanted = [(k, s) for k, s in hits if s != (1.0 if leaving else 0.0)]
     if wanted:
@@ -258,7 +262,8 @@ def _hit(edge: Edge, degrees: float, leaving: bool) -> tuple[int, float]:
 
 
 def extent(edge: Iterable[Segment], degrees: float) -> tuple[float, float]:
-    """(least, most) of the edge's points along direction `degrees`, mm, exact for lines and arcs."""
+    """(least, most) of the edge's points along direction `degrees`, mm, exact for lines and
+    arcs."""
     ux, uy = polar(1.0, degrees)
     values: list[float] = []
     for segment in edge:

@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The one exception of the core: a code, a template and values; as text it is plain English in mm."""
+"""The one exception of the core: a code, a template and values; as text it is plain English in
+mm."""
 
 from __future__ import annotations
 
@@ -32,8 +33,8 @@ def sentence(template: str, values: dict[str, Any]) -> str:
 class VeneerError(ValueError):
     """What is wrong, with which leaf or value, and what would do.
 
-    `code` names the case, `template` is the sentence with {names}, `values` fills it (mm, degrees), so
-    that a screen can translate the sentence and show the user's own units.
+    `code` names the case, `template` is the sentence with {names}, `values` fills it (mm,
+    degrees), so that a screen can translate the sentence and show the user's own units.
     """
 
     def __init__(self, code: str, template: str, **values: Any) -> None:

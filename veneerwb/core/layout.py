@@ -28,8 +28,9 @@ from veneerwb.core.top import Top
 class Piece:
     """One piece of the top, at `position` 1.. counter-clockwise seen from the show face.
 
-    `edge` is the finished outline and `blank_edge` the one that is cut (with oversize), true segments in
-    top mm. `onto_bundle` takes top mm to bundle mm; it is mirrored when the leaf is turned over.
+    `edge` is the finished outline and `blank_edge` the one that is cut (with oversize), true
+    segments in top mm. `onto_bundle` takes top mm to bundle mm; it is mirrored when the leaf is
+    turned over.
     """
 
     position: int
@@ -57,8 +58,8 @@ class Piece:
 
 @dataclass(frozen=True)
 class Seam:
-    """The joint between the pieces at positions `a` and `b`: its `line` (shapely, top mm) and `step`,
-    the number of surfaces between the two that meet there."""
+    """The joint between the pieces at positions `a` and `b`: its `line` (shapely, top mm) and
+    `step`, the number of surfaces between the two that meet there."""
 
     a: int
     b: int
@@ -93,7 +94,8 @@ class Layout:
 
     @cached_property
     def revision(self) -> str:
-        """A short mark that changes with the layout and its registers: stale paper is seen by it."""
+        """A short mark that changes with the layout and its registers: stale paper is seen by
+        it."""
         return hashlib.sha256(repr(self._marks()).encode()).hexdigest()[:6].upper()
 
     def _marks(self) -> list[Any]:
@@ -112,8 +114,8 @@ def _rounded(motion: Motion) -> tuple[float, ...]:
 
 
 def cuts_of(pieces: Sequence[Piece]) -> tuple[Cut, ...]:
-    """The one cut through the stack that serves all pieces: their common outline where they are alike,
-    else the union of all of them drawn back into the bundle."""
+    """The one cut through the stack that serves all pieces: their common outline where they are
+    alike, else the union of all of them drawn back into the bundle."""
     marks = [_drawn_marks(piece) for piece in pieces]
     alike = all(
         len(m) == len(marks[0]) and np.abs(m - marks[0]).max() <= 10.0 * TOUCH for m in marks[1:]
@@ -125,7 +127,8 @@ def cuts_of(pieces: Sequence[Piece]) -> tuple[Cut, ...]:
 
 
 def _marks(edge: Edge) -> np.ndarray:
-    """The start and the middle of every segment, 2 n x 2: with the kinds of segments they fix an edge."""
+    """The start and the middle of every segment, 2 n x 2: with the kinds of segments they fix an
+    edge."""
     return np.array([point for segment in edge for point in (segment.start, segment.at(0.5))])
 
 

@@ -3,11 +3,11 @@
 
 n leaves sliced without kerf have n + 1 surfaces S0 .. Sn. Where leaf k + 1 lay under leaf k
 (`back="next"`) leaf k shows S(k-1) on its face and S(k) on its back; where it lay over it
-(`"previous"`) the other way about. `"own"` is for sawn leaves or an unknown sense: surfaces are then
-counted as for "next", and a back that was not photographed is pictured by its own face.
+(`"previous"`) the other way about. `"own"` is for sawn leaves or an unknown sense: surfaces are
+then counted as for "next", and a back that was not photographed is pictured by its own face.
 
-Leaf coordinates are mm as seen from the face, origin at the lower left of the face's photo, x across
-the leaf, y along the grain.
+Leaf coordinates are mm as seen from the face, origin at the lower left of the face's photo, x
+across the leaf, y along the grain.
 """
 
 from __future__ import annotations
@@ -44,9 +44,10 @@ class Fault:
 class Side:
     """One side of a leaf: its picture, and where the bundle's figure lies on it.
 
-    `register` takes bundle mm to mm on this leaf: where to cut and pin. `view` takes bundle mm to mm on
-    `photo` (for a side with its own photo the two agree, unless it was photographed in another frame).
-    `source` is "photo", "neighbour" (the neighbour's photo of the same surface) or "own face".
+    `register` takes bundle mm to mm on this leaf: where to cut and pin. `view` takes bundle mm to
+    mm on `photo` (for a side with its own photo the two agree, unless it was photographed in
+    another frame). `source` is "photo", "neighbour" (the neighbour's photo of the same surface) or
+    "own face".
     """
 
     image: Photo
@@ -66,8 +67,8 @@ class Side:
 
 @dataclass(frozen=True)
 class Leaf:
-    """One leaf: `number`, its face, its back (None: pictured as the bundle's sense allows), the area
-    that may be used (shapely, leaf mm; the whole photo where not given) and its faults."""
+    """One leaf: `number`, its face, its back (None: pictured as the bundle's sense allows), the
+    area that may be used (shapely, leaf mm; the whole photo where not given) and its faults."""
 
     number: int
     face: Side
@@ -103,7 +104,8 @@ class Leaf:
 
 
 class Leaves(ABC):
-    """What layouts and checks ask of a bundle or a stock: sizes, areas and registers, no pictures."""
+    """What layouts and checks ask of a bundle or a stock: sizes, areas and registers, no
+    pictures."""
 
     back: str
     thickness: float
@@ -147,8 +149,8 @@ class Leaves(ABC):
 class Bundle(Leaves):
     """Consecutive leaves with their photographs, thickness in mm, and the stack's sense.
 
-    `slope` is the angle in degrees between figure and leaf, if known: figure wanders
-    thickness / tan(slope) from surface to surface. Backs that were not photographed are filled in here.
+    `slope` is the angle in degrees between figure and leaf, if known: figure wanders thickness /
+    tan(slope) from surface to surface. Backs that were not photographed are filled in here.
     """
 
     leaves: tuple[Leaf, ...]
@@ -194,17 +196,20 @@ class Bundle(Leaves):
         backs: Sequence[str | os.PathLike[str] | None] = (),
         slope: float | None = None,
     ) -> Bundle:
-        """A bundle whose leaf k is photographed in paths[k-1] (and its back in backs[k-1], if given).
+        """A bundle whose leaf k is photographed in paths[k-1] (and its back in backs[k-1], if
+        given).
 
-        `mm_per_px` in mm, `thickness` in mm. Photos of backs are mirrored on reading. Raises VeneerError
-        for a photo that cannot be read, naming it.
+        `mm_per_px` in mm, `thickness` in mm. Photos of backs are mirrored on reading. Raises
+        VeneerError for a photo that cannot be read, naming it.
         """
         faces = [Photo.read(path, mm_per_px) for path in paths]
         rear = [None if p is None else Photo.read(p, mm_per_px, mirrored=True) for p in backs]
         if len(rear) > len(faces):
             raise VeneerError(
-                "too-many-backs", "There are {backs} photos of backs for {faces} leaves.",
-                backs=len(rear), faces=len(faces),
+                "too-many-backs",
+                "There are {backs} photos of backs for {faces} leaves.",
+                backs=len(rear),
+                faces=len(faces),
             )
         rear += [None] * (len(faces) - len(rear))
         leaves = [
@@ -235,8 +240,10 @@ class Bundle(Leaves):
         """The leaf of that number; VeneerError if the bundle has none."""
         if number not in self._by_number:
             raise VeneerError(
-                "no-such-leaf", "The bundle has no leaf {leaf}; it has {numbers}.",
-                leaf=number, numbers=ranges(self.numbers),
+                "no-such-leaf",
+                "The bundle has no leaf {leaf}; it has {numbers}.",
+                leaf=number,
+                numbers=ranges(self.numbers),
             )
         return self._by_number[number]
 
@@ -250,8 +257,8 @@ class Bundle(Leaves):
         return self.leaf(number).side(turned).register
 
     def wander(self) -> float:
-        """mm that the figure may wander from one surface to the next: t / tan(slope) (plane geometry);
-        with the slope unknown, at ASSUMED_SLOPE; with a slope of 0 there is none."""
+        """mm that the figure may wander from one surface to the next: t / tan(slope) (plane
+        geometry); with the slope unknown, at ASSUMED_SLOPE; with a slope of 0 there is none."""
         slope = ASSUMED_SLOPE if self.slope is None else abs(self.slope)
         return self.thickness / tand(slope) if slope else 0.0
 

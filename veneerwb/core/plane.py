@@ -21,7 +21,8 @@ SAGITTA = 0.01
 TOUCH = 1e-6
 """mm: two points nearer than this are one point."""
 SHORTEST = 0.001
-"""mm: nothing that is cut, measured or photographed is smaller; smaller numbers are slips of the keyboard."""
+"""mm: nothing that is cut, measured or photographed is smaller; smaller numbers are slips of the
+keyboard."""
 LONGEST = 100_000.0
 """mm: no leaf and no top is longer than 100 m; larger numbers are slips of the keyboard."""
 
@@ -50,13 +51,17 @@ def polar(radius: float, degrees: float) -> tuple[float, float]:
 
 
 def positive(name: str, value: float, most: float = LONGEST) -> float:
-    """`value` as a float, if it is a number from SHORTEST to `most` (mm, degrees); else VeneerError."""
+    """`value` as a float, if it is a number from SHORTEST to `most` (mm, degrees); else
+    VeneerError."""
     number = finite(name, value)
     if not SHORTEST <= number <= most:
         raise VeneerError(
             "out-of-range",
             "The {name} cannot be {value}; give a number from {least} to {most}.",
-            name=name, value=number, least=SHORTEST, most=most,
+            name=name,
+            value=number,
+            least=SHORTEST,
+            most=most,
         )
     return number
 
@@ -71,8 +76,10 @@ def finite(name: str, value: float) -> float:
         value = number = math.inf
     if not math.isfinite(number):
         raise VeneerError(
-            "not-a-number", "The {name} cannot be {value!r:.40}; give a plain number.",
-            name=name, value=value,
+            "not-a-number",
+            "The {name} cannot be {value!r:.40}; give a plain number.",
+            name=name,
+            value=value,
         )
     return number
 
@@ -84,7 +91,10 @@ def whole(name: str, value: int, least: int, most: int) -> int:
         raise VeneerError(
             "out-of-range",
             "The {name} cannot be {value}; give a whole number from {least} to {most}.",
-            name=name, value=number, least=least, most=most,
+            name=name,
+            value=number,
+            least=least,
+            most=most,
         )
     return int(number)
 
@@ -93,8 +103,11 @@ def choice(name: str, value: str, allowed: tuple[str, ...]) -> str:
     """`value`, if it is one of `allowed`; else VeneerError."""
     if value not in allowed:
         raise VeneerError(
-            "unknown-choice", "The {name} cannot be {value!r:.40}; choose one of: {allowed}.",
-            name=name, value=value, allowed=", ".join(allowed),
+            "unknown-choice",
+            "The {name} cannot be {value!r:.40}; choose one of: {allowed}.",
+            name=name,
+            value=value,
+            allowed=", ".join(allowed),
         )
     return value
 
@@ -103,8 +116,9 @@ def choice(name: str, value: str, allowed: tuple[str, ...]) -> str:
 class Motion:
     """A rigid motion of the plane: p -> R(angle) F p + (dx, dy).
 
-    F is the identity, or x -> -x for a mirrored motion (a leaf turned over about its grain). `angle` in
-    degrees, `dx` and `dy` in mm. Motions compose: (a @ b).apply(p) == a.apply(b.apply(p)).
+    F is the identity, or x -> -x for a mirrored motion (a leaf turned over about its grain).
+    `angle` in degrees, `dx` and `dy` in mm. Motions compose: (a @ b).apply(p) ==
+    a.apply(b.apply(p)).
     """
 
     angle: float = 0.0

@@ -39,8 +39,8 @@ class Top:
 
     @staticmethod
     def polygon(sides: int, across_flats: float) -> Top:
-        """A regular polygon with a flat at the bottom; `across_flats` is twice the distance in mm from
-        the centre to a flat, for odd numbers of sides too."""
+        """A regular polygon with a flat at the bottom; `across_flats` is twice the distance in mm
+        from the centre to a flat, for odd numbers of sides too."""
         count = whole("number of sides", sides, *SIDES)
         apothem = positive("width across flats", across_flats) / 2.0
 

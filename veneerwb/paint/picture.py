@@ -27,10 +27,11 @@ def picture(
 ) -> np.ndarray:
     """The finished top as uint8, rows x columns x RGBA, straight alpha, clear outside the top.
 
-    The picture is centred on the top's origin; the pixel (row r, column c) of a picture with R rows and C
-    columns lies at x = (c + 0.5 - C/2) / px_per_mm, y = (R/2 - r - 0.5) / px_per_mm. The photos' own
-    colours, bilinear; a photo finer than the picture is first averaged by a whole factor. Off a leaf its
-    edge pixel is repeated. `seams` draws the joints, `numbers` the positions (underlined: turned).
+    The picture is centred on the top's origin; the pixel (row r, column c) of a picture with R
+    rows and C columns lies at x = (c + 0.5 - C/2) / px_per_mm, y = (R/2 - r - 0.5) / px_per_mm.
+    The photos' own colours, bilinear; a photo finer than the picture is first averaged by a whole
+    factor. Off a leaf its edge pixel is repeated. `seams` draws the joints, `numbers` the
+    positions (underlined: turned).
 
     Raises VeneerError for a layout without photographs, and for a picture over MOST_PIXELS.
     """
@@ -45,7 +46,9 @@ def picture(
         painter.setRenderHint(QtGui.QPainter.SmoothPixmapTransform)
         to_canvas = _to_canvas(canvas, scale)
         for piece in layout.pieces:
-            _paint(painter, piece, layout.bundle.leaf(piece.leaf).side(piece.turned), to_canvas, scale)
+            _paint(
+                painter, piece, layout.bundle.leaf(piece.leaf).side(piece.turned), to_canvas, scale
+            )
         painter.setRenderHint(QtGui.QPainter.Antialiasing)
         if seams:
             _draw_seams(painter, layout, to_canvas)
@@ -66,13 +69,13 @@ def _canvas(layout: Layout, scale: float) -> QtGui.QImage:
     if 4 * half_width * half_height > MOST_PIXELS:
         raise VeneerError(
             "picture-too-large",
-            "The picture would have {megapixels} megapixels; take fewer pixels per mm (at most {most} "
+            "The picture would have {megapixels} megapixels; take fewer pixels per mm (at most "
+            "{most} "
             "megapixels).",
-            megapixels=4e-6 * half_width * half_height, most=MOST_PIXELS / 1e6,
+            megapixels=4e-6 * half_width * half_height,
+            most=MOST_PIXELS / 1e6,
         )
-    canvas = QtGui.QImage(
-        2 * half_width, 2 * half_height, QtGui.QImage.Format_ARGB32_Premultiplied
-    )
+    canvas = QtGui.QImage(2 * half_width, 2 * half_height, QtGui.QImage.Format_ARGB32_Premultiplied)
     canvas.fill(0)
     return canvas
 
@@ -92,12 +95,15 @@ def _paint(
     corners = onto_photo.apply(np.asarray(piece.outline.exterior.coords))
     columns, rows = corners[:, 0] / texel, (height - corners[:, 1]) / texel
     window, left, top = texture(side.image, factor).covering(
-        math.floor(columns.min()), math.floor(rows.min()),
-        math.ceil(columns.max()), math.ceil(rows.max()),
+        math.floor(columns.min()),
+        math.floor(rows.min()),
+        math.ceil(columns.max()),
+        math.ceil(rows.max()),
     )
     to_mm = QtGui.QTransform(texel, 0.0, 0.0, -texel, left * texel, height - top * texel)
     place = to_mm * _transform(onto_photo.inverse()) * to_canvas
-    # An image drawn under a clip is filled more than twice as fast as the same shape with a textured brush.
+    # An image drawn under a clip is filled more than twice as fast as the same shape with a
+    # textured brush.
     shape = QtGui.QPainterPath()
     shape.addPolygon(_qt_polygon(piece.outline.exterior.coords, to_canvas))
     painter.setClipPath(shape)
@@ -109,10 +115,14 @@ def _paint(
 
 
 def _paint_rim(
-    painter: QtGui.QPainter, piece: Piece, image: QtGui.QImage, place: QtGui.QTransform,
+    painter: QtGui.QPainter,
+    piece: Piece,
+    image: QtGui.QImage,
+    place: QtGui.QTransform,
     to_canvas: QtGui.QTransform,
 ) -> None:
-    """A pixel that the rim only grazes has its centre outside: give it colour too, it is cleared in part."""
+    """A pixel that the rim only grazes has its centre outside: give it colour too, it is cleared
+    in part."""
     brush = QtGui.QBrush(image)
     brush.setTransform(place)
     painter.setPen(QtGui.QPen(brush, 3.0, QtCore.Qt.SolidLine, QtCore.Qt.FlatCap))
@@ -130,9 +140,7 @@ def _qt_polygon(points: Any, to_canvas: QtGui.QTransform) -> QtGui.QPolygonF:
     return to_canvas.map(QtGui.QPolygonF([QtCore.QPointF(x, y) for x, y in points]))
 
 
-def _clear_outside(
-    painter: QtGui.QPainter, layout: Layout, to_canvas: QtGui.QTransform
-) -> None:
+def _clear_outside(painter: QtGui.QPainter, layout: Layout, to_canvas: QtGui.QTransform) -> None:
     path = QtGui.QPainterPath()
     path.addRect(QtCore.QRectF(painter.viewport()))
     path.addPolygon(_qt_polygon(layout.top.polygon_mm.exterior.coords, to_canvas))

@@ -22,7 +22,8 @@ _kept: list[object] = []
 
 
 def application() -> object:
-    """The application object, without which Qt cannot paint text; made, off screen, if there is none."""
+    """The application object, without which Qt cannot paint text; made, off screen, if there is
+    none."""
     running = QtCore.QCoreApplication.instance()
     if running is None:
         if not os.environ.get("DISPLAY") and sys.platform.startswith("linux"):
@@ -49,6 +50,9 @@ def to_pixels(image: QtGui.QImage) -> np.ndarray:
     straight = image.convertToFormat(QtGui.QImage.Format_RGBA8888)
     rows, columns = straight.height(), straight.width()
     flat = np.frombuffer(straight.constBits(), dtype=np.uint8)
-    return flat[: rows * straight.bytesPerLine()].reshape(rows, -1)[:, : 4 * columns].reshape(
-        rows, columns, 4
-    ).copy()
+    return (
+        flat[: rows * straight.bytesPerLine()]
+        .reshape(rows, -1)[:, : 4 * columns]
+        .reshape(rows, columns, 4)
+        .copy()
+    )

@@ -21,17 +21,23 @@ BORDER = 2
 
 @dataclass(frozen=True)
 class Texture:
-    """A photo shrunk by `factor`: `image` is painted, `pixels` (BGR and 255) is the memory behind it."""
+    """A photo shrunk by `factor`: `image` is painted, `pixels` (BGR and 255) is the memory behind
+    it."""
 
     image: QtGui.QImage
     pixels: np.ndarray
     factor: int
 
     def covering(self, left: int, top: int, right: int, bottom: int) -> tuple[Texture, int, int]:
-        """This texture, or a copy of the window asked for (texture pixels) in which the pixels off the
-        photo repeat its edge; and the column and row where it begins."""
+        """This texture, or a copy of the window asked for (texture pixels) in which the pixels off
+        the photo repeat its edge; and the column and row where it begins."""
         rows, columns = self.pixels.shape[:2]
-        if left >= BORDER and top >= BORDER and right <= columns - BORDER and bottom <= rows - BORDER:
+        if (
+            left >= BORDER
+            and top >= BORDER
+            and right <= columns - BORDER
+            and bottom <= rows - BORDER
+        ):
             return self, 0, 0
         left, top = left - BORDER, top - BORDER
         down = np.clip(np.arange(top, bottom + BORDER), 0, rows - 1)

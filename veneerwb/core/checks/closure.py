@@ -29,8 +29,8 @@ class Closure:
 def closure(angles: Sequence[float], reach: float) -> Closure:
     """How wedges of these angles (degrees) close at `reach` mm.
 
-    The rim opens 2 R sin(d / 2) where the ring is d short of 360 (plane geometry). Raises VeneerError for
-    an angle that is not between 0 and 360, and for an empty list.
+    The rim opens 2 R sin(d / 2) where the ring is d short of 360 (plane geometry). Raises
+    VeneerError for an angle that is not between 0 and 360, and for an empty list.
     """
     if not len(angles):
         raise VeneerError("no-angles", "There are no angles to close; give one for each wedge.")
@@ -49,9 +49,15 @@ def wedge_findings(layout: Layout, wedge_angle: float | None) -> Iterator[Findin
     angle = finite("wedge angle", wedge_angle)
     found = closure([angle] * ways, reach)
     values = {
-        "ways": ways, "angle": angle, "true_angle": 360.0 / ways, "total": found.total,
-        "error": found.error, "short": -found.error, "rim_gap": found.rim_gap,
-        "overlap": -found.rim_gap, "reach": reach,
+        "ways": ways,
+        "angle": angle,
+        "true_angle": 360.0 / ways,
+        "total": found.total,
+        "error": found.error,
+        "short": -found.error,
+        "rim_gap": found.rim_gap,
+        "overlap": -found.rim_gap,
+        "reach": reach,
     }
     if abs(found.error) <= CLOSED:
         yield Finding("closes", "note", "{ways} wedges of {angle} deg close to 360.", "", values)
@@ -64,40 +70,52 @@ def wedge_findings(layout: Layout, wedge_angle: float | None) -> Iterator[Findin
 def _under(values: dict[str, float]) -> Finding:
     """Halves short of 180 by d lose R sin(d/2) at every tip when trued (plane geometry)."""
     template = (
-        "{ways} wedges of {angle} deg make {total} deg: the ring stays open by {rim_gap} mm at the rim"
+        "{ways} wedges of {angle} deg make {total} deg: "
+        "the ring stays open by {rim_gap} mm at the rim"
     )
     costs = {}
     if values["ways"] % 2 == 0:
         template += ", and truing the halves takes {tip_lost} mm off every tip"
         costs["tip_lost"] = values["reach"] * sind(values["short"] / 4.0)
     return Finding(
-        "closure-under", "stop", template + ".",
-        "Cut over, never under: at {true_angle} deg or a little more.", {**values, **costs},
+        "closure-under",
+        "stop",
+        template + ".",
+        "Cut over, never under: at {true_angle} deg or a little more.",
+        {**values, **costs},
     )
 
 
 def _over(values: dict[str, float]) -> Finding:
-    """Halves over 180 are trimmed alike at both ends; the seams between keep the template's angle and
-    so leave their places by up to the shift given (plane geometry)."""
+    """Halves over 180 are trimmed alike at both ends; the seams between keep the template's angle
+    and so leave their places by up to the shift given (plane geometry)."""
     template = (
-        "{ways} wedges of {angle} deg make {total} deg: the ring overlaps by {overlap} mm at the rim; "
+        "{ways} wedges of {angle} deg make {total} deg: "
+        "the ring overlaps by {overlap} mm at the rim; "
     )
     ways, reach = int(values["ways"]), values["reach"]
     if ways % 2:
         return Finding(
-            "closure-over", "warn", template + "the excess must be trued off before the last joint.",
-            "For less truing cut nearer to {true_angle} deg, never under.", values,
+            "closure-over",
+            "warn",
+            template + "the excess must be trued off before the last joint.",
+            "For less truing cut nearer to {true_angle} deg, never under.",
+            values,
         )
     half = ways // 2
     trim = (half * values["angle"] - 180.0) / 2.0
     shifts = [abs(k * (values["angle"] - values["true_angle"]) - trim) for k in range(1, half)]
     costs = {
-        "trim": trim, "rim_lost": reach * sind(trim),
+        "trim": trim,
+        "rim_lost": reach * sind(trim),
         "seam_shift": 2.0 * reach * sind(max(shifts) / 2.0),
     }
     return Finding(
-        "closure-over", "warn",
-        template + "trued along the diameter, each half loses {trim} deg at both ends ({rim_lost} mm at the "
+        "closure-over",
+        "warn",
+        template
+        + "trued along the diameter, each half loses {trim} deg at both ends ({rim_lost} mm at the "
         "rim) and the seams between lie up to {seam_shift} mm off their places.",
-        "For less truing cut nearer to {true_angle} deg, never under.", {**values, **costs},
+        "For less truing cut nearer to {true_angle} deg, never under.",
+        {**values, **costs},
     )

@@ -23,17 +23,24 @@ def _steps(layout: Layout) -> Iterator[Finding]:
     steps = [seam.step for seam in layout.seams]
     largest = max(layout.seams, key=lambda seam: seam.step)
     values = {
-        "steps": " ".join(map(str, steps)), "largest": largest.step, "a": largest.a, "b": largest.b,
+        "steps": " ".join(map(str, steps)),
+        "largest": largest.step,
+        "a": largest.a,
+        "b": largest.b,
         "closing": steps[-1],
     }
     values["spread"] = _spread_step(layout)
     better = values["spread"] < largest.step
     remedy = 'In the order "spread" the largest step is {spread}.' if better else ""
     yield Finding(
-        "steps", "note",
-        "The surfaces that meet lie {steps} steps apart, seam by seam; the largest step, {largest}, is "
+        "steps",
+        "note",
+        "The surfaces that meet lie {steps} steps apart, seam by seam; the largest step, "
+        "{largest}, is "
         "between positions {a} and {b}; the closing seam has {closing}.",
-        remedy, values, (largest.a, largest.b),
+        remedy,
+        values,
+        (largest.a, largest.b),
     )
 
 
@@ -50,13 +57,19 @@ def _sides(layout: Layout) -> Iterator[Finding]:
     turned = tuple(piece.position for piece in layout.pieces if piece.turned)
     values = {"pieces": turned, "count": len(turned)}
     if len(turned) == len(layout.pieces):
-        yield Finding("backs-show", "note", "All pieces show the backs of their leaves.", "", values)
+        yield Finding(
+            "backs-show", "note", "All pieces show the backs of their leaves.", "", values
+        )
     elif turned:
         yield Finding(
-            "loose-faces", "note",
-            "Positions {pieces} show the other side of their leaves, so tight and loose sides alternate "
+            "loose-faces",
+            "note",
+            "Positions {pieces} show the other side of their leaves, so tight and loose sides "
+            "alternate "
             "and light and stain read in bars: natural to a book match, not a defect.",
-            "Try the finish on two leaves, one turned, before cutting.", values, turned,
+            "Try the finish on two leaves, one turned, before cutting.",
+            values,
+            turned,
         )
 
 
@@ -72,28 +85,36 @@ def _assumed_backs(layout: Layout) -> Iterator[Finding]:
     miss = max(may_miss(bundle, piece) for piece in assumed)
     known = bundle.slope is not None
     values = {
-        "pieces": tuple(p.position for p in assumed), "may_miss": miss, "thickness": bundle.thickness,
+        "pieces": tuple(p.position for p in assumed),
+        "may_miss": miss,
+        "thickness": bundle.thickness,
         "slope": ASSUMED_SLOPE if bundle.slope is None else abs(bundle.slope),
     }
-    basis = "with the slope of {slope} deg given" if known else (
-        "if the figure slopes {slope} deg to the leaf, which nobody measured"
+    basis = (
+        "with the slope of {slope} deg given"
+        if known
+        else ("if the figure slopes {slope} deg to the leaf, which nobody measured")
     )
     yield Finding(
-        "backs-assumed", "warn",
+        "backs-assumed",
+        "warn",
         "The backs at positions {pieces} were not photographed: their pictures are taken from the "
         f"neighbouring leaf or the face, and the seams may miss by {{may_miss}} mm {basis}.",
         "Photograph the backs of those leaves, or give the bundle's slope.",
-        values, values["pieces"],
+        values,
+        values["pieces"],
     )
 
 
 def may_miss(bundle: Bundle, piece: Piece) -> float:
-    """mm by which a turned piece's picture may miss what its leaf really shows there; 0 with a photo.
+    """mm by which a turned piece's picture may miss what its leaf really shows there; 0 with a
+    photo.
 
-    Without a photo the back is pinned by the face's register. The figure wanders t / tan(slope) to the
-    next surface; and where the picture is the neighbour's, the step between its register and this leaf's
-    holds the figure's wander and the photograph's shift, which cannot be told apart: the whole of it, at
-    the piece's worst corner, may be a miss too. A face shown for a back misses by the wander.
+    Without a photo the back is pinned by the face's register. The figure wanders t / tan(slope) to
+    the next surface; and where the picture is the neighbour's, the step between its register and
+    this leaf's holds the figure's wander and the photograph's shift, which cannot be told apart:
+    the whole of it, at the piece's worst corner, may be a miss too. A face shown for a back misses
+    by the wander.
     """
     side = bundle.leaf(piece.leaf).side(piece.turned)
     if side.source == "photo":

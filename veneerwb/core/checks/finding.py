@@ -18,9 +18,9 @@ LEVELS = ("stop", "warn", "note")
 class Finding:
     """One finding. `level` is "stop" (do not cut), "warn" (cut knowing it) or "note".
 
-    `text` says what is so and `remedy` what would do (may be empty), in plain English and mm; `template`,
-    `remedy_template` and `values` (numbers by name, mm and degrees) serve translation. `pieces` are the
-    positions concerned.
+    `text` says what is so and `remedy` what would do (may be empty), in plain English and mm;
+    `template`, `remedy_template` and `values` (numbers by name, mm and degrees) serve translation.
+    `pieces` are the positions concerned.
     """
 
     code: str

@@ -12,9 +12,11 @@ from veneerwb.core.plane import tand
 
 TIP_AT = 10.0
 FINE_TIP = 2.0
-"""mm: a tip narrower than this at TIP_AT mm breaks and tears in the hand (common practice, no source)."""
+"""mm: a tip narrower than this at TIP_AT mm breaks and tears in the hand (common practice, no
+source)."""
 SUNBURST = 6
-"""Leaves: Architectural Woodwork Standards, 1st ed. (2009), 1.2.22: sunburst, six or more leaves."""
+"""Leaves: Architectural Woodwork Standards, 1st ed. (2009), 1.2.22: sunburst, six or more
+leaves."""
 
 
 def ring_findings(layout: Layout) -> list[Finding]:
@@ -22,8 +24,8 @@ def ring_findings(layout: Layout) -> list[Finding]:
 
 
 def _parity(layout: Layout) -> Iterator[Finding]:
-    """In a layout with turned pieces every seam joins a turned one to an upright one, or it is no book
-    joint."""
+    """In a layout with turned pieces every seam joins a turned one to an upright one, or it is no
+    book joint."""
     by_position = {piece.position: piece for piece in layout.pieces}
     turned = [piece for piece in layout.pieces if piece.turned]
     if len(turned) in (0, len(layout.pieces)):
@@ -32,8 +34,10 @@ def _parity(layout: Layout) -> Iterator[Finding]:
     if alike:
         first = alike[0]
         yield Finding(
-            "parity", "stop",
-            "{count} of the seams join two pieces of the same side up (the first between positions {a} and "
+            "parity",
+            "stop",
+            "{count} of the seams join two pieces of the same side up (the first between positions "
+            "{a} and "
             "{b}), so they are no book joints.",
             "Take an even number of ways, with every second piece turned.",
             {"count": len(alike), "a": first.a, "b": first.b},
@@ -47,7 +51,8 @@ def _tips(layout: Layout) -> Iterator[Finding]:
     width = 2.0 * TIP_AT * tand(180.0 / layout.recipe.ways)
     if width < FINE_TIP:
         yield Finding(
-            "fine-tips", "warn",
+            "fine-tips",
+            "warn",
             "The tips are fine: {width} mm wide at {at} mm from the point.",
             "Take fewer ways, or plan a disc at the centre that hides the tips.",
             {"width": width, "at": TIP_AT, "ways": layout.recipe.ways},
@@ -57,7 +62,10 @@ def _tips(layout: Layout) -> Iterator[Finding]:
 def _sunburst(layout: Layout) -> Iterator[Finding]:
     if isinstance(layout.recipe, Radial) and layout.recipe.ways < SUNBURST:
         yield Finding(
-            "not-sunburst", "note",
+            "not-sunburst",
+            "note",
             "With {ways} ways the top is not a sunburst, which has six leaves or more "
-            "(Architectural Woodwork Standards, 2009).", "", {"ways": layout.recipe.ways},
+            "(Architectural Woodwork Standards, 2009).",
+            "",
+            {"ways": layout.recipe.ways},
         )

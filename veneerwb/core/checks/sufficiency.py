@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Are the leaves enough: in number, in size at this spot, and free of faults where it will be seen."""
+"""Are the leaves enough: in number, in size at this spot, and free of faults where it will be
+seen."""
 
 from __future__ import annotations
 
@@ -27,13 +28,20 @@ def sufficiency_findings(layout: Layout, margin: float, spares: int) -> list[Fin
 def _count(layout: Layout, spares: int) -> Iterator[Finding]:
     used = {piece.leaf for piece in layout.pieces}
     left = sorted(set(layout.bundle.numbers) - used)
-    values = {"used": len(used), "left": len(left), "spares": spares,
-              "missing": max(0, spares - len(left)), "leaves_left": tuple(left)}
+    values = {
+        "used": len(used),
+        "left": len(left),
+        "spares": spares,
+        "missing": max(0, spares - len(left)),
+        "leaves_left": tuple(left),
+    }
     if len(left) < spares:
         yield Finding(
-            "spares-missing", "warn",
+            "spares-missing",
+            "warn",
             "The top uses {used} leaves and leaves {left} spare where {spares} are asked for.",
-            "Take fewer ways, or a bundle with {missing} more.", values,
+            "Take fewer ways, or a bundle with {missing} more.",
+            values,
         )
     else:
         yield Finding(
@@ -65,17 +73,21 @@ def off_leaf(layout: Layout, margin: float) -> Iterator[tuple[Piece, float]]:
 
 
 def _in_rectangle(corners: np.ndarray, usable: Any, margin: float) -> bool:
-    """Whether `usable` is an upright rectangle and holds the corners: quick, and true of most leaves."""
+    """Whether `usable` is an upright rectangle and holds the corners: quick, and true of most
+    leaves."""
     x0, y0, x1, y1 = usable.bounds
     if usable.area < (x1 - x0) * (y1 - y0) * (1.0 - 1e-12):
         return False
     low, high = corners.min(axis=0), corners.max(axis=0)
     inner = margin - TOUCH
-    return bool((low >= (x0 + inner, y0 + inner)).all() and (high <= (x1 - inner, y1 - inner)).all())
+    return bool(
+        (low >= (x0 + inner, y0 + inner)).all() and (high <= (x1 - inner, y1 - inner)).all()
+    )
 
 
 def _overhang(blank: Any, room: Any, usable: Any) -> float:
-    """How far the blank reaches beyond `room` (beyond the usable area where the margin leaves none)."""
+    """How far the blank reaches beyond `room` (beyond the usable area where the margin leaves
+    none)."""
     area = usable if room.is_empty else room
     points = [Point(p) for p in blank.exterior.coords]
     beyond = blank.difference(area)
@@ -99,13 +111,19 @@ def _fit(layout: Layout, margin: float) -> Iterator[Finding]:
         values["reach"] = largest_reach(layout, margin)
         values["ways"] = tuple(fitting_ways(layout, margin))
         reach = "the largest reach is {reach} mm" if values["reach"] else "no size of this top fits"
-        ways = "this top fits in {ways} ways" if values["ways"] else "no number of ways fits this top"
+        ways = (
+            "this top fits in {ways} ways" if values["ways"] else "no number of ways fits this top"
+        )
         remedy = f"At this spot {reach} and {ways}; or move the wedge."
     yield Finding(
-        "off-leaf", "stop",
-        "The blanks at positions {pieces} reach up to {overhang} mm off the usable area of their leaves "
+        "off-leaf",
+        "stop",
+        "The blanks at positions {pieces} reach up to {overhang} mm off the usable area of their "
+        "leaves "
         "({leaves}), with a margin of {margin} mm.",
-        remedy, values, values["pieces"],
+        remedy,
+        values,
+        values["pieces"],
     )
 
 
@@ -152,15 +170,21 @@ def _faults(layout: Layout) -> Iterator[Finding]:
                 trimmed.append((piece, fault))
     if seen:
         yield _fault_finding(
-            "fault-seen", "stop",
+            "fault-seen",
+            "stop",
             "Faults ({kinds}) will be seen at positions {pieces} (leaves {leaves}).",
-            "Move the wedge, or take other leaves.", seen,
+            "Move the wedge, or take other leaves.",
+            seen,
         )
     if trimmed:
         yield _fault_finding(
-            "fault-in-trim", "note",
-            "Faults ({kinds}) lie in the oversize at positions {pieces} (leaves {leaves}) and go with the "
-            "trim.", "", trimmed,
+            "fault-in-trim",
+            "note",
+            "Faults ({kinds}) lie in the oversize at positions {pieces} (leaves {leaves}) and go "
+            "with the "
+            "trim.",
+            "",
+            trimmed,
         )
 
 

@@ -13,10 +13,10 @@ def zigzag(count: int) -> list[int]:
 def paired_zigzag(count: int) -> list[int]:
     """Indices 0.. for a ring in which every second position shows the surface below its leaf.
 
-    The first position shows surface k + 1 of its index k, the second surface k, and so on. Even indices
-    on odd positions and odd indices on even ones then meet on the surfaces 1, 3, 5 ..: each of them
-    twice, so that the ring climbs on one and comes back on the other: no step over 2 (plane counting;
-    for eight leaves 1 2 3 6 7 8 5 4).
+    The first position shows surface k + 1 of its index k, the second surface k, and so on. Even
+    indices on odd positions and odd indices on even ones then meet on the surfaces 1, 3, 5 ..:
+    each of them twice, so that the ring climbs on one and comes back on the other: no step over 2
+    (plane counting; for eight leaves 1 2 3 6 7 8 5 4).
     """
     up, down = [0, 1], []
     for level, even in enumerate(range(2, count, 2), start=1):

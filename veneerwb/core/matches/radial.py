@@ -1,9 +1,9 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Radial match: n wedges ("ways") that meet at a point, from n leaves.
 
-Piece i lies between the directions start + (2i - 3) 180/n and start + (2i - 1) 180/n. Every piece is cut
-from the same wedge of the bundle: an upright one by the rotation that lays its axis on the wedge's axis, a
-turned one by the mirror image of that about the axis.
+Piece i lies between the directions start + (2i - 3) 180/n and start + (2i - 1) 180/n. Every piece
+is cut from the same wedge of the bundle: an upright one by the rotation that lays its axis on the
+wedge's axis, a turned one by the mirror image of that about the axis.
 """
 
 from __future__ import annotations
@@ -11,7 +11,6 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from typing import Union
 
 from shapely.geometry import LineString
 
@@ -34,8 +33,8 @@ ORDERS = ("sequence", "spread")
 
 @dataclass(frozen=True)
 class Placement:
-    """Where on the bundle a wedge's tip lies (`x`, `y` in mm) and which way its axis points (`angle` in
-    degrees; 90 is along the grain)."""
+    """Where on the bundle a wedge's tip lies (`x`, `y` in mm) and which way its axis points
+    (`angle` in degrees; 90 is along the grain)."""
 
     x: float
     y: float
@@ -47,8 +46,11 @@ class Placement:
             if name != "angle" and abs(value) > LONGEST:
                 raise VeneerError(
                     "out-of-range",
-                    "The placement's {name} cannot be {value}; give a number from -{most} to {most}.",
-                    name=name, value=value, most=LONGEST,
+                    "The placement's {name} cannot be {value}; give a number from -{most} to "
+                    "{most}.",
+                    name=name,
+                    value=value,
+                    most=LONGEST,
                 )
             # Whole turns go, for they cost decimals.
             object.__setattr__(self, name, math.fmod(value, 360.0) if name == "angle" else value)
@@ -62,7 +64,7 @@ class Radial:
     turn: str = "book"
     placement: Placement | None = None
     first: int = 1
-    order: Union[str, tuple[int, ...]] = "sequence"
+    order: str | tuple[int, ...] = "sequence"
     turned: str | None = None
     rim: str = "arc"
     start: float = 90.0
@@ -74,29 +76,40 @@ class Radial:
         if self.turn == "book" and ways % 2:
             raise VeneerError(
                 "odd-book",
-                "A book ring turns every second piece, so it needs an even number of ways; {ways} is odd: "
+                "A book ring turns every second piece, so it needs an even number of ways; {ways} "
+                "is odd: "
                 "take {nearest}, or a slip ring.",
-                ways=ways, nearest=f"{ways - 1} or {ways + 1}" if ways > 3 else "4",
+                ways=ways,
+                nearest=f"{ways - 1} or {ways + 1}" if ways > 3 else "4",
             )
         turned = TURNED[self.turn][0] if self.turned is None else self.turned
         if choice("turned", turned, ("odd", "even", "none", "all")) not in TURNED[self.turn]:
             raise VeneerError(
                 "turned-unfit",
                 "In a {turn} ring the turned pieces cannot be {turned!r}; choose {allowed}.",
-                turn=self.turn, turned=turned, allowed=" or ".join(TURNED[self.turn]),
+                turn=self.turn,
+                turned=turned,
+                allowed=" or ".join(TURNED[self.turn]),
             )
         choice("rim", self.rim, RIMS)
         oversize = finite("oversize", self.oversize)
         if not 0.0 <= oversize <= MOST_OVERSIZE:
             raise VeneerError(
-                "out-of-range", "The oversize cannot be {value}; give a number from 0 to {most}.",
-                value=oversize, most=MOST_OVERSIZE,
+                "out-of-range",
+                "The oversize cannot be {value}; give a number from 0 to {most}.",
+                value=oversize,
+                most=MOST_OVERSIZE,
             )
         if self.placement is not None and not isinstance(self.placement, Placement):
             object.__setattr__(self, "placement", Placement(*self.placement))
         order = self.order if isinstance(self.order, str) else tuple(self.order)
-        settled = {"ways": ways, "turned": turned, "oversize": oversize, "order": order,
-                   "start": math.fmod(finite("start direction", self.start), 360.0)}
+        settled = {
+            "ways": ways,
+            "turned": turned,
+            "oversize": oversize,
+            "order": order,
+            "start": math.fmod(finite("start direction", self.start), 360.0),
+        }
         for name, value in settled.items():
             object.__setattr__(self, name, value)
 
@@ -140,9 +153,13 @@ class Radial:
         if len(chosen) < self.ways:
             raise VeneerError(
                 "too-few-leaves",
-                "{ways} ways need {ways} leaves and from leaf {first} on there are {have}: {missing} missing; "
+                "{ways} ways need {ways} leaves and from leaf {first} on there are {have}: "
+                "{missing} missing; "
                 "take fewer ways, an earlier first leaf, or a larger bundle.",
-                ways=self.ways, first=first, have=len(chosen), missing=self.ways - len(chosen),
+                ways=self.ways,
+                first=first,
+                have=len(chosen),
+                missing=self.ways - len(chosen),
             )
         return chosen
 
@@ -151,22 +168,29 @@ class Radial:
         if len(listed) != self.ways or len(set(listed)) != len(listed):
             raise VeneerError(
                 "wrong-order",
-                "{ways} ways need a list of {ways} different leaves; this one has {count}, {different} of "
+                "{ways} ways need a list of {ways} different leaves; this one has {count}, "
+                "{different} of "
                 "them different.",
-                ways=self.ways, count=len(listed), different=len(set(listed)),
+                ways=self.ways,
+                count=len(listed),
+                different=len(set(listed)),
             )
         unknown = sorted(set(listed) - set(bundle.numbers))
         if unknown:
             raise VeneerError(
-                "no-such-leaf", "The bundle has no leaf {leaf}; it has {numbers}.",
-                leaf=unknown[0], numbers=ranges(bundle.numbers),
+                "no-such-leaf",
+                "The bundle has no leaf {leaf}; it has {numbers}.",
+                leaf=unknown[0],
+                numbers=ranges(bundle.numbers),
             )
         return listed
 
     def lay(self, bundle: Leaves, top: Top) -> Layout:
         """The layout of `top` from `bundle`."""
         leaves = self.leaf_numbers(bundle)
-        recipe = self if self.placement else replace(self, placement=self._middle(bundle, top, leaves))
+        recipe = (
+            self if self.placement else replace(self, placement=self._middle(bundle, top, leaves))
+        )
         grown = top.grown(self.oversize)
         pieces = tuple(
             recipe._piece(position, leaf, top.edge, grown)
@@ -240,15 +264,16 @@ def radial(
     turn:      "book" (every second leaf turned over) or "slip" (none, or all).
     placement: where on the bundle the wedge lies; in the middle of the leaves if not given.
     first:     the first leaf; ways leaves from it on are used.
-    order:     "sequence", "spread" (the order whose largest step between the surfaces that meet is least;
-               with gaps in the numbers, near the least), or the leaf number of each position.
+    order:     "sequence", "spread" (the order whose largest step between the surfaces that meet is
+               least; with gaps in the numbers, near the least), or the leaf number of each
+               position.
     turned:    which positions are turned: "odd" or "even" (book), "none" or "all" (slip).
     rim:       the blank's rim parallel to the finished edge ("arc") or one straight ("straight").
     start:     direction in degrees of the first wedge's axis on the top.
     oversize:  mm that the blank reaches beyond the finished edge.
 
-    Raises VeneerError for counts and choices that cannot be; a wedge that does not fit its leaf is left to
-    `check`.
+    Raises VeneerError for counts and choices that cannot be; a wedge that does not fit its leaf is
+    left to `check`.
     """
     recipe = Radial(ways, turn, placement, first, order, turned, rim, start, oversize)
     return recipe.lay(bundle, top)

@@ -18,19 +18,27 @@ from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.plane import Motion
 
 HEADINGS = (
-    "position", "leaf", "side up", "net across the leaf mm", "net along the grain mm",
-    "blank across the leaf mm", "blank along the grain mm", "tip on leaf x mm", "tip on leaf y mm",
+    "position",
+    "leaf",
+    "side up",
+    "net across the leaf mm",
+    "net along the grain mm",
+    "blank across the leaf mm",
+    "blank along the grain mm",
+    "tip on leaf x mm",
+    "tip on leaf y mm",
 )
 CAUTION = (
-    "Dry-lay before glue. Cut away from the hand, with the stack held; follow local rules and the makers' "
+    "Dry-lay before glue. Cut away from the hand, with the stack held; follow local rules and the "
+    "makers' "
     "sheets for dust, blades and adhesives."
 )
 
 
 @dataclass(frozen=True)
 class Row:
-    """A piece of the list; sizes are the extents in mm across the leaf and along the grain, the tip is in
-    mm on the piece's own leaf as seen from its face."""
+    """A piece of the list; sizes are the extents in mm across the leaf and along the grain, the
+    tip is in mm on the piece's own leaf as seen from its face."""
 
     position: int
     leaf: int
@@ -51,9 +59,13 @@ def rows(layout: Layout) -> list[Row]:
 def _row(layout: Layout, piece: Piece) -> Row:
     tip = onto_leaf(piece, layout.bundle).apply(piece.edge[0].start)
     return Row(
-        piece.position, piece.leaf, "back" if piece.turned else "face",
-        *_extents(piece.edge, piece.onto_bundle), *_extents(piece.blank_edge, piece.onto_bundle),
-        float(tip[0]), float(tip[1]),
+        piece.position,
+        piece.leaf,
+        "back" if piece.turned else "face",
+        *_extents(piece.edge, piece.onto_bundle),
+        *_extents(piece.blank_edge, piece.onto_bundle),
+        float(tip[0]),
+        float(tip[1]),
     )
 
 
