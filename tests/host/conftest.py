@@ -27,5 +27,12 @@ def stock(doc):
 def sawn() -> Bundle:
     """Six leaves of 200 x 400 mm, disturbed, the backs of leaves 1 and 3 photographed too."""
     return sawn_bundle(
-        leaves=6, width=200.0, length=400.0, mm_per_px=2.0, seed=3, disturb={}, backs=[1, 3], slope=4.0
+        leaves=6,
+        width=200.0,
+        length=400.0,
+        mm_per_px=2.0,
+        seed=3,
+        disturb={},
+        backs=[1, 3],
+        slope=4.0,
     )

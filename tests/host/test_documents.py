@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Documents: saved, reopened, opened without the addon or its packages, by older and newer versions."""
+"""Documents: saved, reopened, opened without the addon or its packages, by older and newer
+versions."""
 
 import importlib
 import json
@@ -48,9 +49,9 @@ def test_saved_and_reopened_a_document_is_the_same_and_alive(doc, sawn, tmp_path
     before = {obj.Name: contents(obj) for obj in doc.Objects}
     marks = [obj.ShapeMark for obj in (match, other)]
     volumes = [obj.Shape.Volume for obj in (match, other)]
-    doc.saveAs(str(tmp_path / "it's \"größer\".FCStd"))
+    doc.saveAs(str(tmp_path / 'it\'s "größer".FCStd'))
     FreeCAD.closeDocument(doc.Name)
-    again = FreeCAD.openDocument(str(tmp_path / "it's \"größer\".FCStd"))
+    again = FreeCAD.openDocument(str(tmp_path / 'it\'s "größer".FCStd'))
     assert {obj.Name: contents(obj) for obj in again.Objects} == before
     matches = again.getObject("Match"), again.getObject("Match001")
     assert [obj.Shape.Volume for obj in matches] == pytest.approx(volumes, rel=1e-12)
@@ -66,8 +67,17 @@ def test_saved_and_reopened_a_document_is_the_same_and_alive(doc, sawn, tmp_path
 
 def contents(obj):
     """The properties of an object that can be compared."""
-    skipped = ("Proxy", "Shape", "Photo", "BackPhoto", "ExpressionEngine", "Leaves", "Bundle", "ChangedPieces",
-               "ShapeMaterial")
+    skipped = (
+        "Proxy",
+        "Shape",
+        "Photo",
+        "BackPhoto",
+        "ExpressionEngine",
+        "Leaves",
+        "Bundle",
+        "ChangedPieces",
+        "ShapeMaterial",
+    )
     kept = [name for name in obj.PropertiesList if name not in skipped and not name.startswith("_")]
     return {name: str(getattr(obj, name)) for name in kept}
 
@@ -133,13 +143,15 @@ def host_program():
 
 
 def told_by_host(tmp_path, body, path_first=()):
-    """What `body` puts into the dictionary `told`, run in a fresh host without the addon, and its output."""
+    """What `body` puts into the dictionary `told`, run in a fresh host without the addon, and its
+    output."""
     script, answer = tmp_path / "inner.py", tmp_path / "told.json"
     script.write_text(
         "import json, os, sys, traceback\nimport FreeCAD\n"
         f"sys.path[:0] = {list(path_first)!r}\ntold = {{}}\n"
-        "try:\n" + textwrap.indent(textwrap.dedent(body), "    ") +
-        "\nexcept BaseException:\n    told['failed'] = traceback.format_exc()\n"
+        "try:\n"
+        + textwrap.indent(textwrap.dedent(body), "    ")
+        + "\nexcept BaseException:\n    told['failed'] = traceback.format_exc()\n"
         f"open({str(answer)!r}, 'w').write(json.dumps(told))\n"
         "sys.stdout.flush(); sys.stderr.flush(); os._exit(0)\n"
     )
@@ -147,8 +159,13 @@ def told_by_host(tmp_path, body, path_first=()):
     home.mkdir(exist_ok=True)
     env = {**os.environ, "HOME": str(home), "PYTHONPATH": "", "PYTHONDONTWRITEBYTECODE": "1"}
     ran = subprocess.run(
-        [host_program(), str(script)], env=env, cwd=tmp_path, stdin=subprocess.DEVNULL,
-        capture_output=True, text=True, timeout=120,
+        [host_program(), str(script)],
+        env=env,
+        cwd=tmp_path,
+        stdin=subprocess.DEVNULL,
+        capture_output=True,
+        text=True,
+        timeout=120,
     )
     told = json.loads(answer.read_text())
     assert "failed" not in told, told["failed"]
@@ -192,7 +209,8 @@ def test_without_shapely_a_document_opens_and_says_what_is_missing(saved, tmp_pa
     path, volume = saved
     again = str(tmp_path / "again.FCStd")
     told, output = told_by_host(
-        tmp_path, "sys.modules['shapely'] = None\nimport veneerwb\n" + OPENED.format(path=path, again=again),
+        tmp_path,
+        "sys.modules['shapely'] = None\nimport veneerwb\n" + OPENED.format(path=path, again=again),
         [str(ROOT)],
     )
     assert told["ours"] is True
@@ -222,8 +240,11 @@ def test_documents_of_older_hosts_open_and_recompute_to_the_same(path, tmp_path)
     copy.write_bytes(path.read_bytes())
     doc = FreeCAD.openDocument(str(copy))
     try:
-        names = [(type(o.Proxy).__module__, type(o.Proxy).__name__) for o in doc.Objects
-                 if hasattr(o, "Proxy")]
+        names = [
+            (type(o.Proxy).__module__, type(o.Proxy).__name__)
+            for o in doc.Objects
+            if hasattr(o, "Proxy")
+        ]
         assert set(names) == set(NAMES)
         assert all(o.SchemaVersion == o.Proxy.version for o in doc.Objects if hasattr(o, "Proxy"))
         matches = [o for o in doc.Objects if o.Name.startswith("Match")]

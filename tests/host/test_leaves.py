@@ -13,7 +13,13 @@ from shapely.geometry import Point, box
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, VeneerError
 from veneerwb.core.photos import Photo
-from veneerwb.host.objects import add_bundle, add_bundle_from_photos, add_leaf, add_match, core_bundle
+from veneerwb.host.objects import (
+    add_bundle,
+    add_bundle_from_photos,
+    add_leaf,
+    add_match,
+    core_bundle,
+)
 
 
 def picture(seed, rows=60, columns=40):
@@ -27,7 +33,7 @@ def picture(seed, rows=60, columns=40):
 def files(tmp_path):
     paths = []
     for k in range(1, 5):
-        paths.append(tmp_path / f"Blätter \"Eiche\" {k}.png")
+        paths.append(tmp_path / f'Blätter "Eiche" {k}.png')
         Image.fromarray(picture(k)).save(paths[-1])
     return paths
 
@@ -101,7 +107,9 @@ def test_areas_with_holes_and_faults_are_kept(doc):
     area = box(0.0, 0.0, 30.0, 50.0).difference(Point(15.0, 25.0).buffer(5.0))
     faults = (Fault(box(1.0, 1.0, 3.0, 3.0), "knot"), Fault(box(5.0, 5.0, 9.0, 9.0), "split"))
     register = Motion(2.0, 3.0, -4.0)
-    made = add_leaf(doc, Leaf(3, Side(Photo.of(picture(1), 1.0), register, register), None, area, faults))
+    made = add_leaf(
+        doc, Leaf(3, Side(Photo.of(picture(1), 1.0), register, register), None, area, faults)
+    )
     leaf = core_bundle(_bundle_of(doc, made)).leaf(3)
     assert leaf.register == register
     assert leaf.usable.symmetric_difference(area).area < 1e-9
@@ -177,7 +185,13 @@ def test_a_bad_photograph_leaves_the_document_as_it_was(doc, files, tmp_path, ki
 
 @pytest.mark.parametrize(
     ("scale", "thickness", "back"),
-    [(0.0, 0.6, "next"), (0.5, 0.0, "next"), (0.5, 0.6, "up"), (-1.0, 0.6, "next"), (1e300, 0.6, "next")],
+    [
+        (0.0, 0.6, "next"),
+        (0.5, 0.0, "next"),
+        (0.5, 0.6, "up"),
+        (-1.0, 0.6, "next"),
+        (1e300, 0.6, "next"),
+    ],
 )
 def test_bad_values_leave_the_document_as_it_was(doc, files, scale, thickness, back):
     with pytest.raises(VeneerError):

@@ -66,10 +66,27 @@ def test_a_change_of_leaves_alone_keeps_the_shape(doc, match):
 
 
 BAD = [
-    ("Ways", 0), ("Ways", 1), ("Ways", 2), ("Ways", 5), ("Ways", -8), ("Ways", 65), ("Ways", 10**6),
-    ("Ways", 8), ("Diameter", 0.0), ("Diameter", 1e300), ("Bundle", None), ("Order", "a, b"),
-    ("Order", "1, 1, 2, 3"), ("Order", "1, 2, 3, 99"), ("Order", "99999999999999999999"), ("First", 0),
-    ("First", 90), ("Turned", "all"), ("Spares", -1), ("Oversize", 1e9), ("Margin", math.nan),
+    ("Ways", 0),
+    ("Ways", 1),
+    ("Ways", 2),
+    ("Ways", 5),
+    ("Ways", -8),
+    ("Ways", 65),
+    ("Ways", 10**6),
+    ("Ways", 8),
+    ("Diameter", 0.0),
+    ("Diameter", 1e300),
+    ("Bundle", None),
+    ("Order", "a, b"),
+    ("Order", "1, 1, 2, 3"),
+    ("Order", "1, 2, 3, 99"),
+    ("Order", "99999999999999999999"),
+    ("First", 0),
+    ("First", 90),
+    ("Turned", "all"),
+    ("Spares", -1),
+    ("Oversize", 1e9),
+    ("Margin", math.nan),
 ]
 
 
@@ -81,7 +98,9 @@ def test_a_bad_value_is_refused_with_one_sentence(doc, match, said, name, value)
     if name == "Margin" and not math.isnan(match.Margin.Value):
         pytest.skip("this host does not take it in")
     assert said == [f"Match: {match.Message}"]
-    assert match.Message.endswith(".") and "\n" not in match.Message and "Error" not in match.Message
+    assert (
+        match.Message.endswith(".") and "\n" not in match.Message and "Error" not in match.Message
+    )
     assert len(match.Message) < 300
     assert state(match) == before
 

@@ -17,7 +17,11 @@ TOPS = {
     "triangle": {"Top": "Polygon", "Sides": 3, "AcrossFlats": 500.0},
     "pentagon": {"Top": "Polygon", "Sides": 5, "AcrossFlats": 700.0},
 }
-RINGS = [(ways, "book") for ways in (4, 6, 8, 12, 16, 24, 32, 64)] + [(3, "slip"), (5, "slip"), (7, "slip")]
+RINGS = [(ways, "book") for ways in (4, 6, 8, 12, 16, 24, 32, 64)] + [
+    (3, "slip"),
+    (5, "slip"),
+    (7, "slip"),
+]
 
 
 def exact_area(top):
@@ -29,7 +33,8 @@ def exact_area(top):
 
 
 def seam_angles(solid):
-    """Directions in degrees of the two long edges of a show face that end at the axis of the ring."""
+    """Directions in degrees of the two long edges of a show face that end at the axis of the
+    ring."""
     found = []
     for edge in solid.Faces[solids.SHOW_FACE].Edges:
         ends = [vertex.Point for vertex in edge.Vertexes]

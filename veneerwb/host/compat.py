@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The only file that knows how FreeCAD versions differ, and whether there is a window.
 
-Seen working on 0.20.2, 1.0.0 and 1.1.3. Features are asked for where they can be; versions are compared as
-tuples, never by the major number alone.
+Seen working on 0.20.2, 1.0.0 and 1.1.3. Features are asked for where they can be; versions are
+compared as tuples, never by the major number alone.
 """
 
 from __future__ import annotations
@@ -13,7 +13,8 @@ from typing import Any
 import FreeCAD
 
 READ_ONLY, HIDDEN, OUTPUT = 1, 4, 8
-"""Bits of addProperty's `attr`. READ_ONLY binds the editor alone; an OUTPUT leaves its object untouched."""
+"""Bits of addProperty's `attr`. READ_ONLY binds the editor alone; an OUTPUT leaves its object
+untouched."""
 
 
 def version() -> tuple[int, ...]:
@@ -44,16 +45,22 @@ def has_window() -> bool:
 def add_property(
     obj: Any, kind: str, name: str, group: str, text: str, attributes: int = 0
 ) -> bool:
-    """Adds a property unless `obj` has it (adding it again raises on newer hosts); whether it was added.
+    """Adds a property unless `obj` has it (adding it again raises on newer hosts); whether it was
+    added.
 
-    `kind` is the property's type without "App::Property". It cannot be removed by the user where the host
-    knows how to lock it.
+    `kind` is the property's type without "App::Property". It cannot be removed by the user where
+    the host knows how to lock it.
     """
     if name in obj.PropertiesList:
         return False
     obj.addProperty(
-        f"App::Property{kind}", name, group, text, attributes,
-        bool(attributes & READ_ONLY), bool(attributes & HIDDEN),
+        f"App::Property{kind}",
+        name,
+        group,
+        text,
+        attributes,
+        bool(attributes & READ_ONLY),
+        bool(attributes & HIDDEN),
     )
     try:
         obj.setPropertyStatus(name, "LockDynamic")
@@ -86,10 +93,11 @@ def follow_support(obj: Any) -> None:
 
 
 def plain_view(obj: Any) -> None:
-    """Lets the host's own view provider show `obj`; does nothing without a window, or where one is set.
+    """Lets the host's own view provider show `obj`; does nothing without a window, or where one is
+    set.
 
-    A document saved without a window holds no view providers, and the host then hides what it restores: so
-    this is asked for on restore too, and shows what has a shape.
+    A document saved without a window holds no view providers, and the host then hides what it
+    restores: so this is asked for on restore too, and shows what has a shape.
     """
     view = obj.ViewObject if has_window() else None
     if view is None or getattr(view, "Proxy", 0) is not None:

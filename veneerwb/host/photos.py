@@ -1,9 +1,9 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Pictures inside a document: working copies going in, photographs read lazily coming out.
 
-A working copy has at most 3 megapixels and is kept as JPEG of quality 95 with full colour resolution.
-Measured on generated leaves of 3 megapixels with sensor noise: 1.3 to 1.7 MB where PNG takes 4.6 to 5.4, at
-a mean error of 2.0 to 2.3 levels of 255, most of it the noise.
+A working copy has at most 3 megapixels and is kept as JPEG of quality 95 with full colour
+resolution. Measured on generated leaves of 3 megapixels with sensor noise: 1.3 to 1.7 MB where PNG
+takes 4.6 to 5.4, at a mean error of 2.0 to 2.3 levels of 255, most of it the noise.
 """
 
 from __future__ import annotations
@@ -44,15 +44,16 @@ def copied(photo: Photo, folder: str, stem: str) -> WorkingCopy:
 
 @dataclass(frozen=True, eq=False)
 class IncludedPhoto(Photo):
-    """A photograph inside a document: its size is known from its header, and its pixels are read when they
-    are asked for. `stamp` tells one content of the file from another."""
+    """A photograph inside a document: its size is known from its header, and its pixels are read
+    when they are asked for. `stamp` tells one content of the file from another."""
 
     path: str = ""
     stamp: tuple[int, int] = (0, 0)
 
     @property
     def pixels(self) -> np.ndarray:
-        """uint8 rows x columns x 3, read-only. Raises VeneerError for a picture that cannot be read."""
+        """uint8 rows x columns x 3, read-only. Raises VeneerError for a picture that cannot be
+        read."""
         return _read(self.path, self.stamp).pixels
 
     @property
@@ -61,7 +62,8 @@ class IncludedPhoto(Photo):
 
 
 def included(path: str, mm_per_px: float) -> Photo:
-    """The photograph at `path` inside a document; one object for as long as file and scale stay the same.
+    """The photograph at `path` inside a document; one object for as long as file and scale stay the
+    same.
 
     Raises VeneerError if there is none or it is no picture.
     """
@@ -77,7 +79,9 @@ def included(path: str, mm_per_px: float) -> Photo:
 @lru_cache(maxsize=4096)
 def _included(path: str, stamp: tuple[int, int], mm_per_px: float) -> Photo:
     photo = Photo.of(np.zeros((2, 2, 3), np.uint8), mm_per_px)  # for its check of the scale
-    return IncludedPhoto(photo.mm_per_px, _shape(path, stamp), Path(path).name, path=path, stamp=stamp)
+    return IncludedPhoto(
+        photo.mm_per_px, _shape(path, stamp), Path(path).name, path=path, stamp=stamp
+    )
 
 
 @lru_cache(maxsize=4096)

@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Solids of pieces: the finished outline raised by the leaf's thickness, true lines and arcs.
 
-The back of the veneer lies at z = 0, the show face at z = thickness. The faces of a wedge come in this
-order: its first seam, the rim's segments counter-clockwise, its last seam, back, show face.
+The back of the veneer lies at z = 0, the show face at z = thickness. The faces of a wedge come in
+this order: its first seam, the rim's segments counter-clockwise, its last seam, back, show face.
 """
 
 from __future__ import annotations

@@ -7,9 +7,20 @@ from collections.abc import Sequence
 from typing import Any
 
 from shapely.geometry import Polygon
-from shapely.ops import unary_union
 
-from veneerwb.core import Bundle, Fault, Finding, Layout, Leaf, Motion, Side, Stock, Top, VeneerError, check
+from veneerwb.core import (
+    Bundle,
+    Fault,
+    Finding,
+    Layout,
+    Leaf,
+    Motion,
+    Side,
+    Stock,
+    Top,
+    VeneerError,
+    check,
+)
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.radial import Placement, Radial
 from veneerwb.host.objects.base import kind_of
@@ -29,7 +40,9 @@ def core_leaf(obj: Any) -> Leaf:
     if obj.BackPhoto:
         behind = _motion(obj.BackRegister, register)
         back = Side(included(obj.BackPhoto, obj.BackMmPerPx), behind, _motion(obj.BackView, behind))
-    return Leaf(obj.Number, face, back, _area(obj.Usable), _faults(obj.FaultOutlines, obj.FaultKinds))
+    return Leaf(
+        obj.Number, face, back, _area(obj.Usable), _faults(obj.FaultOutlines, obj.FaultKinds)
+    )
 
 
 def _motion(numbers: Sequence[float], otherwise: Motion) -> Motion:
@@ -49,7 +62,8 @@ def _rings(corners: Sequence[Any]) -> list[Polygon]:
     short = next((ring for ring in rings.values() if len(ring) < 3), None)
     if short:
         raise VeneerError(
-            "outline-too-short", "An outline on a leaf has only {corners} corners; give at least 3.",
+            "outline-too-short",
+            "An outline on a leaf has only {corners} corners; give at least 3.",
             corners=len(short),
         )
     return [Polygon(rings[k]) for k in sorted(rings)]
@@ -66,7 +80,9 @@ def _area(corners: Sequence[Any]) -> Any:
 def _faults(corners: Sequence[Any], kinds: Sequence[str]) -> tuple[Fault, ...]:
     outlines = [ring if ring.is_valid else ring.buffer(0) for ring in _rings(corners)]
     named = [*kinds, *["fault"] * (len(outlines) - len(kinds))]
-    return tuple(Fault(outline, kind) for outline, kind in zip(outlines, named) if not outline.is_empty)
+    return tuple(
+        Fault(outline, kind) for outline, kind in zip(outlines, named) if not outline.is_empty
+    )
 
 
 def core_bundle(obj: Any) -> Bundle:
@@ -74,7 +90,9 @@ def core_bundle(obj: Any) -> Bundle:
     leaves = [leaf for leaf in obj.Leaves if kind_of(leaf) == "Leaf"]
     slope = obj.Slope.Value
     return Bundle(
-        tuple(core_leaf(leaf) for leaf in leaves), obj.Thickness.Value, obj.Back,
+        tuple(core_leaf(leaf) for leaf in leaves),
+        obj.Thickness.Value,
+        obj.Back,
         slope if slope or obj.SlopeKnown else None,
     )
 
@@ -105,7 +123,8 @@ def order_of(text: str) -> str | tuple[int, ...]:
     except ValueError:
         raise VeneerError(
             "order-unreadable",
-            "The order {text!r} cannot be read; write sequence, spread, or leaf numbers such as 1, 3, 4, 2.",
+            "The order {text!r} cannot be read; write sequence, spread, "
+            "or leaf numbers such as 1, 3, 4, 2.",
             text=text,
         ) from None
 
@@ -116,8 +135,14 @@ def recipe(obj: Any) -> Radial:
     if not obj.AutoPlacement:
         placement = Placement(obj.TipX.Value, obj.TipY.Value, obj.Axis.Value)
     return Radial(
-        ways=obj.Ways, turn=obj.Turn, placement=placement, first=obj.First, order=order_of(obj.Order),
-        turned=None if obj.Turned == "auto" else obj.Turned, rim=obj.Rim, start=obj.Start.Value,
+        ways=obj.Ways,
+        turn=obj.Turn,
+        placement=placement,
+        first=obj.First,
+        order=order_of(obj.Order),
+        turned=None if obj.Turned == "auto" else obj.Turned,
+        rim=obj.Rim,
+        start=obj.Start.Value,
         oversize=obj.Oversize.Value,
     )
 

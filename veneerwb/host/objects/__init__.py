@@ -1,7 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Document objects, one file each: the proxy, and the function that adds it to a document.
 
-Nothing here imports the core at its top, and no module or class name may ever change: documents hold them.
+Nothing here imports the core at its top, and no module or class name may ever change: documents
+hold them.
 """
 
 from __future__ import annotations
@@ -12,5 +13,11 @@ from veneerwb.host.objects.match import add_match, layout
 from veneerwb.host.objects.stock import add_stock
 
 __all__ = [
-    "add_bundle", "add_bundle_from_photos", "add_leaf", "add_match", "add_stock", "core_bundle", "layout",
+    "add_bundle",
+    "add_bundle_from_photos",
+    "add_leaf",
+    "add_match",
+    "add_stock",
+    "core_bundle",
+    "layout",
 ]

@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """What the proxies of all document objects share.
 
-Data lives in properties, never in the proxy. A proxy's module and class name are in every saved document:
-they must not change.
+Data lives in properties, never in the proxy. A proxy's module and class name are in every saved
+document: they must not change.
 """
 
 from __future__ import annotations
@@ -22,8 +22,8 @@ class Refused(Exception):
 
 
 class Property(NamedTuple):
-    """A property: `kind` without "App::Property", the `value` it starts with (a tuple of choices for an
-    Enumeration), and compat's attribute bits."""
+    """A property: `kind` without "App::Property", the `value` it starts with (a tuple of choices
+    for an Enumeration), and compat's attribute bits."""
 
     kind: str
     name: str
@@ -34,8 +34,8 @@ class Property(NamedTuple):
 
 
 class Proxy:
-    """The base of the proxies: properties that are there on every object however old, and an `execute`
-    that never raises: it leaves a sentence in Message and everything else as it was."""
+    """The base of the proxies: properties that are there on every object however old, and an
+    `execute` that never raises: it leaves a sentence in Message and everything else as it was."""
 
     kind: ClassVar[str] = ""
     version: ClassVar[int] = 1
@@ -75,10 +75,13 @@ class Proxy:
             _ensure(obj, wanted)
 
     def execute(self, obj: Any) -> None:
-        """Recomputes; what goes wrong becomes one sentence in Message, and the last good state stays."""
+        """Recomputes; what goes wrong becomes one sentence in Message, and the last good state
+        stays."""
         try:
             if obj.SchemaVersion > self.version:
-                raise Refused("It was made by a newer version of this addon; update the addon to change it.")
+                raise Refused(
+                    "It was made by a newer version of this addon; update the addon to change it."
+                )
             self.update(obj)
             message = ""
         except Exception as error:
@@ -92,8 +95,9 @@ class Proxy:
         """Sets the outputs of `obj`; raises before it has set any."""
 
 
-MESSAGE = Property("String", "Message", "Result", "Why the last change was refused; empty if it was not",
-                   "", OUT)
+MESSAGE = Property(
+    "String", "Message", "Result", "Why the last change was refused; empty if it was not", "", OUT
+)
 
 
 def _ensure(obj: Any, wanted: Property) -> None:
@@ -114,7 +118,7 @@ def sentence(error: Exception) -> str:
     compat.log("".join(traceback.format_exception(type(error), error, error.__traceback__)))
     if isinstance(error, ImportError):
         package = (error.name or str(error)).split(".")[0]
-        return f"The Python package {package} is missing, so nothing was recomputed; install it, then recompute."
+        return f"The Python package {package} is missing; install it, then recompute."
     first = (str(error).strip() or "no reason given").splitlines()[0]
     return f"It could not be recomputed ({type(error).__name__}: {first}); undo the last change."
 
@@ -127,5 +131,5 @@ def set_if_new(obj: Any, **values: Any) -> None:
 
 
 def kind_of(obj: Any) -> str:
-    """"Leaf", "Bundle", "Stock" or "Match"; "" for objects that are not ours."""
+    """ "Leaf", "Bundle", "Stock" or "Match"; "" for objects that are not ours."""
     return getattr(getattr(obj, "Proxy", None), "kind", "")

@@ -20,9 +20,16 @@ class Bundle(Proxy):
     properties = (
         Property("LinkList", "Leaves", "Bundle", "The leaves, in any order: their numbers count"),
         Property("Length", "Thickness", "Bundle", "Thickness of a leaf", 0.6),
-        Property("Enumeration", "Back", "Bundle", "Whose photograph shows a leaf's back: the next leaf's, "
-                 "the previous one's, or its own", BACKS),
-        Property("Angle", "Slope", "Bundle", "Angle between figure and leaf; 0 if it is not known", 0.0),
+        Property(
+            "Enumeration",
+            "Back",
+            "Bundle",
+            "Whose photograph shows a leaf's back: the next leaf's, the previous one's, or its own",
+            BACKS,
+        ),
+        Property(
+            "Angle", "Slope", "Bundle", "Angle between figure and leaf; 0 if it is not known", 0.0
+        ),
         Property("Bool", "SlopeKnown", "Bundle", "A slope of 0 is known, not unknown", False),
         Property("IntegerList", "Numbers", "Result", "The leaves' numbers", [], OUT),
     )
@@ -50,8 +57,8 @@ def add_bundle_from_photos(
     back: str = "next",
     slope: float | None = None,
 ) -> Any:
-    """A Bundle whose leaf k is photographed in paths[k-1]. Raises VeneerError, and the document stays as
-    it was, for a photograph that cannot be read and for values that cannot be."""
+    """A Bundle whose leaf k is photographed in paths[k-1]. Raises VeneerError, and the document
+    stays as it was, for a photograph that cannot be read and for values that cannot be."""
     from veneerwb.host import imports
 
     imports.check_bundle(len(paths), thickness, back)
@@ -61,7 +68,8 @@ def add_bundle_from_photos(
 
 
 def core_bundle(obj: Any) -> Any:
-    """The veneerwb.core.Bundle that a Bundle object stands for; its photographs are read when asked for."""
+    """The veneerwb.core.Bundle that a Bundle object stands for; its photographs are read when asked
+    for."""
     from veneerwb.host import values
 
     return values.core_bundle(obj)

@@ -15,44 +15,103 @@ PICTURES = ("Photo", "BackPhoto")
 
 
 class Leaf(Proxy):
-    """A leaf. Its pictures are working copies as seen from the face; the originals stay with the user.
+    """A leaf. Its pictures are working copies as seen from the face; the originals stay with the
+    user.
 
-    Usable and FaultOutlines are corners in mm on the leaf as seen from its face, the third coordinate
-    numbering the ring (areas that lie in an even number of Usable's rings are holes) or the fault.
+    Usable and FaultOutlines are corners in mm on the leaf as seen from its face, the third
+    coordinate numbering the ring (areas that lie in an even number of Usable's rings are holes) or
+    the fault.
     """
 
     kind = "Leaf"
     properties = (
-        Property("Integer", "Number", "Leaf", "The leaf's place in the bundle as it came off the log", 1),
+        Property(
+            "Integer", "Number", "Leaf", "The leaf's place in the bundle as it came off the log", 1
+        ),
         Property("FileIncluded", "Photo", "Leaf", "Working copy of the photograph of the face"),
         Property("Float", "MmPerPx", "Leaf", "Scale of the working copy: mm per pixel", 0.0),
         Property("Length", "Width", "Leaf", "Size across the leaf", 0.0, OUT),
         Property("Length", "Length", "Leaf", "Size along the grain", 0.0, OUT),
-        Property("Distance", "RegisterX", "Register", "Where the bundle's origin lies on this leaf, across",
-                 0.0),
-        Property("Distance", "RegisterY", "Register", "Where the bundle's origin lies on this leaf, along",
-                 0.0),
-        Property("Angle", "RegisterAngle", "Register", "How far the figure is turned on this leaf", 0.0),
-        Property("FloatList", "View", "Register", "Angle, x and y of the bundle on the photo of the face, "
-                 "where it is not the register", [], _HIDDEN),
-        Property("VectorList", "Usable", "Leaf", "Outline of what may be used, mm; empty for the whole leaf",
-                 []),
+        Property(
+            "Distance",
+            "RegisterX",
+            "Register",
+            "Where the bundle's origin lies on this leaf, across",
+            0.0,
+        ),
+        Property(
+            "Distance",
+            "RegisterY",
+            "Register",
+            "Where the bundle's origin lies on this leaf, along",
+            0.0,
+        ),
+        Property(
+            "Angle", "RegisterAngle", "Register", "How far the figure is turned on this leaf", 0.0
+        ),
+        Property(
+            "FloatList",
+            "View",
+            "Register",
+            "Angle, x and y of the bundle on the photo of the face, where it is not the register",
+            [],
+            _HIDDEN,
+        ),
+        Property(
+            "VectorList",
+            "Usable",
+            "Leaf",
+            "Outline of what may be used, mm; empty for the whole leaf",
+            [],
+        ),
         Property("VectorList", "FaultOutlines", "Leaf", "Outlines of faults, mm", []),
         Property("StringList", "FaultKinds", "Leaf", "What each fault is", []),
-        Property("String", "OriginalName", "Original", "Name of the photograph's own file", "", OUT),
-        Property("String", "OriginalSha256", "Original", "SHA-256 of the photograph's own file", "", OUT),
-        Property("Float", "OriginalMmPerPx", "Original", "Scale of the original: mm per pixel", 0.0, OUT),
-        Property("FileIncluded", "BackPhoto", "Back", "Working copy of the photograph of the back, as seen "
-                 "from the face"),
-        Property("Float", "BackMmPerPx", "Back", "Scale of the back's working copy: mm per pixel", 0.0),
-        Property("FloatList", "BackRegister", "Back", "Angle, x and y of the bundle on the back, where it "
-                 "was photographed", [], _HIDDEN),
-        Property("FloatList", "BackView", "Back", "Angle, x and y of the bundle on the photo of the back, "
-                 "where it is not the register", [], _HIDDEN),
+        Property(
+            "String", "OriginalName", "Original", "Name of the photograph's own file", "", OUT
+        ),
+        Property(
+            "String", "OriginalSha256", "Original", "SHA-256 of the photograph's own file", "", OUT
+        ),
+        Property(
+            "Float", "OriginalMmPerPx", "Original", "Scale of the original: mm per pixel", 0.0, OUT
+        ),
+        Property(
+            "FileIncluded",
+            "BackPhoto",
+            "Back",
+            "Working copy of the photograph of the back, as seen from the face",
+        ),
+        Property(
+            "Float", "BackMmPerPx", "Back", "Scale of the back's working copy: mm per pixel", 0.0
+        ),
+        Property(
+            "FloatList",
+            "BackRegister",
+            "Back",
+            "Angle, x and y of the bundle on the back, where it was photographed",
+            [],
+            _HIDDEN,
+        ),
+        Property(
+            "FloatList",
+            "BackView",
+            "Back",
+            "Angle, x and y of the bundle on the photo of the back, where it is not the register",
+            [],
+            _HIDDEN,
+        ),
         Property("String", "BackOriginalName", "Original", "Name of the back's own file", "", OUT),
-        Property("String", "BackOriginalSha256", "Original", "SHA-256 of the back's own file", "", OUT),
-        Property("Float", "BackOriginalMmPerPx", "Original", "Scale of the back's original: mm per pixel",
-                 0.0, OUT),
+        Property(
+            "String", "BackOriginalSha256", "Original", "SHA-256 of the back's own file", "", OUT
+        ),
+        Property(
+            "Float",
+            "BackOriginalMmPerPx",
+            "Original",
+            "Scale of the back's original: mm per pixel",
+            0.0,
+            OUT,
+        ),
     )
 
     def onDocumentRestored(self, obj: Any) -> None:
@@ -71,9 +130,9 @@ class Leaf(Proxy):
 def _part_from_copies(obj: Any, name: str) -> None:
     """Gives a leaf copied within its document a file of its own.
 
-    The host lets the copy share the original's file and removes it with the first of the two; a document
-    that lacks it cannot be saved. Giving the copy another file removes the shared one too, so it is put
-    back; the original's property is not touched, for undo would then empty it.
+    The host lets the copy share the original's file and removes it with the first of the two; a
+    document that lacks it cannot be saved. Giving the copy another file removes the shared one too,
+    so it is put back; the original's property is not touched, for undo would then empty it.
     """
     shared = getattr(obj, name)
     if not shared or not os.path.exists(shared):
@@ -91,8 +150,8 @@ def _part_from_copies(obj: Any, name: str) -> None:
 
 
 def add_leaf(doc: Any, source: Any, number: int = 1, mm_per_px: float = 0.0) -> Any:
-    """A Leaf from the path of a photograph of its face at `mm_per_px`, or from a core Leaf (whose own
-    number and scale then count). Raises VeneerError before the document is touched."""
+    """A Leaf from the path of a photograph of its face at `mm_per_px`, or from a core Leaf (whose
+    own number and scale then count). Raises VeneerError before the document is touched."""
     from veneerwb.host import imports
 
     with tempfile.TemporaryDirectory(prefix="leaves-") as folder:

@@ -27,8 +27,9 @@ class Stock(Proxy):
         values.core_stock(obj)
 
 
-def add_stock(doc: Any, width: float, length: float, leaves: int, thickness: float = 0.6,
-              back: str = "next") -> Any:
+def add_stock(
+    doc: Any, width: float, length: float, leaves: int, thickness: float = 0.6, back: str = "next"
+) -> Any:
     """A Stock. Raises VeneerError, and the document stays as it was, for values that cannot be."""
     from veneerwb.core.leaf import Stock as CoreStock
 
