@@ -8,6 +8,7 @@ import math
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+
 from veneerwb.core import Stock, Top, VeneerError, check, closure, radial
 
 

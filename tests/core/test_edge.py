@@ -9,6 +9,7 @@ import math
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+
 from veneerwb.core import Motion
 from veneerwb.core import edge as edges
 from veneerwb.core.edge import Arc, Line
@@ -103,7 +104,8 @@ def test_a_direction_through_or_close_by_a_corner(corner, off, side):
 
 
 def test_a_direction_that_meets_only_one_segment_of_a_corner():
-    for ulps in range(-400, 401):  # the oblong's sides are 3 to 1, so one is snapped before the other
+    # the oblong's sides are 3 to 1, so one is snapped before the other
+    for ulps in range(-400, 401):
         through = OBLONG_CORNERS[1] + ulps * 5e-10
         run = edges.run_between(OBLONG, through, through + 90.0)
         assert run[0].start == pytest.approx((300.0, 100.0), abs=2e-5)

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+
 from veneerwb.core import Bundle, Leaf, Side, Stock, Top, VeneerError, radial
 from veneerwb.core.matches.order import paired_zigzag, zigzag
 from veneerwb.core.photos import Photo
@@ -67,7 +68,8 @@ def test_a_listed_order_is_kept_as_listed():
 @pytest.mark.parametrize(
     ("back", "turned", "expected"),
     [
-        # Leaves 1 2 3 4 show, by hand, surfaces (next): face k-1, back k; (previous): face k, back k-1.
+        # Leaves 1 2 3 4 show, by hand, surfaces (next): face k-1, back k; (previous): face k, back
+        # k-1.
         ("next", "odd", [0, 2, 0, 2]),  # 1 1 3 3
         ("next", "even", [2, 0, 2, 4]),  # 0 2 2 4
         ("previous", "odd", [2, 0, 2, 4]),  # 0 2 2 4

@@ -209,7 +209,7 @@ def test_pillows_own_limit_neither_warns_nor_is_lost(
         with warnings.catch_warnings():
             warnings.simplefilter("error")
             assert Photo.read(path, 1).shape == (30, 20)
-        assert Image.MAX_IMAGE_PIXELS == limit
+        assert limit == Image.MAX_IMAGE_PIXELS
 
 
 def test_too_little_memory_is_said(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:

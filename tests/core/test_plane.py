@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import Polygon
+
 from veneerwb.core import Motion, VeneerError
 from veneerwb.core.plane import choice, cosd, finite, positive, sind, tand, whole
 

@@ -6,6 +6,7 @@ from __future__ import annotations
 import math
 
 import pytest
+
 from veneerwb.core import Top, VeneerError
 from veneerwb.core import edge as edges
 

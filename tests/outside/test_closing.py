@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 import pytest
+
 from veneerwb.core import Stock, Top, check, closure, radial
 
 INCH = 25.4
@@ -15,7 +16,8 @@ def template_finding(ways, angle, reach, code):
     return next(f for f in findings if f.code == code)
 
 
-# A trade knowledge-base article on cutting veneer wedges for a round top: 12 pieces of 30 degrees cut
+# A trade knowledge-base article on cutting veneer wedges for a round top: 12 pieces of 30 degrees
+# cut
 # at 30.2, a half of 181.2 trued on a straightedge through the tip.
 def test_template_cut_over_makes_halves_of_181_2():
     found = template_finding(12, 30.2, 500.0, "closure-over")
@@ -25,7 +27,8 @@ def test_template_cut_over_makes_halves_of_181_2():
     assert "never under" in found.remedy
 
 
-# Plain geometry: the seams of that half lie at 30.2, 60.4, 90.6 .. less 0.6, so 29.6, 59.8, 90.0, 120.2
+# Plain geometry: the seams of that half lie at 30.2, 60.4, 90.6 .. less 0.6, so 29.6, 59.8, 90.0,
+# 120.2
 # and 150.4 instead of 30, 60 ..: up to 0.4 degrees, 3.5 mm at 500 mm, off.
 def test_template_cut_over_moves_the_inner_seams():
     found = template_finding(12, 30.2, 500.0, "closure-over")
@@ -54,7 +57,8 @@ def test_a_tenth_of_a_degree_at_every_wedge_opens_or_overlaps_the_rim(ways, gap)
     assert found.values["rim_gap"] == pytest.approx(gap, abs=5e-4)
 
 
-# Plain geometry; a magazine prints 1/8 in for it. Four pieces of 12 in mitred at 45.1 instead of 45 are
+# Plain geometry; a magazine prints 1/8 in for it. Four pieces of 12 in mitred at 45.1 instead of 45
+# are
 # four wedges of 90.2 about the middle of the square, whose corners lie 6 sqrt(2) in from there.
 def test_four_pieces_mitred_a_tenth_of_a_degree_off():
     closed = closure([2.0 * 45.1] * 4, reach=6.0 * 2.0**0.5 * INCH)

@@ -6,6 +6,7 @@ from __future__ import annotations
 import math
 
 import pytest
+
 from veneerwb.core import Stock, Top, check, radial
 from veneerwb.core.shop import cutlist
 
@@ -31,7 +32,8 @@ def test_leaves_8_in_wide_serve_a_20_in_field_in_8_ways():
     assert off_leaf(eight_ways(10.0 * INCH, "arc")) is None
 
 
-# Plain geometry: a rim on the arc needs a leaf 2 R sin(180/n) wide: 8 in serves 8 ways up to 10.453 in.
+# Plain geometry: a rim on the arc needs a leaf 2 R sin(180/n) wide: 8 in serves 8 ways up to 10.453
+# in.
 def test_with_the_rim_on_the_arc_an_8_in_leaf_serves_8_ways_just_to_its_reach():
     reach = 8.0 * INCH / (2.0 * math.sin(math.radians(22.5)))
     assert reach / INCH == pytest.approx(10.453, abs=6e-4)
@@ -41,7 +43,8 @@ def test_with_the_rim_on_the_arc_an_8_in_leaf_serves_8_ways_just_to_its_reach():
     assert found.values["reach"] == pytest.approx(10.453 * INCH, abs=0.13)
 
 
-# Plain geometry: a straight rim tangent outside needs 2 R tan(180/n), its corners at R / cos(180/n): the
+# Plain geometry: a straight rim tangent outside needs 2 R tan(180/n), its corners at R /
+# cos(180/n): the
 # same leaf serves 9.657 in.
 def test_with_a_straight_rim_an_8_in_leaf_serves_8_ways_just_to_its_reach():
     reach = 8.0 * INCH / (2.0 * math.tan(math.radians(22.5)))
@@ -55,7 +58,8 @@ def test_with_a_straight_rim_an_8_in_leaf_serves_8_ways_just_to_its_reach():
     assert found.values["reach"] == pytest.approx(9.657 * INCH, abs=0.13)
 
 
-# Graves, Veneer Sequence for the "Starburst" Pattern: a 7 ft top in 8 ways with three leaves in each
+# Graves, Veneer Sequence for the "Starburst" Pattern: a 7 ft top in 8 ways with three leaves in
+# each
 # wedge: chord 32.15 in, 10.72 in a leaf.
 def test_chord_of_a_7_ft_top_in_8_ways():
     row = cutlist.rows(eight_ways(42.0 * INCH, "arc", across=1000.0))[0]
@@ -100,14 +104,16 @@ def test_regular_polygon_tops(sides):
     assert [s.length for s in top.edge] == pytest.approx([side] * sides, rel=1e-12)
 
 
-# Machinery's Handbook, 31st ed., p. 82: the same table from the pieces of a match with a wedge for each side.
+# Machinery's Handbook, 31st ed., p. 82: the same table from the pieces of a match with a wedge for
+# each side.
 @pytest.mark.parametrize("sides", POLYGONS)
 def test_pieces_of_a_regular_polygon_top(sides):
     apothem = 500.0
     layout = radial(Stock(1000.0, 2000.0, 32, 0.6), Top.polygon(sides, 2.0 * apothem), sides)
     tip_to_rim, rim, back = layout.pieces[0].edge  # a wedge for each side: its rim is one side
     a_r2, a_apothem2, s_r, s_apothem, _ = POLYGONS[sides]
-    assert sum(piece.area for piece in layout.pieces) / apothem**2 == pytest.approx(a_apothem2, abs=6e-5)
+    area = sum(piece.area for piece in layout.pieces)
+    assert area / apothem**2 == pytest.approx(a_apothem2, abs=6e-5)
     assert rim.length / apothem == pytest.approx(s_apothem, abs=6e-5)
     assert rim.length / tip_to_rim.length == pytest.approx(s_r, abs=6e-5)
     assert sides * layout.pieces[0].area / back.length**2 == pytest.approx(a_r2, abs=6e-5)

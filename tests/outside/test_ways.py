@@ -8,6 +8,7 @@ import math
 
 import numpy as np
 import pytest
+
 from veneerwb.core import Bundle, Leaf, Side, Stock, Top, VeneerError, check, closure, radial
 from veneerwb.core.photos import Photo
 from veneerwb.core.shop import cutlist

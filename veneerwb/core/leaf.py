@@ -202,12 +202,16 @@ class Bundle(Leaves):
         `mm_per_px` in mm, `thickness` in mm. Photos of backs are mirrored on reading. Raises
         VeneerError for a photo that cannot be read, naming it.
         """
+        if isinstance(paths, (str, os.PathLike)):
+            raise VeneerError(
+                "not-a-list", "Give the photos as a list of files, one for each leaf, in order."
+            )
         faces = [Photo.read(path, mm_per_px) for path in paths]
         rear = [None if p is None else Photo.read(p, mm_per_px, mirrored=True) for p in backs]
         if len(rear) > len(faces):
             raise VeneerError(
                 "too-many-backs",
-                "There are {backs} photos of backs for {faces} leaves.",
+                "There are {backs} photos of backs for {faces} leaves; give at most one for each.",
                 backs=len(rear),
                 faces=len(faces),
             )
