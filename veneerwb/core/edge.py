@@ -222,7 +222,12 @@ def area(edge: Iterable[Segment]) -> float:
 
 def polygon(edge: Iterable[Segment], sagitta: float = SAGITTA) -> Polygon:
     """The shapely polygon inscribed in a closed edge."""
-    return Polygon([p for segment in edge for p in segment.points(sagitta)])
+    return Polygon(points(edge, sagitta))
+
+
+def points(edge: Iterable[Segment], sagitta: float = SAGITTA) -> list[Point]:
+    """The corners of that polygon."""
+    return [p for segment in edge for p in segment.points(sagitta)]
 
 
 def run_between(edge: Edge, first: float, last: float) -> Edge:

@@ -16,6 +16,7 @@ import os
 from abc import ABC, abstractmethod
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from functools import cached_property
 from typing import Any
 
 import numpy as np
@@ -296,8 +297,15 @@ class Stock(Leaves):
     def size(self) -> tuple[float, float]:
         return self.width, self.length
 
-    def usable(self, number: int) -> Any:
+    @cached_property
+    def _area(self) -> Any:
         return box(0.0, 0.0, self.width, self.length)
+
+    def usable(self, number: int) -> Any:
+        return self._area
+
+    def common_area(self, numbers: Sequence[int]) -> Any:
+        return self._area
 
     def faults(self, number: int) -> tuple[Fault, ...]:
         return ()

@@ -8,6 +8,7 @@ this order: its first seam, the rim's segments counter-clockwise, its last seam,
 from __future__ import annotations
 
 import hashlib
+import math
 from collections.abc import Sequence
 from typing import Any
 
@@ -16,6 +17,7 @@ from FreeCAD import Vector
 
 from veneerwb.core.edge import Arc, Segment
 from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.plane import Motion
 
 SHOW_FACE, BACK, FIRST_SEAM, LAST_SEAM = -1, -2, 0, -3
 """Places in a wedge's list of faces."""
@@ -36,8 +38,31 @@ def _edge(segment: Segment, start: Vector, end: Vector) -> Any:
 
 
 def compound(layout: Layout) -> Any:
-    """One compound, one solid a piece, in the order of positions."""
-    return Part.Compound([wedge_solid(piece, layout.bundle.thickness) for piece in layout.pieces])
+    """One compound, one solid a piece, in the order of positions.
+
+    Pieces that are one another's rotations about the centre share one solid's geometry.
+    """
+    made: dict[tuple[float, ...], tuple[Any, float]] = {}
+    solids = []
+    for piece in layout.pieces:
+        outline, direction = _turned_to_x(piece)
+        if outline in made:
+            solid, begin = made[outline]
+            solids.append(solid.rotated(Vector(), Vector(0.0, 0.0, 1.0), direction - begin))
+        else:
+            solids.append(wedge_solid(piece, layout.bundle.thickness))
+            made[outline] = solids[-1], direction
+    return Part.Compound(solids)
+
+
+def _turned_to_x(piece: Piece) -> tuple[tuple[float, ...], float]:
+    """The outline turned about the centre until its first seam points along x (starts and middles
+    of its segments, to 1e-7 mm), and the direction in degrees that this seam has."""
+    x, y = piece.edge[0].end
+    direction = math.degrees(math.atan2(y, x))
+    points = [point for s in piece.edge for point in (s.start, s.at(0.5))]
+    turned = Motion(-direction).apply(points)
+    return tuple((turned.round(7) + 0.0).ravel()), direction
 
 
 def shape_mark(layout: Layout) -> str:

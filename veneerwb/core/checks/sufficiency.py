@@ -10,6 +10,7 @@ from typing import Any
 import numpy as np
 from shapely.geometry import Point
 
+from veneerwb.core import edge as edges
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout, Piece
@@ -64,7 +65,7 @@ def off_leaf(layout: Layout, margin: float) -> Iterator[tuple[Piece, float]]:
     for piece in layout.pieces:
         usable = layout.bundle.usable(piece.leaf)
         motion = onto_leaf(piece, layout.bundle)
-        if _in_rectangle(motion.apply(np.asarray(piece.blank.exterior.coords)), usable, margin):
+        if _in_rectangle(motion.apply(edges.points(piece.blank_edge)), usable, margin):
             continue
         room = _room(usable, margin)
         blank = motion.apply_to(piece.blank)
