@@ -2,7 +2,6 @@
 """The solids of a match, measured on the shape itself and never by the core."""
 
 import math
-import time
 
 import Part
 import pytest
@@ -107,24 +106,3 @@ def test_rim_of_a_round_top_is_a_true_arc():
     rim = solids.wedge_solid(laid.pieces[4], 0.5).Faces[1]
     assert isinstance(rim.Surface, Part.Cylinder)
     assert rim.Surface.Radius == pytest.approx(500.0, abs=1e-9)
-
-
-def best_of(action, times=5):
-    def once():
-        begin = time.perf_counter()
-        action()
-        return time.perf_counter() - begin
-
-    return min(once() for _ in range(times))
-
-
-def test_time_grows_with_the_ways_and_no_faster(doc, stock):
-    matches = {ways: add_match(doc, stock, Ways=ways) for ways in (8, 64)}
-    doc.recompute()
-
-    def again(match):
-        match.Diameter = 1000.0 + (match.Diameter.Value + 1.0) % 100.0
-        match.recompute()
-
-    times = {ways: best_of(lambda m=match: again(m)) for ways, match in matches.items()}
-    assert times[64] < 8.0 * times[8] * 1.3
