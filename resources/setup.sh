@@ -31,7 +31,7 @@ locate() { # where this host's private folder is, and the mark that says it is u
   local name; name=$(basename "$(readlink -f "$python")")
   deps=$root/.deps/$(codename)-$name
   site=$deps/lib/$name/site-packages
-  stamp=$({ installed; printf '%s\n' "${checkers[@]}"; } | sha256sum | cut -d ' ' -f 1)
+  stamp=$({ installed; printf '%s\n' "${checkers[@]}" data; } | sha256sum | cut -d ' ' -f 1)
 }
 
 up_to_date() { [[ -z $(missing_packages) ]] && locate && [[ $(cat "$deps/stamp" 2>/dev/null) == "$stamp" ]]; }
@@ -70,7 +70,17 @@ PY
   done
   PYTHONPATH=$site "$python" -c 'import numpy, scipy, shapely, PIL' 2>>"$deps/pip.log" ||
     stop "Set-up failed: Debian's numpy, scipy, shapely or Pillow no longer loads; see $deps/pip.log."
+  fetch_data
   echo "$stamp" >"$deps/stamp"
+}
+
+fetch_data() { # what Debian's scikit-image carries for its tests and PyPI's does not: taken out, not installed
+  mkdir -p "$deps/data" "$deps/fetched"
+  (cd "$deps/fetched" && apt-get download -q python3-skimage) >>"$deps/pip.log" 2>&1 &&
+    dpkg-deb --fsys-tarfile "$deps"/fetched/python3-skimage_*.deb |
+    tar -xO --wildcards '*/skimage/color/tests/ciede2000_test_data.txt' >"$deps/data/ciede2000_test_data.txt" ||
+    { rm -f "$deps/data/ciede2000_test_data.txt"; echo "the table of colour pairs" >>"$deps/unavailable"; }
+  rm -rf "$deps/fetched"
 }
 
 set_up() {
@@ -95,7 +105,7 @@ private_home() { # a home of its own, with the addon linked where each host look
   export HOME=$scratch/home XDG_RUNTIME_DIR=$scratch/run LIBGL_ALWAYS_SOFTWARE=1 QT_QPA_PLATFORM=offscreen
   # The start page of 0.20.2 is a browser, which refuses to run as root inside its sandbox.
   export QTWEBENGINE_DISABLE_SANDBOX=1 QTWEBENGINE_CHROMIUM_FLAGS=--no-sandbox
-  export PYTHONPATH=$site VENEERWB_SITE=$site PYTHONDONTWRITEBYTECODE=1
+  export VENEERWB_DATA=$deps/data PYTHONPATH=$site VENEERWB_SITE=$site PYTHONDONTWRITEBYTECODE=1
   unset XDG_CONFIG_HOME XDG_DATA_HOME XDG_CACHE_HOME FREECAD_USER_HOME FREECAD_USER_DATA FREECAD_USER_TEMP WAYLAND_DISPLAY
   mkdir -p "$HOME" && mkdir -m 700 "$XDG_RUNTIME_DIR"
   local user=$HOME/.local/share/FreeCAD mod

@@ -89,7 +89,7 @@ class Log:
         self.width = positive("leaf width", width, WIDEST)
         self.length = positive("leaf length", length, LONGEST_LEAF)
         self.thickness = positive("leaf thickness", thickness, THICKEST)
-        self.figure = choice("figure", figure, tuple(FIGURES))
+        self.figure = choice("figure", str(figure).removesuffix("-like"), tuple(FIGURES))
         self.slope = finite("slope", slope)
         if abs(self.slope) > STEEPEST:
             raise VeneerError(
