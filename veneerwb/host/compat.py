@@ -7,7 +7,7 @@ compared as tuples, never by the major number alone.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 import FreeCAD
@@ -92,16 +92,23 @@ def follow_support(obj: Any) -> None:
         obj.positionBySupport()
 
 
-def plain_view(obj: Any) -> None:
-    """Lets the host's own view provider show `obj`; does nothing without a window, or where one is
-    set.
+viewers: dict[str, Callable[[Any], Any]] = {}
+"""View providers by kind of object; the screens, where there are any, put theirs here."""
+
+
+def show(obj: Any, kind: str) -> None:
+    """Gives `obj` the view provider of its kind, or the host's own; nothing without a window.
 
     A document saved without a window holds no view providers, and the host then hides what it
     restores: so this is asked for on restore too, and shows what has a shape.
     """
     view = obj.ViewObject if has_window() else None
-    if view is None or getattr(view, "Proxy", 0) is not None:
+    if view is None or not (getattr(view, "Proxy", 1) in (None, 0)):
         return
-    view.Proxy = 0
-    if "Shape" in obj.PropertiesList:
+    fresh = view.Proxy is None
+    if kind in viewers:
+        viewers[kind](view)
+    elif fresh:
+        view.Proxy = 0
+    if fresh and "Shape" in obj.PropertiesList:
         view.Visibility = True

@@ -46,11 +46,11 @@ class Proxy:
     def __init__(self, obj: Any) -> None:
         obj.Proxy = self
         self.ensure_properties(obj)
-        compat.plain_view(obj)
+        compat.show(obj, self.kind)
 
     def onDocumentRestored(self, obj: Any) -> None:
         self.ensure_properties(obj)
-        compat.plain_view(obj)
+        compat.show(obj, self.kind)
 
     def dumps(self) -> dict[str, str]:
         return {"kind": self.kind}
