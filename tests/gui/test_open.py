@@ -38,6 +38,7 @@ def red_share(path):
 def looked_at(doc, path):
     """The share of the view that the matches of `doc` fill, waited for."""
     for obj in doc.findObjects("Part::FeaturePython"):
+        obj.ViewObject.DisplayMode = "Flat Lines"
         obj.ViewObject.ShapeColor = RED  # 1.0.0 lights its own grey to white
     FreeCADGui.setActiveDocument(doc.Name)
     view = FreeCADGui.getDocument(doc.Name).ActiveView

@@ -88,7 +88,7 @@ def test_the_view_from_the_top_agrees_with_the_picture(doc, leaves, tmp_path, op
     match = add_match(doc, add_bundle(doc, leaves), Diameter=400.0, **options)
     doc.recompute()
     assert match.Message == "" and match.ViewObject.DisplayMode == views.PICTURES
-    match.ViewObject.Seams = False
+    match.ViewObject.Seams = match.ViewObject.Numbers = False
     found = difference(doc, match, tmp_path / "top.png")
     print(f"mean difference {found:.2f} levels of 255")
     assert found < 8.0
@@ -97,7 +97,7 @@ def test_the_view_from_the_top_agrees_with_the_picture(doc, leaves, tmp_path, op
 def test_the_view_follows_a_change_and_survives_saving(doc, leaves, tmp_path):
     match = add_match(doc, add_bundle(doc, leaves), Diameter=400.0, Ways=12)
     doc.recompute()
-    match.ViewObject.Seams = False
+    match.ViewObject.Seams = match.ViewObject.Numbers = False
     before = seen(doc, tmp_path / "before.png")
     match.Ways = 6
     doc.recompute()
@@ -114,7 +114,7 @@ def test_the_view_follows_a_change_and_survives_saving(doc, leaves, tmp_path):
 def test_seams_are_drawn_and_can_be_switched_off(doc, leaves, tmp_path):
     match = add_match(doc, add_bundle(doc, leaves), Diameter=400.0, Ways=4, Start=45.0)
     doc.recompute()
-    match.ViewObject.Seams = False
+    match.ViewObject.Seams = match.ViewObject.Numbers = False
     assert difference(doc, match, tmp_path / "off.png") < 8.0
     off = seen(doc, tmp_path / "off.png")
     match.ViewObject.Seams = True
@@ -135,9 +135,7 @@ def test_a_piece_is_picked_by_its_show_face(doc, leaves, tmp_path, position):
     where = layout(match).pieces[position - 1].outline.centroid
     columns, rows = view.getSize()
     scale = min(columns, rows) * PX_PER_MM / SIZE
-    info = view.getObjectInfo(
-        (int(columns / 2 + where.x * scale), int(rows / 2 + where.y * scale))
-    )
+    info = view.getObjectInfo((int(columns / 2 + where.x * scale), int(rows / 2 + where.y * scale)))
     assert info["Object"] == match.Name
     face = match.Shape.getElement(info["Component"])
     assert face.CenterOfMass.z == pytest.approx(0.6)

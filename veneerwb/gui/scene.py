@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The leaves' pictures in the 3-D view: Coin nodes of our own, one polygon a piece.
 
-No host draws a picture on a face, so a layout is drawn as textured polygons just over the show faces,
-with its seams as lines. Photographs are shrunk to a common budget of texture memory.
+No host draws a picture on a face, so a layout is drawn as textured polygons just over the show
+faces, with its seams as lines. Photographs are shrunk to a common budget of texture memory.
 """
 
 from __future__ import annotations
@@ -26,32 +26,51 @@ LIFT = 0.02
 """mm that the pictures lie over the show faces, and the seams over the pictures."""
 
 
-def drawn(layout: Layout, thickness: float, seams: bool) -> coin.SoSeparator:
-    """The nodes that draw a layout in the plane z = thickness (top mm)."""
+BARE = (0.85, 0.74, 0.58)
+"""Colour of leaves without photographs."""
+INK, PAPER = (0.08, 0.08, 0.08), (1.0, 1.0, 1.0)
+NUMBER_SHARE = 0.05
+"""Height of a number as a share of the top's reach."""
+
+
+def drawn(
+    layout: Layout, thickness: float, seams: bool = True, numbers: bool = True
+) -> coin.SoSeparator:
+    """The nodes that draw a layout in the plane z = thickness (top mm).
+
+    `numbers` are the positions, underlined where the leaf is turned over.
+    """
     root = coin.SoSeparator()
     light = coin.SoLightModel()
     light.model = coin.SoLightModel.BASE_COLOR
     root.addChild(light)
-    root.addChild(_white())
+    root.addChild(_colour(PAPER))
     hints = coin.SoShapeHints()
     hints.vertexOrdering = coin.SoShapeHints.COUNTERCLOCKWISE
     hints.faceType = coin.SoShapeHints.CONVEX
     root.addChild(hints)
-    if isinstance(layout.bundle, Bundle):
-        for node in _pieces(layout, layout.bundle, thickness + LIFT):
-            root.addChild(node)
+    for node in _pieces(layout, thickness + LIFT):
+        root.addChild(node)
     if seams:
         root.addChild(_seams(layout, thickness + 2 * LIFT))
+    if numbers:
+        for piece in layout.pieces:
+            root.addChild(_number(piece, layout.top.reach, thickness + 3 * LIFT))
     return root
 
 
-def _white() -> coin.SoMaterial:
+def _colour(rgb: tuple[float, float, float]) -> coin.SoMaterial:
     material = coin.SoMaterial()
-    material.diffuseColor = (1.0, 1.0, 1.0)
+    material.diffuseColor = rgb
     return material
 
 
-def _pieces(layout: Layout, bundle: Bundle, z: float) -> Iterable[coin.SoSeparator]:
+def _pieces(layout: Layout, z: float) -> Iterable[coin.SoSeparator]:
+    bundle = layout.bundle
+    if not isinstance(bundle, Bundle):
+        for piece in layout.pieces:
+            yield _face(piece, z, [_colour(BARE)])
+        return
     sides = [bundle.leaf(piece.leaf).side(piece.turned) for piece in layout.pieces]
     photos = {id(side.image): side.image for side in sides}
     textures = {key: _texture(photo, BUDGET // len(photos)) for key, photo in photos.items()}
@@ -63,23 +82,34 @@ def _piece(piece: Piece, side: Side, texture: coin.SoTexture2, z: float) -> coin
     corners = np.asarray(piece.outline.exterior.coords)[:-1]
     width, length = side.image.size
     on_photo = (side.view @ piece.onto_bundle).apply(corners) / (width, length)
-    node = coin.SoSeparator()
-    node.setName(f"piece_{piece.position}")
-    places = coin.SoCoordinate3()
-    places.point.setValues(0, len(corners), [(x, y, z) for x, y in corners.tolist()])
     on_texture = coin.SoTextureCoordinate2()
     on_texture.point.setValues(0, len(corners), on_photo.tolist())
+    return _face(piece, z, [texture, on_texture])
+
+
+def _face(piece: Piece, z: float, dress: list[Any]) -> coin.SoSeparator:
+    """The piece's polygon at height z, dressed by the nodes given."""
+    corners = np.asarray(piece.outline.exterior.coords)[:-1]
+    node = coin.SoSeparator()
+    node.setName(f"piece_{piece.position}")
     face = coin.SoIndexedFaceSet()
     indices = [*range(len(corners)), -1]
     face.coordIndex.setValues(0, len(indices), indices)
-    for child in (texture, places, on_texture, face):
+    for child in (*dress, _places(corners.tolist(), z), face):
         node.addChild(child)
     return node
 
 
+def _places(points: Iterable[Any], z: float) -> coin.SoCoordinate3:
+    places = coin.SoCoordinate3()
+    raised = [(x, y, z) for x, y in points]
+    places.point.setValues(0, len(raised), raised)
+    return places
+
+
 def _texture(photo: Photo, budget: int) -> coin.SoTexture2:
-    """The photo as a texture of at most `budget` bytes; its bottom row is Coin's first. Off the photo
-    its edge pixel is repeated."""
+    """The photo as a texture of at most `budget` bytes; its bottom row is Coin's first. Off the
+    photo its edge pixel is repeated."""
     pixels = photo.pixels
     rows, columns = pixels.shape[:2]
     share = min(1.0, LONGEST_SIDE / max(rows, columns), math.sqrt(budget / (3.0 * rows * columns)))
@@ -97,20 +127,55 @@ def _texture(photo: Photo, budget: int) -> coin.SoTexture2:
 def _seams(layout: Layout, z: float) -> coin.SoSeparator:
     ends = [point for seam in layout.seams for point in seam.line.coords]
     rim = [*layout.top.polygon_mm.exterior.coords]
+    return _lines([*ends, *rim], [2] * len(layout.seams) + [len(rim)], z)
+
+
+def _lines(points: list[Any], counts: list[int], z: float) -> coin.SoSeparator:
+    """Dark lines of so many points each, which the mouse passes through."""
     node = coin.SoSeparator()
-    colour = coin.SoMaterial()
-    colour.diffuseColor = (0.08, 0.08, 0.08)
     style = coin.SoDrawStyle()
-    style.lineWidth = 1.0
-    places = coin.SoCoordinate3()
-    points = [(x, y, z) for x, y in [*ends, *rim]]
-    places.point.setValues(0, len(points), points)
+    style.lineWidth = 1.5
     lines = coin.SoLineSet()
-    counts = [2] * len(layout.seams) + [len(rim)]
     lines.numVertices.setValues(0, len(counts), counts)
+    for child in (_unpickable(), _colour(INK), style, _places(points, z), lines):
+        node.addChild(child)
+    return node
+
+
+def _unpickable() -> coin.SoPickStyle:
     pick = coin.SoPickStyle()
     pick.style = coin.SoPickStyle.UNPICKABLE
-    for child in (pick, colour, style, places, lines):
+    return pick
+
+
+def _number(piece: Piece, reach: float, z: float) -> coin.SoSeparator:
+    """The position on a light tag, towards the rim where a wedge is wide."""
+    height = NUMBER_SHARE * reach
+    text = str(piece.position)
+    x, y = (1.2 * c for c in piece.outline.centroid.coords[0])
+    half = 0.32 * height * len(text)
+    node = coin.SoSeparator()
+    node.addChild(_unpickable())
+    tag = coin.SoSeparator()
+    corners = [
+        (x - half - 0.2 * height, y - 0.65 * height),
+        (x + half + 0.2 * height, y - 0.65 * height),
+    ]
+    corners += [(right, y + 0.65 * height) for right, _ in reversed(corners)]
+    face = coin.SoIndexedFaceSet()
+    face.coordIndex.setValues(0, 5, [0, 1, 2, 3, -1])
+    for child in (_colour(PAPER), _places(corners, z), face):
+        tag.addChild(child)
+    node.addChild(tag)
+    if piece.turned:
+        under = [(x - half, y - 0.48 * height), (x + half, y - 0.48 * height)]
+        node.addChild(_lines(under, [2], z + LIFT))
+    place, font, letters = coin.SoTranslation(), coin.SoFont(), coin.SoAsciiText()
+    place.translation = (x, y - 0.34 * height, z + LIFT)
+    font.size = height
+    letters.string = text
+    letters.justification = coin.SoAsciiText.CENTER
+    for child in (_colour(INK), place, font, letters):
         node.addChild(child)
     return node
 

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""How document objects look in the 3-D view and the tree. Module and class names are in documents."""
+"""How document objects look in the 3-D view and the tree. Documents hold these names."""
 
 from __future__ import annotations
 
@@ -8,6 +8,10 @@ from typing import Any
 from veneerwb.host import compat
 
 PICTURES = "Leaf pictures"
+SWITCHES = {
+    "Seams": "Whether the seams are drawn on the pictures",
+    "Numbers": "Whether the positions are written on the pictures, underlined for a turned leaf",
+}
 
 
 def register() -> None:
@@ -24,11 +28,9 @@ class MatchView:
         view.DisplayMode = PICTURES
 
     def ensure_properties(self, view: Any) -> None:
-        new = compat.add_property(
-            view, "Bool", "Seams", "Leaf pictures", "Whether the seams are drawn on the pictures"
-        )
-        if new:
-            view.Seams = True
+        for name, text in SWITCHES.items():
+            if compat.add_property(view, "Bool", name, PICTURES, text):
+                setattr(view, name, True)
 
     def attach(self, view: Any) -> None:
         from pivy import coin
@@ -70,7 +72,7 @@ class MatchView:
             self._draw(obj)
 
     def onChanged(self, view: Any, name: str) -> None:
-        if name == "Seams":
+        if name in SWITCHES:
             self._draw(view.Object)
 
     def _draw(self, obj: Any) -> None:
@@ -78,8 +80,8 @@ class MatchView:
         cannot be laid (its Message says why)."""
         if not hasattr(self, "root") or "PieceMarks" not in obj.PropertiesList:
             return
-        seams = bool(getattr(obj.ViewObject, "Seams", True))
-        mark = (tuple(obj.PieceMarks), obj.ShapeMark, seams)
+        switches = [bool(getattr(obj.ViewObject, name, True)) for name in SWITCHES]
+        mark = (tuple(obj.PieceMarks), obj.ShapeMark, *switches)
         if mark == self.drawn_from or not obj.PieceMarks:
             return
         from veneerwb.core import VeneerError
@@ -88,7 +90,7 @@ class MatchView:
 
         try:
             laid = layout(obj)
-            nodes = scene.drawn(laid, float(laid.bundle.thickness), seams)
+            nodes = scene.drawn(laid, float(laid.bundle.thickness), *switches)
         except (VeneerError, ImportError) as error:
             compat.say(f"{obj.Label}: {error}")
             return

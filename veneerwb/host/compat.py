@@ -103,7 +103,7 @@ def show(obj: Any, kind: str) -> None:
     restores: so this is asked for on restore too, and shows what has a shape.
     """
     view = obj.ViewObject if has_window() else None
-    if view is None or not (getattr(view, "Proxy", 1) in (None, 0)):
+    if view is None or getattr(view, "Proxy", 1) not in (None, 0):
         return
     fresh = view.Proxy is None
     if kind in viewers:
