@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from typing import Any
+from weakref import WeakKeyDictionary
 
 import numpy as np
 from PIL import Image
@@ -71,11 +72,11 @@ def _pieces(layout: Layout, z: float) -> Iterable[coin.SoSeparator]:
         for piece in layout.pieces:
             yield _face(piece, z, [_colour(BARE)])
         return
-    sides = [bundle.leaf(piece.leaf).side(piece.turned) for piece in layout.pieces]
-    photos = {id(side.image): side.image for side in sides}
-    textures = {key: _texture(photo, BUDGET // len(photos)) for key, photo in photos.items()}
-    for piece, side in zip(layout.pieces, sides):
-        yield _piece(piece, side, textures[id(side.image)], z)
+    # The share does not hang on the pieces, so that a change of the ways makes no texture anew.
+    photos = {id(side.image) for leaf in bundle.leaves for side in (leaf.face, leaf.side(True))}
+    for piece in layout.pieces:
+        side = bundle.leaf(piece.leaf).side(piece.turned)
+        yield _piece(piece, side, _kept_texture(side.image, BUDGET // len(photos)), z)
 
 
 def _piece(piece: Piece, side: Side, texture: coin.SoTexture2, z: float) -> coin.SoSeparator:
@@ -105,6 +106,17 @@ def _places(points: Iterable[Any], z: float) -> coin.SoCoordinate3:
     raised = [(x, y, z) for x, y in points]
     places.point.setValues(0, len(raised), raised)
     return places
+
+
+_kept: WeakKeyDictionary[Photo, tuple[int, coin.SoTexture2]] = WeakKeyDictionary()
+
+
+def _kept_texture(photo: Photo, budget: int) -> coin.SoTexture2:
+    """The texture of a photo, made once for as long as the photo is in use."""
+    found = _kept.get(photo)
+    if found is None or found[0] != budget:
+        found = _kept[photo] = (budget, _texture(photo, budget))
+    return found[1]
 
 
 def _texture(photo: Photo, budget: int) -> coin.SoTexture2:
