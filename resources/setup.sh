@@ -119,3 +119,26 @@ in_host() { # in_host FILE: runs a Python file inside FreeCAD, without a window
   VENEERWB_RUN=$1 VENEERWB_RESULT=$scratch/result freecadcmd "$root/resources/in_host.py" </dev/null || return
   [[ -e $scratch/result ]] || { echo "FreeCAD left without running $1" >&2; return 1; }
 }
+
+start_screen() { # Xvfb takes a free number and tells it; Debian 13's xvfb-run can leave its server running behind it
+  Xvfb -displayfd 3 -screen 0 1280x900x24 -nolisten tcp </dev/null >"$scratch/screen.log" 2>&1 3>"$scratch/display" 9>&- &
+  screen=$!
+  trap 'kill "$screen" 2>/dev/null; rm -rf "$scratch"' EXIT
+  local tries
+  for ((tries = 0; tries < 200; tries++)); do
+    [[ ! -s $scratch/display ]] || return 0
+    kill -0 "$screen" 2>/dev/null || return 1
+    sleep 0.05
+  done
+  return 1
+}
+
+in_window() { # in_window FILE: runs a Python file inside FreeCAD's window, on a screen of its own
+  rm -f "$scratch/result"
+  start_screen || { echo "Xvfb did not start" >&2; return 1; }
+  env -u QT_QPA_PLATFORM DISPLAY=":$(cat "$scratch/display")" VENEERWB_RUN="$1" VENEERWB_RESULT="$scratch/result" \
+    timeout -k 10 300 freecad "$root/resources/in_host.py" </dev/null >"$scratch/window.out" 2>&1 || true
+  kill "$screen"
+  [[ $(cat "$scratch/result" 2>/dev/null) == 0 ]] ||
+    { tail -n 20 "$scratch/window.out" >&2; echo "FreeCAD's window could not run $1" >&2; return 1; }
+}

@@ -36,19 +36,6 @@ host() { # inside FreeCAD, without a window
   [[ -e $VENEERWB_RESULT ]] || { echo "FreeCAD left without running the tests"; return 1; }
 }
 
-start_screen() { # Xvfb takes a free number and tells it; Debian 13's xvfb-run can leave its server running behind it
-  Xvfb -displayfd 3 -screen 0 1280x900x24 -nolisten tcp </dev/null >"$scratch/screen.log" 2>&1 3>"$scratch/display" 9>&- &
-  screen=$!
-  trap 'kill "$screen" 2>/dev/null; rm -rf "$scratch"' EXIT
-  local tries
-  for ((tries = 0; tries < 200; tries++)); do
-    [[ ! -s $scratch/display ]] || return 0
-    kill -0 "$screen" 2>/dev/null || return 1
-    sleep 0.05
-  done
-  return 1
-}
-
 gui() { # inside FreeCAD, with its window on a screen of its own
   [[ -n $(folders gui) ]] || { echo "no tests yet"; return 2; }
   local status=0 seconds=${VENEERWB_GUI_SECONDS:-900}
