@@ -140,3 +140,25 @@ def test_a_piece_is_picked_by_its_show_face(doc, leaves, tmp_path, position):
     face = match.Shape.getElement(info["Component"])
     assert face.CenterOfMass.z == pytest.approx(0.6)
     assert face.CenterOfMass.distanceToPoint(FreeCAD.Vector(where.x, where.y, 0.6)) < 0.1
+
+
+def test_selected_pieces_are_outlined_and_let_go_again(doc, leaves, tmp_path):
+    match = add_match(doc, add_bundle(doc, leaves), Diameter=400.0, Ways=8)
+    doc.recompute()
+    match.ViewObject.Seams = match.ViewObject.Numbers = False
+    assert difference(doc, match, tmp_path / "plain.png") < 8.0
+
+    def outlined() -> np.ndarray:
+        red, green, blue = np.moveaxis(seen(doc, tmp_path / "marked.png"), -1, 0)
+        return (green > red + 60) & (green > blue + 60)
+
+    assert not outlined().any()
+    # piece 1 points up: its show face is the last of the five of its solid
+    FreeCADGui.Selection.addSelection(doc.Name, match.Name, "Face5")
+    marked = outlined()
+    middle = SIZE // 2
+    assert marked[:middle].sum() > 300 and marked[middle + 20 :].sum() == 0
+    FreeCADGui.Selection.addSelection(doc.Name, match.Name, "Face25")
+    assert outlined()[middle + 20 :].sum() > 300
+    FreeCADGui.Selection.clearSelection()
+    assert not outlined().any()

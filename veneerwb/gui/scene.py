@@ -29,7 +29,8 @@ LIFT = 0.02
 
 BARE = (0.85, 0.74, 0.58)
 """Colour of leaves without photographs."""
-INK, PAPER = (0.08, 0.08, 0.08), (1.0, 1.0, 1.0)
+Rgb = tuple[float, float, float]
+INK, PAPER, CHOSEN = (0.08, 0.08, 0.08), (1.0, 1.0, 1.0), (0.1, 0.8, 0.1)
 NUMBER_SHARE = 0.05
 """Height of a number as a share of the top's reach."""
 
@@ -60,7 +61,7 @@ def drawn(
     return root
 
 
-def _colour(rgb: tuple[float, float, float]) -> coin.SoMaterial:
+def _colour(rgb: Rgb) -> coin.SoMaterial:
     material = coin.SoMaterial()
     material.diffuseColor = rgb
     return material
@@ -136,20 +137,31 @@ def _texture(photo: Photo, budget: int) -> coin.SoTexture2:
     return node
 
 
+def outlined(pieces: Iterable[Piece], thickness: float) -> coin.SoSeparator:
+    """Bright outlines of chosen pieces, over all else."""
+    node = coin.SoSeparator()
+    for piece in pieces:
+        rim = [*piece.outline.exterior.coords]
+        node.addChild(_lines(rim, [len(rim)], thickness + 5 * LIFT, CHOSEN, 4.0))
+    return node
+
+
 def _seams(layout: Layout, z: float) -> coin.SoSeparator:
     ends = [point for seam in layout.seams for point in seam.line.coords]
     rim = [*layout.top.polygon_mm.exterior.coords]
     return _lines([*ends, *rim], [2] * len(layout.seams) + [len(rim)], z)
 
 
-def _lines(points: list[Any], counts: list[int], z: float) -> coin.SoSeparator:
-    """Dark lines of so many points each, which the mouse passes through."""
+def _lines(
+    points: list[Any], counts: list[int], z: float, colour: Rgb = INK, width: float = 1.5
+) -> coin.SoSeparator:
+    """Lines of so many points each, which the mouse passes through."""
     node = coin.SoSeparator()
     style = coin.SoDrawStyle()
-    style.lineWidth = 1.5
+    style.lineWidth = width
     lines = coin.SoLineSet()
     lines.numVertices.setValues(0, len(counts), counts)
-    for child in (_unpickable(), _colour(INK), style, _places(points, z), lines):
+    for child in (_unpickable(), _colour(colour), style, _places(points, z), lines):
         node.addChild(child)
     return node
 

@@ -3,7 +3,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
+
+import FreeCAD
 
 from veneerwb.host import compat
 
@@ -16,7 +19,61 @@ SWITCHES = {
 
 def register() -> None:
     """From now on matches are shown with their leaves' pictures, in documents that are open too."""
+    import FreeCADGui
+
     compat.viewers["Match"] = MatchView
+    if not _watching:
+        _watching.append(Chosen())
+        FreeCADGui.Selection.addObserver(_watching[0])
+
+
+_watching: list[Chosen] = []
+
+
+class Chosen:
+    """Outlines the selected pieces: the host marks nothing in a display mode of our own."""
+
+    def addSelection(self, document: str, name: str, part: str, point: Any) -> None:
+        self._mark(document, name)
+
+    def removeSelection(self, document: str, name: str, part: str) -> None:
+        self._mark(document, name)
+
+    def setSelection(self, document: str) -> None:
+        self._mark_all()
+
+    def clearSelection(self, document: str) -> None:
+        self._mark_all()
+
+    def _mark_all(self) -> None:
+        for document in FreeCAD.listDocuments():
+            self._mark(document)
+
+    def _mark(self, document: str, name: str = "") -> None:
+        """Marks the matches of a document (or the one of that name) as they are selected now."""
+        import FreeCADGui
+
+        if document not in FreeCAD.listDocuments():
+            return
+        chosen = {
+            one.Object.Name: one.SubElementNames
+            for one in FreeCADGui.Selection.getSelectionEx(document)
+        }
+        for obj in FreeCAD.getDocument(document).findObjects("Part::FeaturePython"):
+            proxy = getattr(obj.ViewObject, "Proxy", None)
+            if isinstance(proxy, MatchView) and name in ("", obj.Name):
+                proxy.mark(obj, chosen.get(obj.Name))
+
+
+def positions_of(obj: Any, parts: Sequence[str]) -> set[int]:
+    """The positions of the pieces that parts of a match's shape ("Face12") belong to."""
+    found, faces = set(), 0
+    numbers = {int(part[4:]) for part in parts if part.startswith("Face")}
+    for position, solid in enumerate(obj.Shape.Solids, start=1):
+        below, faces = faces, faces + len(solid.Faces)
+        if any(below < number <= faces for number in numbers):
+            found.add(position)
+    return found
 
 
 class MatchView:
@@ -36,7 +93,10 @@ class MatchView:
         from pivy import coin
 
         self.ensure_properties(view)
-        self.root = coin.SoGroup()
+        self.root, self.pictures, self.marks = (coin.SoGroup() for _ in range(3))
+        self.root.addChild(self.pictures)
+        self.root.addChild(self.marks)
+        self.laid = None
         self.obj = view.Object
         self.drawn_from = None
         view.addDisplayMode(self.root, PICTURES)
@@ -94,9 +154,21 @@ class MatchView:
         except (VeneerError, ImportError) as error:
             compat.say(f"{obj.Label}: {error}")
             return
-        self.root.removeAllChildren()
-        self.root.addChild(nodes)
-        self.drawn_from = mark
+        self.marks.removeAllChildren()
+        self.pictures.removeAllChildren()
+        self.pictures.addChild(nodes)
+        self.laid, self.drawn_from = laid, mark
+
+    def mark(self, obj: Any, parts: Sequence[str] | None) -> None:
+        """Outlines the pieces that `parts` belong to, all for an empty list, none for None."""
+        from veneerwb.gui import scene
+
+        self.marks.removeAllChildren()
+        if self.laid is None or parts is None:
+            return
+        positions = positions_of(obj, parts)
+        pieces = [p for p in self.laid.pieces if not parts or p.position in positions]
+        self.marks.addChild(scene.outlined(pieces, float(self.laid.bundle.thickness)))
 
     def dumps(self) -> None:
         return None
