@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The cut list: a row for each piece, true sizes, its revision, and a file that other programs read."""
+"""The cut list: a row for each piece, true sizes, its revision, a file others read."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ import io
 
 import numpy as np
 import pytest
+
 from veneerwb.core import Bundle, Leaf, Motion, Side, Stock, Top, VeneerError, radial
 from veneerwb.core.photos import Photo
 from veneerwb.core.shop import cutlist
@@ -54,13 +55,16 @@ def test_a_wedge_across_the_leaf_is_measured_across_the_leaf():
 
 
 def test_the_tip_lies_where_the_wedge_was_placed():
-    assert {(round(r.tip_x, 9), round(r.tip_y, 9)) for r in cutlist.rows(listed())} == {(150.0, 100.0)}
+    assert {(round(r.tip_x, 9), round(r.tip_y, 9)) for r in cutlist.rows(listed())} == {
+        (150.0, 100.0)
+    }
 
 
 def test_the_tip_is_given_on_each_pieces_own_leaf():
     photo = Photo.of(np.zeros((100, 30, 3), np.uint8), 10.0)
     leaves = tuple(
-        Leaf(n, Side(photo, Motion(dx=float(n))), Side(photo, Motion(dy=float(n)))) for n in range(1, 5)
+        Leaf(n, Side(photo, Motion(dx=float(n))), Side(photo, Motion(dy=float(n))))
+        for n in range(1, 5)
     )
     rows = cutlist.rows(radial(Bundle(leaves, 0.6), TOP, 4, placement=(150.0, 100.0)))
     tips = [(row.tip_x, row.tip_y) for row in rows]  # 1 and 3 turned: by their backs
@@ -77,10 +81,15 @@ def test_the_csv_reads_back():
     assert head["positions run"] == "counter-clockwise, seen from the show face"
     assert len(rows) == 8
     assert rows[1] == {
-        "position": "2", "leaf": "2", "side up": "face",
-        "net across the leaf mm": "229.61", "net along the grain mm": "300",
-        "blank across the leaf mm": "237.264", "blank along the grain mm": "310",
-        "tip on leaf x mm": "150", "tip on leaf y mm": "100",
+        "position": "2",
+        "leaf": "2",
+        "side up": "face",
+        "net across the leaf mm": "229.61",
+        "net along the grain mm": "300",
+        "blank across the leaf mm": "237.264",
+        "blank along the grain mm": "310",
+        "tip on leaf x mm": "150",
+        "tip on leaf y mm": "100",
     }
 
 
@@ -90,7 +99,10 @@ def test_the_caution_stands_in_the_head():
 
 
 def test_a_changed_layout_has_another_revision_on_paper():
-    assert read(listed())[0]["cut list, revision"] != read(listed(oversize=1.0))[0]["cut list, revision"]
+    assert (
+        read(listed())[0]["cut list, revision"]
+        != read(listed(oversize=1.0))[0]["cut list, revision"]
+    )
     assert cutlist.as_csv(listed()) == cutlist.as_csv(listed())
 
 

@@ -9,6 +9,7 @@ import pickle
 import numpy as np
 import pytest
 from shapely.geometry import box
+
 from veneerwb.core import Bundle, Leaf, Motion, Side, Stock, VeneerError
 from veneerwb.core.leaf import ranges
 from veneerwb.core.photos import Photo
@@ -20,7 +21,7 @@ def photo(shade=0, size=(300.0, 1000.0)):
 
 
 def four(back, photographed=(), numbers=(1, 2, 3, 4)):
-    """Leaves whose faces are n and whose photographed backs are 100 + n grey, leaf n shifted n mm."""
+    """Leaves with faces n grey and photographed backs 100 + n grey, leaf n shifted n mm."""
     leaves = []
     for n in numbers:
         shift = Motion(dx=float(n))
@@ -139,7 +140,11 @@ def test_leaves_are_kept_by_their_numbers():
 
 def test_stock_settles_its_numbers():
     stock = Stock("300", 1000, 8.0, "0.6")
-    assert (stock.size, stock.numbers, stock.thickness) == ((300.0, 1000.0), tuple(range(1, 9)), 0.6)
+    assert (stock.size, stock.numbers, stock.thickness) == (
+        (300.0, 1000.0),
+        tuple(range(1, 9)),
+        0.6,
+    )
 
 
 # --- the figure's wander -----------------------------------------------------------------------
@@ -199,7 +204,9 @@ def test_errors_survive_pickling_with_their_words():
         Stock(0, 1000, 8, 0.6)
     copy = pickle.loads(pickle.dumps(caught.value))
     assert (str(copy), copy.code, copy.values) == (
-        str(caught.value), caught.value.code, caught.value.values
+        str(caught.value),
+        caught.value.code,
+        caught.value.values,
     )
 
 
