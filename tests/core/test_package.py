@@ -54,7 +54,9 @@ def test_the_addon_has_three_to_seven_tags() -> None:
     assert 3 <= len(addon("tag")) <= 7
 
 
-@pytest.mark.parametrize("path", list(python_files()), ids=lambda path: path.relative_to(ROOT).as_posix())
+@pytest.mark.parametrize(
+    "path", list(python_files()), ids=lambda path: path.relative_to(ROOT).as_posix()
+)
 def test_python_file_keeps_to_the_house_style(path: Path) -> None:
     text = path.read_text("utf-8")
     assert text.splitlines()[0] == "# SPDX-License-Identifier: LGPL-2.1-or-later"
