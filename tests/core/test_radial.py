@@ -315,3 +315,18 @@ def test_an_odd_book_ring_is_answered_with_even_ones(ways, instead):
 
 def test_a_wedge_that_does_not_fit_is_laid_all_the_same():
     assert len(radial(Stock(20.0, 30.0, 8, 0.6), Top.round(5000.0), 8).pieces) == 8
+
+
+@pytest.mark.parametrize("off", [0.0, 3e-10, -3e-10, 5e-8])
+def test_seams_keep_their_directions_where_the_circle_closes(off):
+    layout = radial(Stock(900, 900, 8, 0.6), Top.round(800), ways=4, start=-45.0 + off)
+    for k, piece in enumerate(layout.pieces):
+        x, y = piece.edge[0].end
+        turn = math.radians(-90.0 + off + 90.0 * k)
+        assert math.hypot(x - 400 * math.cos(turn), y - 400 * math.sin(turn)) < 1e-10
+
+
+@pytest.mark.parametrize("options", [{"order": 5}, {"placement": "x"}, {"placement": (1, 2, 3, 4)}])
+def test_lists_that_are_none_are_refused(options):
+    with pytest.raises(VeneerError):
+        radial(Stock(900, 900, 8, 0.6), Top.round(800), ways=4, **options)

@@ -237,6 +237,10 @@ def run_between(edge: Edge, first: float, last: float) -> Edge:
     degrees.
     """
     if len(edge) == 1:
+        circle = edge[0]
+        if isinstance(circle, Arc) and circle.centre == (0.0, 0.0):
+            # The very directions, unrounded, wherever the circle happens to close.
+            return (replace(circle, begin=first, sweep=last - first),)
         share_begin, share_end = (edge[0].hit(direction) or 0.0 for direction in (first, last))
         return (edge[0].part(share_begin, share_end + (share_end <= share_begin)),)
     begin, share_begin = _hit(edge, first, leaving=True)

@@ -69,7 +69,7 @@ class Disturbance:
             value = finite(name, getattr(self, name))
             if not 0.0 <= value <= most:
                 raise VeneerError(
-                    "out-of-range", "The {name} is {value}; give a number from 0 to {most}.",
+                    "out-of-range", "The {name} cannot be {value}; give a number from 0 to {most}.",
                     name=name, value=value, most=most,
                 )
 
@@ -98,7 +98,7 @@ class Log:
                 value=self.slope, most=STEEPEST,
             )
         self._wood = FIGURES[self.figure]
-        seed = whole("the seed", seed, 0, 2**31 - 1)
+        seed = whole("seed", seed, 0, 2**31 - 1)
         self._stem = Stem(self.width, self.length, self.slope, seed)
         self._fibre = Fibre(self._wood, self._stem)
         self._knots = self._branches(
@@ -188,7 +188,7 @@ class Log:
 
     def depth(self, surface: int) -> float:
         """mm from S_0 to a surface; VeneerError where the log ends before it."""
-        depth = whole("the surface", surface, 0, MOST_LEAVES) * self.thickness
+        depth = whole("surface", surface, 0, MOST_LEAVES) * self.thickness
         if depth > DEEPEST:
             raise VeneerError(
                 "log-too-small",
@@ -335,7 +335,7 @@ def _backs(backs: bool | Sequence[int], count: int) -> frozenset[int]:
     """The leaves whose backs are photographed."""
     if isinstance(backs, bool):
         return frozenset(range(1, count + 1) if backs else ())
-    return frozenset(whole("the leaf whose back is photographed", k, 1, count) for k in backs)
+    return frozenset(whole("leaf whose back is photographed", k, 1, count) for k in backs)
 
 
 def _affordable(log: Log, mm_per_px: float, photos: int) -> None:

@@ -9,8 +9,9 @@ wedge's axis, a turned one by the mirror image of that about the axis.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
 from shapely.geometry import LineString
 
@@ -101,8 +102,11 @@ class Radial:
                 most=MOST_OVERSIZE,
             )
         if self.placement is not None and not isinstance(self.placement, Placement):
-            object.__setattr__(self, "placement", Placement(*self.placement))
-        order = self.order if isinstance(self.order, str) else tuple(self.order)
+            place = _listed("placement", self.placement, "x, y and the axis's angle", (2, 3))
+            object.__setattr__(self, "placement", Placement(*place))
+        order = self.order
+        if not isinstance(order, str):
+            order = _listed("order", order, "the leaf of each position")
         settled = {
             "ways": ways,
             "turned": turned,
@@ -228,6 +232,20 @@ class Radial:
         if turned:
             return Motion(place.angle + axis - 180.0, place.x, place.y, True)
         return Motion(place.angle - axis, place.x, place.y)
+
+
+def _listed(name: str, values: Any, what: str, counts: Sequence[int] = ()) -> tuple[Any, ...]:
+    """`values` as a tuple, of as many as `counts` allows if given; else VeneerError."""
+    found = tuple(values) if isinstance(values, Iterable) else None
+    if found is None or (counts and len(found) not in counts):
+        raise VeneerError(
+            "not-a-list",
+            "The {name} cannot be {value!r}; give {what}.",
+            name=name,
+            value=values,
+            what=what,
+        )
+    return found
 
 
 def _wedge(rim: Edge) -> Edge:
