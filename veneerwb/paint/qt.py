@@ -47,12 +47,12 @@ def from_pixels(pixels: np.ndarray) -> QtGui.QImage:
 
 def to_pixels(image: QtGui.QImage) -> np.ndarray:
     """uint8, rows x columns x RGBA, straight alpha: a copy of `image`."""
-    straight = image.convertToFormat(QtGui.QImage.Format_RGBA8888)
-    rows, columns = straight.height(), straight.width()
-    flat = np.frombuffer(straight.constBits(), dtype=np.uint8)
-    return (
-        flat[: rows * straight.bytesPerLine()]
-        .reshape(rows, -1)[:, : 4 * columns]
-        .reshape(rows, columns, 4)
-        .copy()
+    out = np.empty((image.height(), image.width(), 4), dtype=np.uint8)
+    straight = QtGui.QImage(
+        out.data, image.width(), image.height(), out.strides[0], QtGui.QImage.Format_RGBA8888
     )
+    painter = QtGui.QPainter(straight)  # converts into the array's own memory: no second copy
+    painter.setCompositionMode(QtGui.QPainter.CompositionMode_Source)
+    painter.drawImage(0, 0, image)
+    painter.end()
+    return out
