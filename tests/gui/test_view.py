@@ -162,3 +162,20 @@ def test_selected_pieces_are_outlined_and_let_go_again(doc, leaves, tmp_path):
     assert outlined()[middle + 20 :].sum() > 300
     FreeCADGui.Selection.clearSelection()
     assert not outlined().any()
+
+
+def test_the_view_follows_undo_and_redo(doc, leaves, tmp_path):
+    match = add_match(doc, add_bundle(doc, leaves), Diameter=400.0, Ways=8)
+    doc.recompute()
+    match.ViewObject.Seams = match.ViewObject.Numbers = False
+    doc.UndoMode = 1
+    doc.openTransaction("ways")
+    match.Ways = 12
+    doc.recompute()
+    doc.commitTransaction()
+    for step, ways in ((doc.undo, 8), (doc.redo, 12), (doc.undo, 8)):
+        step()
+        doc.recompute()
+        assert match.Ways == len(match.Shape.Solids) == ways
+        assert len(match.ViewObject.Proxy.laid.pieces) == ways
+        assert difference(doc, match, tmp_path / f"{ways}.png") < 8.0

@@ -128,8 +128,7 @@ class MatchView:
         return f"Face{sum(len(solid.Faces) for solid in solids)}" if solids else ""
 
     def updateData(self, obj: Any, name: str) -> None:
-        if name in ("Shape", "PieceMarks", "Bundle"):
-            self._draw(obj)
+        self._draw(obj)  # returns at once while nothing that it shows has changed
 
     def onChanged(self, view: Any, name: str) -> None:
         if name in SWITCHES:
@@ -157,7 +156,8 @@ class MatchView:
         self.marks.removeAllChildren()
         self.pictures.removeAllChildren()
         self.pictures.addChild(nodes)
-        self.laid, self.drawn_from = laid, mark
+        # Undo brings properties back one by one: what is drawn half-way is drawn again at the next.
+        self.laid, self.drawn_from = laid, mark if laid.revision == obj.Revision else None
 
     def mark(self, obj: Any, parts: Sequence[str] | None) -> None:
         """Outlines the pieces that `parts` belong to, all for an empty list, none for None."""
