@@ -13,6 +13,7 @@ from PySide import QtGui
 
 from veneerwb.core import Disturbance, sawn_bundle
 from veneerwb.gui import view as views
+from veneerwb.gui.plain import BARE
 from veneerwb.host.objects import add_bundle, add_match, layout
 from veneerwb.paint import picture
 
@@ -179,3 +180,24 @@ def test_the_view_follows_undo_and_redo(doc, leaves, tmp_path):
         assert match.Ways == len(match.Shape.Solids) == ways
         assert len(match.ViewObject.Proxy.laid.pieces) == ways
         assert difference(doc, match, tmp_path / f"{ways}.png") < 8.0
+
+
+@pytest.mark.parametrize("ways", [12, 8])  # 8: other leaves could be laid, but were not asked for
+def test_a_match_that_cannot_be_laid_is_still_seen(doc, leaves, tmp_path, ways):
+    bundle = add_bundle(doc, leaves)
+    match = add_match(doc, bundle, Diameter=400.0, Ways=ways)
+    doc.recompute()
+    doc.removeObject(bundle.Leaves[4].Name)
+    doc.recompute()
+    assert "missing" in match.Message
+    doc.saveAs(str(tmp_path / "torn.FCStd"))
+    FreeCAD.closeDocument(doc.Name)
+    again = FreeCAD.openDocument(str(tmp_path / "torn.FCStd"))
+    match = again.getObject("Match")
+    middle = slice(SIZE // 2 - 100, SIZE // 2 + 100)
+    until, found = time.monotonic() + 20.0, 255.0
+    while found > 8.0 and time.monotonic() < until:
+        colours = seen(again, tmp_path / "torn.png")[middle, middle]
+        found = float(np.abs(colours - 255 * np.array(BARE)).mean())
+    assert found < 8.0
+    assert len(match.Shape.Solids) == ways

@@ -236,13 +236,8 @@ def run_between(edge: Edge, first: float, last: float) -> Edge:
     The edge goes counter-clockwise round the origin and every ray meets it once. Directions in
     degrees.
     """
-    if len(edge) == 1:
-        circle = edge[0]
-        if isinstance(circle, Arc) and circle.centre == (0.0, 0.0):
-            # The very directions, unrounded, wherever the circle happens to close.
-            return (replace(circle, begin=first, sweep=last - first),)
-        share_begin, share_end = (edge[0].hit(direction) or 0.0 for direction in (first, last))
-        return (edge[0].part(share_begin, share_end + (share_end <= share_begin)),)
+    if len(edge) == 1:  # a circle about the origin: the very directions, wherever it closes
+        return (replace(edge[0], begin=first, sweep=last - first),)
     begin, share_begin = _hit(edge, first, leaving=True)
     end, share_end = _hit(edge, last, leaving=False)
     if begin == end and share_end > share_begin:

@@ -19,6 +19,7 @@ from pivy import coin
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Bundle, Side
 from veneerwb.core.photos import Photo
+from veneerwb.gui.plain import BARE
 
 BUDGET = 96_000_000
 """Bytes of all textures of one layout together: what a modest graphics card holds with ease."""
@@ -27,8 +28,6 @@ LIFT = 0.02
 """mm that the pictures lie over the show faces, and the seams over the pictures."""
 
 
-BARE = (0.85, 0.74, 0.58)
-"""Colour of leaves without photographs."""
 Rgb = tuple[float, float, float]
 INK, PAPER, CHOSEN = (0.08, 0.08, 0.08), (1.0, 1.0, 1.0), (0.1, 0.8, 0.1)
 NUMBER_SHARE = 0.05

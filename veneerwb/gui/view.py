@@ -97,6 +97,7 @@ class MatchView:
         self.root.addChild(self.pictures)
         self.root.addChild(self.marks)
         self.laid = None
+        self.said = ""
         self.obj = view.Object
         self.drawn_from = None
         view.addDisplayMode(self.root, PICTURES)
@@ -135,29 +136,46 @@ class MatchView:
             self._draw(view.Object)
 
     def _draw(self, obj: Any) -> None:
-        """Builds the scene anew if anything that it shows has changed; an empty one where the match
-        cannot be laid (its Message says why)."""
+        """Builds the scene anew if anything that it shows has changed. A match that cannot be laid
+        keeps its last pictures, or is shown in one colour if it never had any."""
         if not hasattr(self, "root") or "PieceMarks" not in obj.PropertiesList:
             return
         switches = [bool(getattr(obj.ViewObject, name, True)) for name in SWITCHES]
         mark = (tuple(obj.PieceMarks), obj.ShapeMark, *switches)
         if mark == self.drawn_from or not obj.PieceMarks:
             return
-        from veneerwb.core import VeneerError
-        from veneerwb.gui import scene
-        from veneerwb.host.objects import layout
-
+        if obj.Message:  # refused: what could be laid now is not what was drawn and listed
+            self._draw_plainly(obj, obj.Message)
+            return
+        try:
+            from veneerwb.core import VeneerError
+            from veneerwb.gui import scene
+            from veneerwb.host.objects import layout
+        except ImportError as error:
+            self._draw_plainly(obj, f"The Python package {error.name} is missing; install it.")
+            return
         try:
             laid = layout(obj)
             nodes = scene.drawn(laid, float(laid.bundle.thickness), *switches)
-        except (VeneerError, ImportError) as error:
-            compat.say(f"{obj.Label}: {error}")
+        except VeneerError as error:
+            self._draw_plainly(obj, str(error))
             return
         self.marks.removeAllChildren()
         self.pictures.removeAllChildren()
         self.pictures.addChild(nodes)
         # Undo brings properties back one by one: what is drawn half-way is drawn again at the next.
         self.laid, self.drawn_from = laid, mark if laid.revision == obj.Revision else None
+
+    def _draw_plainly(self, obj: Any, why: str) -> None:
+        from veneerwb.gui import plain
+
+        if self.laid is not None or obj.Shape.isNull():
+            return
+        if why != self.said:
+            self.said = why
+            compat.say(f"{obj.Label} is shown without pictures: {why}")
+        self.pictures.removeAllChildren()
+        self.pictures.addChild(plain.drawn(obj.Shape))
 
     def mark(self, obj: Any, parts: Sequence[str] | None) -> None:
         """Outlines the pieces that `parts` belong to, all for an empty list, none for None."""
