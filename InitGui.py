@@ -1,6 +1,42 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Run by FreeCAD when its window starts: shows matches by their leaves' pictures."""
+"""Run by FreeCAD when its window starts: the workbench, and the leaves' pictures on matches.
+
+FreeCAD runs this inside a function, so that the class's methods see no name of this file.
+"""
+
+import FreeCADGui
 
 from veneerwb.gui import view
 
+
+class VeneerWorkbench(FreeCADGui.Workbench):
+    """The workbench; nothing heavy is imported before it is first chosen."""
+
+    from FreeCAD import Qt
+
+    from veneerwb.gui import icon
+
+    MenuText = Qt.translate("VeneerWorkbench", "Veneer Layup")
+    ToolTip = Qt.translate("VeneerWorkbench", "Lay up table tops from consecutive veneer leaves")
+    Icon = icon("veneer-layup")
+    del Qt, icon
+
+    def Initialize(self) -> None:
+        from veneerwb.gui import commands
+
+        names = commands.register()
+        self.appendToolbar(commands.TITLE, names)
+        self.appendMenu(commands.TITLE, names)
+
+    def Deactivated(self) -> None:
+        """Another workbench has been chosen: an open panel is cancelled."""
+        from veneerwb.gui.panels import base
+
+        base.close_any()
+
+    def GetClassName(self) -> str:
+        return "Gui::PythonWorkbench"
+
+
 view.register()
+FreeCADGui.addWorkbench(VeneerWorkbench())

@@ -1,2 +1,14 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Screens: the workbench's commands, panels, view providers and the scene in the 3-D view."""
+
+from __future__ import annotations
+
+import os
+
+import veneerwb
+
+
+def icon(name: str) -> str:
+    """The path of the icon of that name."""
+    root = os.path.dirname(os.path.dirname(os.path.abspath(veneerwb.__file__)))
+    return os.path.join(root, "resources", "icons", f"{name}.svg")

@@ -8,6 +8,7 @@ from typing import Any
 
 import FreeCAD
 
+from veneerwb.gui import icon
 from veneerwb.host import compat
 
 PICTURES = "Leaf pictures"
@@ -113,12 +114,14 @@ class MatchView:
         return mode
 
     def getIcon(self) -> str:
-        import os
+        return icon("veneer-layup")
 
-        import veneerwb
+    def doubleClicked(self, view: Any) -> bool:
+        """Opens the panel; true, so that the host does nothing of its own."""
+        from veneerwb.gui.panels import live, match
 
-        root = os.path.dirname(os.path.dirname(veneerwb.__file__))
-        return os.path.join(root, "resources", "icons", "veneer-layup.svg")
+        live.edit(match.MatchPanel, view.Object)
+        return True
 
     def getElementPicked(self, point: Any) -> str:
         """The show face of the piece under the mouse, as the host names it: "Face5"."""

@@ -84,6 +84,15 @@ def _included(path: str, stamp: tuple[int, int], mm_per_px: float) -> Photo:
     )
 
 
+def shape_of(path: str | os.PathLike[str]) -> tuple[int, int]:
+    """Rows and columns of a photograph held upright. Raises VeneerError if it cannot be read."""
+    try:
+        status = os.stat(path)
+    except OSError:
+        return Photo.read(path, 1.0).shape  # says in a sentence what is wrong
+    return _shape(os.fspath(path), (status.st_mtime_ns, status.st_size))
+
+
 @lru_cache(maxsize=4096)
 def _shape(path: str, stamp: tuple[int, int]) -> tuple[int, int]:
     """(rows, columns) of the picture held upright, from its header alone."""

@@ -1,0 +1,181 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The workbench's commands. Each opens a panel, which is imported when the command is run."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import FreeCAD
+
+from veneerwb.gui import icon
+from veneerwb.host.objects.base import kind_of
+
+
+def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
+    """Marks a text that the host translates itself."""
+    return text
+
+
+TITLE = QT_TRANSLATE_NOOP("Workbench", "Veneer Layup")
+
+
+def of_kind(doc: Any, *kinds: str) -> list[Any]:
+    """The objects of those kinds in a document (None: none)."""
+    return [obj for obj in (doc.Objects if doc else ()) if kind_of(obj) in kinds]
+
+
+def sources(doc: Any) -> list[Any]:
+    """What a match can be cut from: the bundles and stocks of a document."""
+    return of_kind(doc, "Bundle", "Stock")
+
+
+def chosen_first(candidates: list[Any]) -> list[Any]:
+    """`candidates`, those that are selected before the others."""
+    import FreeCADGui
+
+    chosen = FreeCADGui.Selection.getSelection()
+    return sorted(candidates, key=lambda one: one not in chosen)
+
+
+class Command:
+    """A command that opens a panel where none is open. `needs` are the kinds of object of which the
+    document must hold one."""
+
+    name = ""
+    picture = ""
+    needs: tuple[str, ...] = ()
+    menu = tip = ""
+
+    def GetResources(self) -> dict[str, str]:
+        return {"Pixmap": icon(self.picture), "MenuText": self.menu, "ToolTip": self.tip}
+
+    def IsActive(self) -> bool:
+        import FreeCADGui
+
+        if FreeCADGui.Control.activeDialog():
+            return False
+        return not self.needs or bool(of_kind(FreeCAD.ActiveDocument, *self.needs))
+
+    def found(self) -> list[Any]:
+        """The objects that it needs, those that are selected first."""
+        return chosen_first(of_kind(FreeCAD.ActiveDocument, *self.needs))
+
+    def Activated(self) -> None:
+        """Runs the command."""
+
+
+class BringInLeaves(Command):
+    """Photographs of leaves become a bundle."""
+
+    name = "Veneer_BringInLeaves"
+    picture = "bring-in-leaves"
+    menu = QT_TRANSLATE_NOOP("Veneer_BringInLeaves", "Bring In Leaves")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_BringInLeaves", "Make a bundle of leaves from their photographs"
+    )
+
+    def Activated(self) -> None:
+        from veneerwb.gui.panels import leaves
+
+        leaves.bring_in()
+
+
+class NewRadialMatch(Command):
+    """A bundle or a stock becomes a top of wedges."""
+
+    name = "Veneer_NewRadialMatch"
+    picture = "new-radial-match"
+    needs = ("Bundle", "Stock")
+    menu = QT_TRANSLATE_NOOP("Veneer_NewRadialMatch", "New Radial Match")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_NewRadialMatch",
+        "Lay up a top of wedges from the selected bundle or stock of leaves",
+    )
+
+    def Activated(self) -> None:
+        from veneerwb.gui.panels import match
+
+        match.new(FreeCAD.ActiveDocument, self.found()[0])
+
+
+class CheckMatch(Command):
+    """What stands against cutting a match."""
+
+    name = "Veneer_CheckMatch"
+    picture = "check-match"
+    needs = ("Match",)
+    menu = QT_TRANSLATE_NOOP("Veneer_CheckMatch", "Check Match")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_CheckMatch",
+        "List what stands against cutting the selected match, and what would do",
+    )
+
+    def Activated(self) -> None:
+        from veneerwb.gui.panels import check
+
+        check.look(FreeCAD.ActiveDocument, self.found())
+
+
+class Switch(Command):
+    """Shows or hides one thing on the selected matches, or on all if none is selected."""
+
+    needs = ("Match",)
+    shows = ""
+
+    def IsActive(self) -> bool:
+        return bool(of_kind(FreeCAD.ActiveDocument, *self.needs))
+
+    def Activated(self) -> None:
+        import FreeCADGui
+
+        matches = self.found()
+        selected = [one for one in matches if one in FreeCADGui.Selection.getSelection()]
+        views = [match.ViewObject for match in selected or matches]
+        shown = not any(getattr(view, self.shows) for view in views)
+        for view in views:
+            setattr(view, self.shows, shown)
+
+
+class ShowSeams(Switch):
+    """Seams on the pictures."""
+
+    name = "Veneer_ShowSeams"
+    picture = "show-seams"
+    shows = "Seams"
+    menu = QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Seams On or Off")
+    tip = QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Show or hide the seams of the selected matches")
+
+
+class ShowNumbers(Switch):
+    """Numbers on the pictures."""
+
+    name = "Veneer_ShowNumbers"
+    picture = "show-numbers"
+    shows = "Numbers"
+    menu = QT_TRANSLATE_NOOP("Veneer_ShowNumbers", "Numbers On or Off")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_ShowNumbers",
+        "Show or hide the positions, underlined where a leaf is turned over, on the selected "
+        "matches",
+    )
+
+
+COMMANDS: tuple[type[Command] | None, ...] = (
+    BringInLeaves,
+    NewRadialMatch,
+    None,
+    CheckMatch,
+    None,
+    ShowSeams,
+    ShowNumbers,
+)
+"""In the order of the toolbar; None is a gap."""
+
+
+def register() -> list[str]:
+    """Makes the commands known to the host; their names, in the order of the toolbar."""
+    import FreeCADGui
+
+    for command in filter(None, COMMANDS):
+        FreeCADGui.addCommand(command.name, command())
+    return [command.name if command else "Separator" for command in COMMANDS]

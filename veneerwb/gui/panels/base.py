@@ -1,0 +1,135 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The life of a panel: one transaction long."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable
+from typing import Any
+
+import FreeCAD
+import FreeCADGui
+from PySide import QtCore, QtGui
+
+import veneerwb
+from veneerwb.gui import icon
+from veneerwb.host.objects.base import sentence
+
+translate = FreeCAD.Qt.translate
+
+_shown: list[Panel] = []
+"""The panel that is open, if it is ours."""
+
+
+def close_any() -> None:
+    """Cancels the panel that is open, if it is ours."""
+    for panel in list(_shown):
+        panel.take_back()
+        panel.close()
+
+
+class Panel:
+    """A task panel with OK and Cancel: what it does to the document is one undo step, and Cancel
+    takes it back.
+
+    `form` is drawn in resources/ui and made by the host, whose own widgets die with it in peace;
+    on Qt 6 the process crashes over widgets that Python made. Its label `trouble` says what is
+    wrong: nothing ends in a traceback. After closing, no widget may be touched.
+    """
+
+    def __init__(self, doc: Any, drawn: str, picture: str, step: str = "") -> None:
+        """`drawn` is the form's file, `picture` its icon, `step` the undo step (if it has any)."""
+        self.doc, self.step = doc, step
+        self._open = False  # the host would call a plain `open`
+        self.begun = False
+        self._touched = {obj.Name for obj in doc.Objects if "Touched" in obj.State} if doc else ()
+        root = os.path.dirname(os.path.dirname(os.path.abspath(veneerwb.__file__)))
+        self.form = FreeCADGui.UiLoader().load(os.path.join(root, "resources", "ui", f"{drawn}.ui"))
+        self.form.setWindowIcon(QtGui.QIcon(icon(picture)))
+        self.say("")
+
+    # --- life ---------------------------------------------------------------------------------
+
+    def show(self) -> None:
+        """Opens the panel."""
+        FreeCAD.addDocumentObserver(self)
+        self.form.destroyed.connect(self._forget)
+        self._open = True
+        _shown.append(self)
+        FreeCADGui.Control.showDialog(self)
+
+    def close(self) -> None:
+        """Closes the panel, unless that has been done from elsewhere (another may be open now)."""
+        if self._open:
+            self._forget()
+            FreeCADGui.Control.closeDialog()
+
+    def _forget(self, *_: Any) -> None:
+        """The host has no more to do with the panel, nor the panel with its document."""
+        if self._open:
+            self._open = False
+            _shown.remove(self)
+            FreeCAD.removeDocumentObserver(self)
+
+    def accept(self) -> bool:
+        """The host's OK: the host closes the panel, unless `finish` refuses."""
+        if not self.attempt(self.finish):
+            return False
+        if self.begun and self.doc is not None:
+            self.doc.commitTransaction()
+        self._forget()
+        return True
+
+    def reject(self) -> bool:
+        """The host's Cancel, and Escape."""
+        self.take_back()
+        self._forget()
+        return True
+
+    def begin(self) -> None:
+        """From now on what changes in the document is the panel's step."""
+        self.doc.openTransaction(self.step)
+        self.begun = True
+
+    def take_back(self) -> None:
+        """Leaves the document as it was when the panel opened."""
+        if self.begun and self.doc is not None and self.doc.HasPendingTransaction:
+            self.doc.abortTransaction()
+            # All values are back, results too; recomputing would only note a change anew.
+            for obj in self.doc.Objects:
+                if "Touched" in obj.State and obj.Name not in self._touched:
+                    obj.purgeTouched()
+
+    def slotDeletedDocument(self, doc: Any) -> None:
+        """The host is closing a document: the panel goes with its own, touching nothing."""
+        if doc is self.doc or doc == self.doc:
+            self.doc = None
+            QtCore.QTimer.singleShot(0, self.close)
+
+    def finish(self) -> None:
+        """What OK does; an error refuses."""
+
+    # --- what is wrong ------------------------------------------------------------------------
+
+    def attempt(self, action: Callable[[], Any]) -> bool:
+        """Whether `action` went well; if not, the panel says why."""
+        QtGui.QApplication.setOverrideCursor(QtCore.Qt.WaitCursor)
+        try:
+            action()
+        except Exception as error:
+            self.say(sentence(error))
+            return False
+        finally:
+            QtGui.QApplication.restoreOverrideCursor()
+        self.say("")
+        return True
+
+    def say(self, text: str) -> None:
+        """Shows what is wrong, or that nothing is."""
+        self.form.trouble.setText(text)
+        self.form.trouble.setVisible(bool(text))
+
+    def show_row(self, box: Any, shown: bool) -> None:
+        """Shows or hides a box with its label."""
+        for one in (box, self.form.layout().labelForField(box)):
+            one.setVisible(shown)

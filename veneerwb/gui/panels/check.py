@@ -1,0 +1,73 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The panel that lists what the checks find on a match, as it is now and as it changes."""
+
+from __future__ import annotations
+
+from collections import Counter
+from typing import Any
+
+from PySide import QtGui
+
+from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.base import Panel, translate
+from veneerwb.gui.panels.findings import Findings
+
+HERE = "VeneerCheckPanel"
+
+
+def look(doc: Any, matches: list[Any]) -> CheckPanel:
+    """Opens the panel on the matches of a document, the first of them shown."""
+    panel = CheckPanel(doc, matches)
+    panel.show()
+    return panel
+
+
+class CheckPanel(Panel):
+    """Has no more than Close: it changes nothing."""
+
+    def __init__(self, doc: Any, matches: list[Any]) -> None:
+        super().__init__(doc, "check", "check-match")
+        names = [match.Name for match in matches]
+        fields.offer(self.form.match, names, [match.Label for match in matches])
+        self.findings = Findings(self.form.findings, matches[0])
+        fields.watch(self.form.match, self.tell)
+        self.tell()
+
+    def getStandardButtons(self) -> int:
+        close = QtGui.QDialogButtonBox.Close
+        return int(getattr(close, "value", close))  # Qt 6 has it as an enumeration
+
+    def slotRecomputedDocument(self, doc: Any) -> None:
+        if self._open and doc == self.doc:
+            self.tell()
+
+    def slotDeletedObject(self, obj: Any) -> None:
+        """A match that goes takes its line with it; the last one closes the panel."""
+        row = self.form.match.findData(obj.Name) if self._open and obj.Document == self.doc else -1
+        if row >= 0:
+            self.form.match.removeItem(row)
+            self.tell()
+
+    def tell(self, *_: Any) -> None:
+        """Shows what is found on the chosen match now."""
+        self.findings.match = self.doc.getObject(fields.value(self.form.match) or "")
+        self.form.summary.setText("")
+        if self.attempt(self.findings.tell):
+            self.form.summary.setText(self._summary())
+        else:
+            self.form.findings.clear()
+
+    def _summary(self) -> str:
+        match = self.findings.match
+        if match is None:
+            return translate(HERE, "The match is gone.")
+        if match.Message:
+            return match.Message
+        levels = Counter(text.split(":")[0] for text in match.Findings)
+        if levels["stop"]:
+            return translate(HERE, "Do not cut yet: {count} against it.").format(
+                count=levels["stop"]
+            )
+        if levels["warn"]:
+            return translate(HERE, "It can be cut, knowing this.")
+        return translate(HERE, "Nothing stands against cutting.")

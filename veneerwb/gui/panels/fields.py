@@ -1,0 +1,69 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""One way to read, fill and watch every kind of box that a panel has."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from typing import Any
+
+from PySide import QtGui
+
+
+def is_quantity(box: Any) -> bool:
+    """Whether `box` is the host's own for a value with a unit, which Qt's Python knows only in
+    part."""
+    return box.property("rawValue") is not None
+
+
+def value(box: Any) -> Any:
+    """What a box holds: mm or degrees, a whole number, a text, whether it is ticked, or the data of
+    the choice (of a choice typed in: its text)."""
+    if is_quantity(box):
+        return float(box.property("rawValue"))
+    if isinstance(box, QtGui.QComboBox):
+        typed = box.isEditable() and box.currentText() != box.itemText(box.currentIndex())
+        return box.currentText() if typed else box.currentData()
+    if isinstance(box, QtGui.QSpinBox):
+        return box.value()
+    return box.isChecked() if isinstance(box, QtGui.QCheckBox) else box.text()
+
+
+def fill(box: Any, wanted: Any) -> None:
+    """Shows `wanted` in a box; what is none of its choices is shown as text where it may be typed,
+    and becomes the first choice where it may not."""
+    if is_quantity(box):
+        box.setProperty("rawValue", float(wanted))
+    elif isinstance(box, QtGui.QComboBox):
+        row = box.findData(wanted)
+        box.setCurrentIndex(max(0, row))
+        if row < 0 and box.isEditable():
+            box.setEditText(str(wanted))
+    elif isinstance(box, QtGui.QSpinBox):
+        box.setRange(min(box.minimum(), wanted), max(box.maximum(), wanted))
+        box.setValue(wanted)
+    elif isinstance(box, QtGui.QCheckBox):
+        box.setChecked(wanted)
+    else:
+        box.setText(wanted)
+
+
+def watch(box: Any, heard: Callable[..., None]) -> None:
+    """Calls `heard` when the user has changed a box; a text only when it is entered whole."""
+    if isinstance(box, QtGui.QComboBox):
+        box.currentIndexChanged.connect(heard)
+        if box.isEditable():
+            box.lineEdit().editingFinished.connect(heard)
+    elif isinstance(box, QtGui.QCheckBox):
+        box.toggled.connect(heard)
+    elif isinstance(box, QtGui.QLineEdit):
+        box.editingFinished.connect(heard)
+    else:
+        box.valueChanged.connect(heard)
+
+
+def offer(box: Any, data: Iterable[Any], texts: Iterable[str] = ()) -> None:
+    """Gives a box its choices: the texts it was drawn with, or `texts`, stand for `data`."""
+    for text in texts:
+        box.addItem(text)
+    for row, one in enumerate(data):
+        box.setItemData(row, one)

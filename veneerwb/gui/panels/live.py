@@ -1,0 +1,120 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""A panel whose boxes are the properties of one document object, which follows them at once."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any, ClassVar
+
+import FreeCAD
+import FreeCADGui
+from PySide import QtCore
+
+from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.base import Panel, translate
+from veneerwb.host.objects.base import Refused, set_if_new
+
+HERE = "VeneerPanel"
+
+
+def edit(panel: type[LivePanel], obj: Any) -> None:
+    """Opens a panel on an object that is there, once the host has done with the double click (it
+    closes transactions of its own after it)."""
+    document, name = obj.Document.Name, obj.Name
+    QtCore.QTimer.singleShot(0, lambda: _edit(panel, document, name))
+
+
+def _edit(panel: type[LivePanel], document: str, name: str) -> None:
+    doc = FreeCAD.listDocuments().get(document)
+    obj = doc.getObject(name) if doc else None
+    if obj is None or FreeCADGui.Control.activeDialog():
+        return
+    step = translate(HERE, "Edit {name}").format(name=obj.Label)
+    doc.openTransaction(step)
+    made = panel(obj, step)
+    made.tell()
+    made.show()
+
+
+class LivePanel(Panel):
+    """Begun by whoever opens it, since a new object is part of the step.
+
+    `names` are properties, each with a box of that name in the form. A value that an
+    expression sets is shown and not offered."""
+
+    names: ClassVar[Sequence[str]] = ()
+    drawn: ClassVar[str] = ""
+    picture: ClassVar[str] = ""
+
+    def __init__(self, obj: Any, step: str) -> None:
+        super().__init__(obj.Document, self.drawn, self.picture, step)
+        self.obj, self.begun = obj, True
+        self._later = QtCore.QTimer()
+        self._later.setSingleShot(True)
+        self._later.timeout.connect(self.lay)
+        self.offer()
+        driven = {path.lstrip(".") for path, _ in obj.ExpressionEngine}
+        self.boxes = {}
+        for name in self.names:
+            box = getattr(self.form, name)
+            box.setToolTip(obj.getDocumentationOfProperty(name))
+            fields.fill(box, self.held(name))
+            if name in driven:
+                box.setEnabled(False)
+                box.setToolTip(translate(HERE, "An expression sets this value"))
+            else:
+                self.boxes[name] = box
+                fields.watch(box, self.changed)
+        self.arrange()
+
+    def offer(self) -> None:
+        """Gives the boxes their choices, before they are filled."""
+
+    def arrange(self) -> None:
+        """Shows the rows that the present choices need."""
+
+    def held(self, name: str) -> Any:
+        """What a property holds, as its box shows it."""
+        found = getattr(self.obj, name)
+        return found.Name if hasattr(found, "Name") else getattr(found, "Value", found)
+
+    def wanted(self, name: str, shown: Any) -> Any:
+        """What a property should hold when its box holds `shown`."""
+        return shown
+
+    # --- changes ------------------------------------------------------------------------------
+
+    def changed(self, *_: Any) -> None:
+        """Lays anew once the events at hand are through, however many boxes changed."""
+        self.arrange()
+        self._later.start(0)
+
+    def lay(self) -> None:
+        """Gives the object what the boxes hold, and says what came of it."""
+        self._later.stop()
+        if self._open and self.doc is not None and self.attempt(self._lay):
+            self.tell()
+
+    def _lay(self) -> None:
+        for name, box in self.boxes.items():
+            shown = fields.value(box)
+            if shown != self.held(name):
+                set_if_new(self.obj, **{name: self.wanted(name, shown)})
+        self.doc.recompute()
+
+    def tell(self) -> None:
+        """Shows why the object refuses, if it does."""
+        self.say(self.obj.Message)
+
+    # --- the end ------------------------------------------------------------------------------
+
+    def finish(self) -> None:
+        self._later.stop()
+        self._lay()
+        self.tell()
+        if self.obj.Message:
+            raise Refused(self.obj.Message)
+
+    def take_back(self) -> None:
+        self._later.stop()
+        super().take_back()

@@ -1,0 +1,73 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The panel of a radial match: the top is laid anew in the 3-D view with every change."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import FreeCADGui
+
+from veneerwb.gui.commands import sources
+from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.findings import Findings
+from veneerwb.gui.panels.live import LivePanel
+
+HERE = "VeneerMatchPanel"
+
+
+def new(doc: Any, bundle: Any) -> MatchPanel:
+    """Opens the panel on a new match of `bundle`, a Bundle or Stock object."""
+    from veneerwb.host.objects import add_match
+
+    step = translate(HERE, "New radial match")
+    doc.openTransaction(step)
+    try:
+        obj = add_match(doc, bundle, First=(list(getattr(bundle, "Numbers", [])) or [1])[0])
+        panel = MatchPanel(obj, step)
+    except Exception:
+        doc.abortTransaction()
+        doc.recompute()
+        raise
+    panel.show()
+    panel.lay()
+    for view in FreeCADGui.getDocument(doc.Name).mdiViewsOfType("Gui::View3DInventor"):
+        view.fitAll()
+    return panel
+
+
+class MatchPanel(LivePanel):
+    """Asks for the top and how it is laid; each change goes to the match at once."""
+
+    names = (
+        "Bundle", "Top", "Diameter", "Sides", "AcrossFlats", "Ways", "Turn", "Order", "First",
+        "Oversize", "Margin", "AutoPlacement", "TipX", "TipY", "Axis",
+    )  # fmt: skip
+    drawn, picture = "match", "new-radial-match"
+
+    def offer(self) -> None:
+        there = {one.Name: one.Label for one in sources(self.doc)}
+        fields.offer(self.form.Bundle, there, there.values())
+        fields.offer(self.form.Top, ("Round", "Polygon"))
+        fields.offer(self.form.Turn, ("book", "slip"))
+        if self.obj.Turn == "slip" and self.obj.Turned == "all":
+            self.form.Turn.setItemText(1, translate(HERE, "Every one (slip)"))
+        fields.offer(self.form.Order, ("sequence", "spread"))
+        self.findings = Findings(self.form.findings, self.obj)
+
+    def arrange(self) -> None:
+        """Only what the chosen top needs; odd ways are stepped over where book cannot take them."""
+        polygon = self.form.Top.currentData() == "Polygon"
+        self.show_row(self.form.Diameter, not polygon)
+        self.show_row(self.form.Sides, polygon)
+        self.show_row(self.form.AcrossFlats, polygon)
+        for box in (self.form.TipX, self.form.TipY, self.form.Axis):
+            self.show_row(box, not self.form.AutoPlacement.isChecked())
+        self.form.Ways.setSingleStep(2 if self.form.Turn.currentData() == "book" else 1)
+
+    def wanted(self, name: str, shown: Any) -> Any:
+        return self.doc.getObject(shown or "") if name == "Bundle" else shown
+
+    def tell(self) -> None:
+        super().tell()
+        self.findings.tell()
