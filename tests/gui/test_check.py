@@ -1,6 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """What the checks find, listed: a click selects what it speaks of. And the switches of the view."""
 
+import gc
+
 import FreeCAD
 import FreeCADGui
 import pytest
@@ -126,3 +128,22 @@ def test_commands_ask_for_what_they_need(user):
     assert not any(active(f"Veneer_{n}") for n in needy)
     add_stock(doc, 200.0, 400.0, 6)
     assert active("Veneer_NewRadialMatch") and not active("Veneer_CheckMatch")
+
+
+def test_panels_open_again_and_again(user, fresh, match):
+    """Qt 6 crashes if a panel's widgets are still known by name when the next one's are made."""
+    gc.disable()
+    try:
+        for _ in range(12):
+            user.double_click(match, "Ways")
+            user.cancel()
+            user.wait_closed()
+            user.open_panel("Veneer_CheckMatch", "match")
+            user.close()
+            user.wait_closed()
+            user.open_panel("Veneer_BringInLeaves", "folder")
+            user.cancel()
+            user.wait_closed()
+    finally:
+        gc.enable()
+    assert not fresh.HasPendingTransaction

@@ -32,9 +32,11 @@ class Panel:
     """A task panel with OK and Cancel: what it does to the document is one undo step, and Cancel
     takes it back.
 
-    `form` is drawn in resources/ui and made by the host, whose own widgets die with it in peace;
-    on Qt 6 the process crashes over widgets that Python made. Its label `trouble` says what is
-    wrong: nothing ends in a traceback. After closing, no widget may be touched.
+    `form` is drawn in resources/ui and made by the host: on Qt 6 the process crashes over widgets
+    that Python made, when the host deletes them. The host's own die without Python's knowledge, and
+    a name that Python kept for one would then be given to the next widget at that place in memory:
+    so `let_go` drops every name when the panel closes, and `form` is None from then on. Its label
+    `trouble` says what is wrong: nothing ends in a traceback.
     """
 
     def __init__(self, doc: Any, drawn: str, picture: str, step: str = "") -> None:
@@ -70,6 +72,11 @@ class Panel:
             self._open = False
             _shown.remove(self)
             FreeCAD.removeDocumentObserver(self)
+            self.let_go()
+
+    def let_go(self) -> None:
+        """Forgets every widget."""
+        self.form = None
 
     def accept(self) -> bool:
         """The host's OK: the host closes the panel, unless `finish` refuses."""
@@ -126,6 +133,8 @@ class Panel:
 
     def say(self, text: str) -> None:
         """Shows what is wrong, or that nothing is."""
+        if self.form is None:
+            return
         self.form.trouble.setText(text)
         self.form.trouble.setVisible(bool(text))
 

@@ -71,3 +71,7 @@ class CheckPanel(Panel):
         if levels["warn"]:
             return translate(HERE, "It can be cut, knowing this.")
         return translate(HERE, "Nothing stands against cutting.")
+
+    def let_go(self) -> None:
+        self.findings = None
+        super().let_go()

@@ -86,13 +86,14 @@ class LivePanel(Panel):
 
     def changed(self, *_: Any) -> None:
         """Lays anew once the events at hand are through, however many boxes changed."""
-        self.arrange()
-        self._later.start(0)
+        if self.form is not None:
+            self.arrange()
+            self._later.start(0)
 
     def lay(self) -> None:
         """Gives the object what the boxes hold, and says what came of it."""
         self._later.stop()
-        if self._open and self.doc is not None and self.attempt(self._lay):
+        if self.form is not None and self.doc is not None and self.attempt(self._lay):
             self.tell()
 
     def _lay(self) -> None:
@@ -118,3 +119,8 @@ class LivePanel(Panel):
     def take_back(self) -> None:
         self._later.stop()
         super().take_back()
+
+    def let_go(self) -> None:
+        self._later.stop()
+        self.boxes = {}
+        super().let_go()

@@ -71,3 +71,7 @@ class MatchPanel(LivePanel):
     def tell(self) -> None:
         super().tell()
         self.findings.tell()
+
+    def let_go(self) -> None:
+        self.findings = None
+        super().let_go()
