@@ -12,14 +12,16 @@ from veneerwb.gui import view
 class VeneerWorkbench(FreeCADGui.Workbench):
     """The workbench; nothing heavy is imported before it is first chosen."""
 
+    import os
+
     from FreeCAD import Qt
 
-    from veneerwb.gui import icon
+    from veneerwb.gui import resources
 
     MenuText = Qt.translate("VeneerWorkbench", "Veneer Layup")
     ToolTip = Qt.translate("VeneerWorkbench", "Lay up table tops from consecutive veneer leaves")
-    Icon = icon("veneer-layup")
-    del Qt, icon
+    Icon = os.path.join(resources("icons"), "veneer-layup.svg")
+    del Qt, os, resources
 
     def Initialize(self) -> None:
         from veneerwb.gui import commands

@@ -25,8 +25,14 @@ class User:
             QtGui.QApplication.processEvents()
 
     def visible(self, kind, name=""):
-        found = FreeCADGui.getMainWindow().findChildren(kind, name)
-        return [one for one in found if one.isVisible()]
+        """The widgets of that kind (and name) that are seen now. Not by findChildren: the window's
+        Python name would keep theirs for ever, and Qt for Python would give them to later widgets
+        at the same places in memory."""
+        return [
+            one
+            for one in QtGui.QApplication.allWidgets()
+            if isinstance(one, kind) and name in ("", one.objectName()) and one.isVisible()
+        ]
 
     def open_panel(self, command, first):
         """Runs the command and waits until the widget named `first` is seen."""
@@ -85,8 +91,9 @@ class User:
 
     def click(self, widget, row):
         """The mouse on a row of a list."""
-        widget.scrollToItem(widget.item(row))
-        place = QtCore.QPointF(widget.visualItemRect(widget.item(row)).center())
+        index = widget.model().index(row, 0)
+        widget.scrollTo(index)
+        place = QtCore.QPointF(widget.visualRect(index).center())
         everywhere = QtCore.QPointF(widget.viewport().mapToGlobal(place.toPoint()))
         left, none = QtCore.Qt.LeftButton, QtCore.Qt.NoButton
         for kind, held in (
@@ -97,6 +104,11 @@ class User:
                 kind, place, everywhere, left, held, QtCore.Qt.NoModifier
             )
             QtGui.QApplication.sendEvent(widget.viewport(), event)
+
+    def lines(self, name="findings"):
+        """The texts of a list."""
+        model = self.box(name).model()
+        return [model.index(row, 0).data() for row in range(model.rowCount())]
 
     def wait_closed(self):
         self.wait_for(lambda: not FreeCADGui.Control.activeDialog(), "the panel closes")

@@ -20,11 +20,6 @@ def match(fresh, bundle):
     return made
 
 
-def lines(user):
-    found = user.box("findings")
-    return [found.item(row).text() for row in range(found.count())]
-
-
 def selected():
     return {
         (one.Object.Label, part)
@@ -34,14 +29,14 @@ def selected():
 
 
 def row_of(user, words):
-    (row,) = [k for k, line in enumerate(lines(user)) if words in line]
+    (row,) = [k for k, line in enumerate(user.lines()) if words in line]
     return row
 
 
 def test_every_finding_is_listed_with_its_remedy(user, fresh, match):
     user.open_panel("Veneer_CheckMatch", "findings")
     assert [f"{level}: {line}" for level, line in zip(
-        (text.split(":")[0] for text in match.Findings), lines(user)
+        (text.split(":")[0] for text in match.Findings), user.lines()
     )] == list(match.Findings)
     stops = sum(text.startswith("stop") for text in match.Findings)
     assert stops and f"{stops} against it" in user.box("summary").text()
@@ -64,11 +59,11 @@ def test_the_list_follows_the_match(user, fresh, match):
     user.open_panel("Veneer_CheckMatch", "findings")
     match.Diameter = 200.0
     fresh.recompute()
-    assert not any("usable area" in line for line in lines(user))
+    assert not any("usable area" in line for line in user.lines())
     assert "Nothing stands" in user.box("summary").text() or "knowing" in user.box("summary").text()
     match.Ways = 7
     fresh.recompute()
-    assert user.box("summary").text() == match.Message and not lines(user)
+    assert user.box("summary").text() == match.Message and not user.lines()
 
 
 def test_a_match_that_is_deleted_leaves_the_list(user, fresh, match):

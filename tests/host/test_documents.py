@@ -24,6 +24,7 @@ NAMES = [  # in every saved document: never to change
     ("veneerwb.host.objects.bundle", "Bundle"),
     ("veneerwb.host.objects.stock", "Stock"),
     ("veneerwb.host.objects.match", "Match"),
+    ("veneerwb.host.objects.facing", "Facing"),
 ]
 
 

@@ -8,7 +8,7 @@ import os
 import veneerwb
 
 
-def icon(name: str) -> str:
-    """The path of the icon of that name."""
+def resources(kind: str) -> str:
+    """The path of the folder that holds resources of that kind: icons, ui, templates."""
     root = os.path.dirname(os.path.dirname(os.path.abspath(veneerwb.__file__)))
-    return os.path.join(root, "resources", "icons", f"{name}.svg")
+    return os.path.join(root, "resources", kind)

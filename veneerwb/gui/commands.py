@@ -7,7 +7,6 @@ from typing import Any
 
 import FreeCAD
 
-from veneerwb.gui import icon
 from veneerwb.host.objects.base import kind_of
 
 
@@ -47,7 +46,7 @@ class Command:
     menu = tip = ""
 
     def GetResources(self) -> dict[str, str]:
-        return {"Pixmap": icon(self.picture), "MenuText": self.menu, "ToolTip": self.tip}
+        return {"Pixmap": self.picture, "MenuText": self.menu, "ToolTip": self.tip}
 
     def IsActive(self) -> bool:
         import FreeCADGui
@@ -68,7 +67,7 @@ class BringInLeaves(Command):
     """Photographs of leaves become a bundle."""
 
     name = "Veneer_BringInLeaves"
-    picture = "bring-in-leaves"
+    picture = "veneer-bring-in"
     menu = QT_TRANSLATE_NOOP("Veneer_BringInLeaves", "Bring In Leaves")
     tip = QT_TRANSLATE_NOOP(
         "Veneer_BringInLeaves", "Make a bundle of leaves from their photographs"
@@ -84,7 +83,7 @@ class NewRadialMatch(Command):
     """A bundle or a stock becomes a top of wedges."""
 
     name = "Veneer_NewRadialMatch"
-    picture = "new-radial-match"
+    picture = "veneer-radial"
     needs = ("Bundle", "Stock")
     menu = QT_TRANSLATE_NOOP("Veneer_NewRadialMatch", "New Radial Match")
     tip = QT_TRANSLATE_NOOP(
@@ -102,7 +101,7 @@ class CheckMatch(Command):
     """What stands against cutting a match."""
 
     name = "Veneer_CheckMatch"
-    picture = "check-match"
+    picture = "veneer-check"
     needs = ("Match",)
     menu = QT_TRANSLATE_NOOP("Veneer_CheckMatch", "Check Match")
     tip = QT_TRANSLATE_NOOP(
@@ -114,6 +113,23 @@ class CheckMatch(Command):
         from veneerwb.gui.panels import check
 
         check.look(FreeCAD.ActiveDocument, self.found())
+
+
+class LeafOnFaces(Command):
+    """A leaf on flat faces of anything."""
+
+    name = "Veneer_LeafOnFaces"
+    picture = "veneer-facing"
+    needs = ("Leaf",)
+    menu = QT_TRANSLATE_NOOP("Veneer_LeafOnFaces", "Leaf On Faces")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_LeafOnFaces", "Lay a leaf's picture, to scale, on the selected flat faces"
+    )
+
+    def Activated(self) -> None:
+        from veneerwb.gui.panels import facing
+
+        facing.new(FreeCAD.ActiveDocument)
 
 
 class Switch(Command):
@@ -140,7 +156,7 @@ class ShowSeams(Switch):
     """Seams on the pictures."""
 
     name = "Veneer_ShowSeams"
-    picture = "show-seams"
+    picture = "veneer-seams"
     shows = "Seams"
     menu = QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Seams On or Off")
     tip = QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Show or hide the seams of the selected matches")
@@ -150,7 +166,7 @@ class ShowNumbers(Switch):
     """Numbers on the pictures."""
 
     name = "Veneer_ShowNumbers"
-    picture = "show-numbers"
+    picture = "veneer-numbers"
     shows = "Numbers"
     menu = QT_TRANSLATE_NOOP("Veneer_ShowNumbers", "Numbers On or Off")
     tip = QT_TRANSLATE_NOOP(
@@ -163,6 +179,7 @@ class ShowNumbers(Switch):
 COMMANDS: tuple[type[Command] | None, ...] = (
     BringInLeaves,
     NewRadialMatch,
+    LeafOnFaces,
     None,
     CheckMatch,
     None,

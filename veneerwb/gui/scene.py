@@ -45,7 +45,7 @@ def drawn(
     light = coin.SoLightModel()
     light.model = coin.SoLightModel.BASE_COLOR
     root.addChild(light)
-    root.addChild(_colour(PAPER))
+    root.addChild(material(PAPER))
     hints = coin.SoShapeHints()
     hints.vertexOrdering = coin.SoShapeHints.COUNTERCLOCKWISE
     hints.faceType = coin.SoShapeHints.CONVEX
@@ -60,23 +60,23 @@ def drawn(
     return root
 
 
-def _colour(rgb: Rgb) -> coin.SoMaterial:
-    material = coin.SoMaterial()
-    material.diffuseColor = rgb
-    return material
+def material(rgb: Rgb) -> coin.SoMaterial:
+    node = coin.SoMaterial()
+    node.diffuseColor = rgb
+    return node
 
 
 def _pieces(layout: Layout, z: float) -> Iterable[coin.SoSeparator]:
     bundle = layout.bundle
     if not isinstance(bundle, Bundle):
         for piece in layout.pieces:
-            yield _face(piece, z, [_colour(BARE)])
+            yield _face(piece, z, [material(BARE)])
         return
     # The share does not hang on the pieces, so that a change of the ways makes no texture anew.
     photos = {id(side.image) for leaf in bundle.leaves for side in (leaf.face, leaf.side(True))}
     for piece in layout.pieces:
         side = bundle.leaf(piece.leaf).side(piece.turned)
-        yield _piece(piece, side, _kept_texture(side.image, BUDGET // len(photos)), z)
+        yield _piece(piece, side, texture_of(side.image, BUDGET // len(photos)), z)
 
 
 def _piece(piece: Piece, side: Side, texture: coin.SoTexture2, z: float) -> coin.SoSeparator:
@@ -96,12 +96,12 @@ def _face(piece: Piece, z: float, dress: list[Any]) -> coin.SoSeparator:
     face = coin.SoIndexedFaceSet()
     indices = [*range(len(corners)), -1]
     face.coordIndex.setValues(0, len(indices), indices)
-    for child in (*dress, _places(corners.tolist(), z), face):
+    for child in (*dress, points_at(corners.tolist(), z), face):
         node.addChild(child)
     return node
 
 
-def _places(points: Iterable[Any], z: float) -> coin.SoCoordinate3:
+def points_at(points: Iterable[Any], z: float) -> coin.SoCoordinate3:
     places = coin.SoCoordinate3()
     raised = [(x, y, z) for x, y in points]
     places.point.setValues(0, len(raised), raised)
@@ -111,7 +111,7 @@ def _places(points: Iterable[Any], z: float) -> coin.SoCoordinate3:
 _kept: WeakKeyDictionary[Photo, tuple[int, coin.SoTexture2]] = WeakKeyDictionary()
 
 
-def _kept_texture(photo: Photo, budget: int) -> coin.SoTexture2:
+def texture_of(photo: Photo, budget: int) -> coin.SoTexture2:
     """The texture of a photo, made once for as long as the photo is in use."""
     found = _kept.get(photo)
     if found is None or found[0] != budget:
@@ -141,17 +141,17 @@ def outlined(pieces: Iterable[Piece], thickness: float) -> coin.SoSeparator:
     node = coin.SoSeparator()
     for piece in pieces:
         rim = [*piece.outline.exterior.coords]
-        node.addChild(_lines(rim, [len(rim)], thickness + 5 * LIFT, CHOSEN, 4.0))
+        node.addChild(lines_at(rim, [len(rim)], thickness + 5 * LIFT, CHOSEN, 4.0))
     return node
 
 
 def _seams(layout: Layout, z: float) -> coin.SoSeparator:
     ends = [point for seam in layout.seams for point in seam.line.coords]
     rim = [*layout.top.polygon_mm.exterior.coords]
-    return _lines([*ends, *rim], [2] * len(layout.seams) + [len(rim)], z)
+    return lines_at([*ends, *rim], [2] * len(layout.seams) + [len(rim)], z)
 
 
-def _lines(
+def lines_at(
     points: list[Any], counts: list[int], z: float, colour: Rgb = INK, width: float = 1.5
 ) -> coin.SoSeparator:
     """Lines of so many points each, which the mouse passes through."""
@@ -160,7 +160,7 @@ def _lines(
     style.lineWidth = width
     lines = coin.SoLineSet()
     lines.numVertices.setValues(0, len(counts), counts)
-    for child in (_unpickable(), _colour(colour), style, _places(points, z), lines):
+    for child in (_unpickable(), material(colour), style, points_at(points, z), lines):
         node.addChild(child)
     return node
 
@@ -187,18 +187,18 @@ def _number(piece: Piece, reach: float, z: float) -> coin.SoSeparator:
     corners += [(right, y + 0.65 * height) for right, _ in reversed(corners)]
     face = coin.SoIndexedFaceSet()
     face.coordIndex.setValues(0, 5, [0, 1, 2, 3, -1])
-    for child in (_colour(PAPER), _places(corners, z), face):
+    for child in (material(PAPER), points_at(corners, z), face):
         tag.addChild(child)
     node.addChild(tag)
     if piece.turned:
         under = [(x - half, y - 0.48 * height), (x + half, y - 0.48 * height)]
-        node.addChild(_lines(under, [2], z + LIFT))
+        node.addChild(lines_at(under, [2], z + LIFT))
     place, font, letters = coin.SoTranslation(), coin.SoFont(), coin.SoAsciiText()
     place.translation = (x, y - 0.34 * height, z + LIFT)
     font.size = height
     letters.string = text
     letters.justification = coin.SoAsciiText.CENTER
-    for child in (_colour(INK), place, font, letters):
+    for child in (material(INK), place, font, letters):
         node.addChild(child)
     return node
 

@@ -8,7 +8,6 @@ from typing import Any
 
 import FreeCAD
 
-from veneerwb.gui import icon
 from veneerwb.host import compat
 
 PICTURES = "Leaf pictures"
@@ -22,7 +21,13 @@ def register() -> None:
     """From now on matches are shown with their leaves' pictures, in documents that are open too."""
     import FreeCADGui
 
-    compat.viewers["Match"] = MatchView
+    from veneerwb.gui import resources
+    from veneerwb.gui.facing import FacingView
+    from veneerwb.gui.items import ICONS, ItemView
+
+    FreeCADGui.addIconPath(resources("icons"))
+    compat.viewers.update(Match=MatchView, Facing=FacingView)
+    compat.viewers.update(dict.fromkeys(ICONS, ItemView))
     if not _watching:
         _watching.append(Chosen())
         FreeCADGui.Selection.addObserver(_watching[0])
@@ -51,7 +56,7 @@ class Chosen:
             self._mark(document)
 
     def _mark(self, document: str, name: str = "") -> None:
-        """Marks the matches of a document (or the one of that name) as they are selected now."""
+        """Marks what shows leaves in a document (or the one of that name) as it is selected now."""
         import FreeCADGui
 
         if document not in FreeCAD.listDocuments():
@@ -62,7 +67,7 @@ class Chosen:
         }
         for obj in FreeCAD.getDocument(document).findObjects("Part::FeaturePython"):
             proxy = getattr(obj.ViewObject, "Proxy", None)
-            if isinstance(proxy, MatchView) and name in ("", obj.Name):
+            if isinstance(proxy, tuple(compat.viewers.values())) and name in ("", obj.Name):
                 proxy.mark(obj, chosen.get(obj.Name))
 
 
@@ -114,7 +119,7 @@ class MatchView:
         return mode
 
     def getIcon(self) -> str:
-        return icon("veneer-layup")
+        return "veneer-layup"
 
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""

@@ -7,8 +7,9 @@ compared as tuples, never by the major number alone.
 
 from __future__ import annotations
 
+import importlib
 from collections.abc import Callable, Sequence
-from typing import Any
+from typing import Any, NamedTuple
 
 import FreeCAD
 
@@ -92,6 +93,18 @@ def follow_support(obj: Any) -> None:
         obj.positionBySupport()
 
 
+def forget(form: Any) -> None:
+    """Ends what Qt for Python knows of a form made by the host's loader, and of what is in it. The
+    loader of every host keeps one reference too many, so that the names would outlive the widgets.
+    """
+    form.__dict__.clear()
+    for name in ("shiboken6", "shiboken2"):
+        try:
+            importlib.import_module(name).invalidate(form)
+        except ImportError:
+            continue
+
+
 viewers: dict[str, Callable[[Any], Any]] = {}
 """View providers by kind of object; the screens, where there are any, put theirs here."""
 
@@ -112,3 +125,40 @@ def show(obj: Any, kind: str) -> None:
         view.Proxy = 0
     if fresh and "Shape" in obj.PropertiesList:
         view.Visibility = True
+
+
+# --- drawing pages ------------------------------------------------------------------------------
+
+
+class Lettering(NamedTuple):
+    """How a page's annotation view sets its text, measured on the PDF of each host with the
+    drawing font; all but `trailing` are shares of the capitals' height."""
+
+    size: float
+    """The property TextSize."""
+    line: float
+    """From line to line at a LineSpace of 100."""
+    drop: float
+    """From the top of the text block to the first line's foot."""
+    trailing: int
+    """Empty lines that the host adds at the end of the block."""
+
+
+def lettering() -> Lettering:
+    """How this host's annotation views set text."""
+    if version() < (0, 21):
+        return Lettering(1.353, 2.278, 1.75, 1)
+    return Lettering(1.0, 1.44, 0.97, 0)
+
+
+def symbol_scale() -> float:
+    """The Scale at which a symbol view draws an SVG that gives its size in mm at that size: older
+    hosts take a mm for 90/25.4 units and a unit for 25.4/96 mm."""
+    return 96.0 / 90.0 if version() < (1, 1) else 1.0
+
+
+def hide_frames(page: Any) -> None:
+    """Shows a page as it is printed, without a frame and a name round each view."""
+    view = page.ViewObject if has_window() else None
+    if view is not None and "ShowFrames" in view.PropertiesList:
+        view.ShowFrames = False

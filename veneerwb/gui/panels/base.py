@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 from collections.abc import Callable
 from typing import Any
@@ -11,8 +12,8 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtCore, QtGui
 
-import veneerwb
-from veneerwb.gui import icon
+from veneerwb.gui import resources
+from veneerwb.host import compat
 from veneerwb.host.objects.base import sentence
 
 translate = FreeCAD.Qt.translate
@@ -32,11 +33,11 @@ class Panel:
     """A task panel with OK and Cancel: what it does to the document is one undo step, and Cancel
     takes it back.
 
-    `form` is drawn in resources/ui and made by the host: on Qt 6 the process crashes over widgets
-    that Python made, when the host deletes them. The host's own die without Python's knowledge, and
-    a name that Python kept for one would then be given to the next widget at that place in memory:
-    so `let_go` drops every name when the panel closes, and `form` is None from then on. Its label
-    `trouble` says what is wrong: nothing ends in a traceback.
+    `form` is drawn in resources/ui and made by the host, so that no widget is Python's to delete.
+    They die without Python's knowledge, and a name still kept for one would be given to the next
+    widget at that place in memory, which crashes: so `let_go` drops every name when the panel
+    closes, and `form` is None from then on. Its label `trouble` says what is wrong: nothing ends
+    in a traceback.
     """
 
     def __init__(self, doc: Any, drawn: str, picture: str, step: str = "") -> None:
@@ -45,9 +46,8 @@ class Panel:
         self._open = False  # the host would call a plain `open`
         self.begun = False
         self._touched = {obj.Name for obj in doc.Objects if "Touched" in obj.State} if doc else ()
-        root = os.path.dirname(os.path.dirname(os.path.abspath(veneerwb.__file__)))
-        self.form = FreeCADGui.UiLoader().load(os.path.join(root, "resources", "ui", f"{drawn}.ui"))
-        self.form.setWindowIcon(QtGui.QIcon(icon(picture)))
+        self.form = FreeCADGui.UiLoader().load(os.path.join(resources("ui"), f"{drawn}.ui"))
+        self.form.setWindowIcon(FreeCADGui.getIcon(picture))
         self.say("")
 
     # --- life ---------------------------------------------------------------------------------
@@ -75,8 +75,10 @@ class Panel:
             self.let_go()
 
     def let_go(self) -> None:
-        """Forgets every widget."""
-        self.form = None
+        """Forgets every widget; those whose signals were heard hang in circles."""
+        form, self.form = self.form, None
+        compat.forget(form)
+        gc.collect()
 
     def accept(self) -> bool:
         """The host's OK: the host closes the panel, unless `finish` refuses."""

@@ -26,7 +26,7 @@ class CheckPanel(Panel):
     """Has no more than Close: it changes nothing."""
 
     def __init__(self, doc: Any, matches: list[Any]) -> None:
-        super().__init__(doc, "check", "check-match")
+        super().__init__(doc, "check", "veneer-check")
         names = [match.Name for match in matches]
         fields.offer(self.form.match, names, [match.Label for match in matches])
         self.findings = Findings(self.form.findings, matches[0])

@@ -24,21 +24,23 @@ class Findings:
 
     def __init__(self, widget: Any, match: Any) -> None:
         self.widget, self.match = widget, match
-        widget.itemClicked.connect(self.choose)
-        widget.itemActivated.connect(self.choose)
+        widget.clicked.connect(self.choose)
+        widget.activated.connect(self.choose)
 
     def tell(self) -> None:
         """Lists what is found now; nothing where the match refuses."""
         self.widget.clear()
+        model = self.widget.model()  # Qt deletes items behind Python's back: none is named here
         for row, finding in enumerate(found_on(self.match)):
             self.widget.addItem(" ".join(filter(None, (finding.text, finding.remedy))))
-            item = self.widget.item(row)  # Qt's own, which dies with the list in peace
-            item.setIcon(self.widget.style().standardIcon(LOOKS[finding.level]))
-            item.setData(WHAT, [list(finding.pieces), list(finding.values.get("leaves", ()))])
+            looks = self.widget.style().standardIcon(LOOKS[finding.level])
+            what = [list(finding.pieces), list(finding.values.get("leaves", ()))]
+            model.setData(model.index(row, 0), looks, QtCore.Qt.DecorationRole)
+            model.setData(model.index(row, 0), what, WHAT)
 
-    def choose(self, item: Any) -> None:
+    def choose(self, index: Any) -> None:
         """Selects the wedges that a finding speaks of, and its leaves where it names them."""
-        select(self.match, *item.data(WHAT))
+        select(self.match, *index.data(WHAT))
 
 
 def found_on(match: Any) -> list[Any]:

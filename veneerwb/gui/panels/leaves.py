@@ -30,7 +30,7 @@ class LeavesPanel(Panel):
 
     def __init__(self, doc: Any, fresh: bool = False) -> None:
         step = translate(HERE, "Bring in leaves")
-        super().__init__(doc, "leaves", "bring-in-leaves", step)
+        super().__init__(doc, "leaves", "veneer-bring-in", step)
         self.fresh, self.files = fresh, []
         form = self.form
         fields.offer(form.scale, ("length", "width", "pixel"))

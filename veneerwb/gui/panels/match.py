@@ -43,7 +43,7 @@ class MatchPanel(LivePanel):
         "Bundle", "Top", "Diameter", "Sides", "AcrossFlats", "Ways", "Turn", "Order", "First",
         "Oversize", "Margin", "AutoPlacement", "TipX", "TipY", "Axis",
     )  # fmt: skip
-    drawn, picture = "match", "new-radial-match"
+    drawn, picture = "match", "veneer-radial"
 
     def offer(self) -> None:
         there = {one.Name: one.Label for one in sources(self.doc)}

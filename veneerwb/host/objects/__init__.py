@@ -8,6 +8,7 @@ hold them.
 from __future__ import annotations
 
 from veneerwb.host.objects.bundle import add_bundle, add_bundle_from_photos, core_bundle
+from veneerwb.host.objects.facing import add_facing, faced, set_faces
 from veneerwb.host.objects.leaf import add_leaf
 from veneerwb.host.objects.match import add_match, layout
 from veneerwb.host.objects.stock import add_stock
@@ -15,9 +16,12 @@ from veneerwb.host.objects.stock import add_stock
 __all__ = [
     "add_bundle",
     "add_bundle_from_photos",
+    "add_facing",
     "add_leaf",
     "add_match",
     "add_stock",
     "core_bundle",
+    "faced",
     "layout",
+    "set_faces",
 ]

@@ -1,0 +1,66 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""How the objects without a shape look in the tree. Documents hold the name of the class."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from veneerwb.host.objects.base import kind_of
+
+ICONS = {
+    "Leaf": "veneer-leaf",
+    "Bundle": "veneer-bundle",
+    "Stock": "veneer-stock",
+    "Drawing": "veneer-drawing",
+}
+
+
+class ItemView:
+    """An icon for each kind; what belongs to an object hangs below it; a double click opens what
+    there is to open."""
+
+    def __init__(self, view: Any) -> None:
+        view.Proxy = self
+
+    def attach(self, view: Any) -> None:
+        self.obj = view.Object
+
+    def getIcon(self) -> str:
+        return ICONS.get(kind_of(self.obj), "veneer-layup")
+
+    def claimChildren(self) -> list[Any]:
+        kind = kind_of(self.obj)
+        if kind == "Bundle":
+            return list(self.obj.Leaves)
+        if kind == "Drawing":
+            from veneerwb.host.objects.drawing import page_of
+
+            page = page_of(self.obj)
+            return [page] if page is not None else []
+        return []
+
+    def doubleClicked(self, view: Any) -> bool:
+        """Opens a drawing's panel; true, so that the host does nothing of its own."""
+        if kind_of(view.Object) != "Drawing":
+            return False
+        from veneerwb.gui.panels import drawing, live
+
+        live.edit(drawing.DrawingPanel, view.Object)
+        return True
+
+    def onDelete(self, view: Any, parts: Any) -> bool:
+        """A drawing takes its page with it, in the same undo step."""
+        if kind_of(view.Object) == "Drawing":
+            from veneerwb.host import sheets
+
+            sheets.remove_page(view.Object)
+        return True
+
+    def dumps(self) -> None:
+        return None
+
+    def loads(self, state: Any) -> None:
+        """Nothing to take back."""
+
+    __getstate__ = dumps  # what 0.20 calls them
+    __setstate__ = loads

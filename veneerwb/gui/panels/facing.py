@@ -1,0 +1,77 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The panel that lays a leaf on flat faces of any objects, and moves it there."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from veneerwb.gui.commands import chosen_first, of_kind
+from veneerwb.gui.facing import selected_faces
+from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.live import LivePanel
+from veneerwb.host.objects.base import Refused
+
+HERE = "VeneerFacingPanel"
+
+
+def new(doc: Any) -> FacingPanel:
+    """Opens the panel on a new facing of the faces selected now."""
+    from veneerwb.host.objects import add_facing
+
+    step = translate(HERE, "Lay a leaf on faces")
+    faces = selected_faces(doc.Name)
+    doc.openTransaction(step)
+    try:
+        leaf = chosen_first(of_kind(doc, "Leaf"))[0]
+        panel = FacingPanel(add_facing(doc, leaf, faces), step)
+    except Exception:
+        doc.abortTransaction()
+        doc.recompute()
+        raise
+    panel.show()
+    panel.lay()
+    return panel
+
+
+class FacingPanel(LivePanel):
+    """Asks which leaf lies on which faces, and how; each change is seen at once."""
+
+    names = ("Leaf", "Turned", "Grain", "Across", "Along")
+    drawn, picture = "facing", "veneer-facing"
+
+    def offer(self) -> None:
+        there = {one.Name: one.Label for one in of_kind(self.doc, "Leaf")}
+        fields.offer(self.form.Leaf, there, there.values())
+        fields.offer(self.form.Turned, (False, True))
+        self.form.take.clicked.connect(lambda: self.after(self._take))
+        self._list()
+
+    def wanted(self, name: str, shown: Any) -> Any:
+        return self.doc.getObject(shown or "") if name == "Leaf" else shown
+
+    def after(self, change: Callable[[], None]) -> None:
+        """Lays anew after a change that no box shows."""
+        if self.attempt(change):
+            self.lay()
+
+    def _take(self) -> None:
+        from veneerwb.host.objects import set_faces
+
+        faces = selected_faces(self.doc.Name)
+        if not faces:
+            raise Refused("Select one or more flat faces in the 3-D view, then press this again.")
+        set_faces(self.obj, faces)
+        self._list()
+
+    def _list(self) -> None:
+        self.form.faces.clear()
+        for one, parts in self.obj.Faces:
+            self.form.faces.addItems([f"{one.Label}, {part}" for part in parts])
+
+    def tell(self) -> None:
+        super().tell()
+        self.form.findings.clear()
+        if not self.obj.Message:
+            self.form.findings.addItems(list(self.obj.Findings))
