@@ -41,7 +41,11 @@ def test_a_leaf_is_laid_on_the_selected_faces_in_one_step(user, fresh, block):
     user.fill("Across", "1 in")
     user.fill("Along", "-12.5 mm")
     user.wait_for(lambda: facing.Along.Value == pytest.approx(-12.5), "the facing follows")
-    assert user.lines() == [text for text in facing.Findings]
+    assert user.lines() and len(user.lines()) == len(facing.Findings)
+    assert all(text.endswith(line) for text, line in zip(facing.Findings, user.lines()))
+    user.click(user.box("findings"), 0)
+    (one,) = FreeCADGui.Selection.getSelectionEx()
+    assert one.Object == facing and "Face1" in one.SubElementNames
     user.ok()
     user.wait_closed()
     assert facing.Leaf.Name == "Leaf002" and facing.Turned and facing.Message == ""

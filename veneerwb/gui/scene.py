@@ -9,17 +9,20 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
+from functools import lru_cache
 from typing import Any
 from weakref import WeakKeyDictionary
 
 import numpy as np
 from PIL import Image
 from pivy import coin
+from shapely.geometry import Point
 
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Bundle, Side
 from veneerwb.core.photos import Photo
 from veneerwb.gui.plain import BARE
+from veneerwb.paint.label import label
 
 BUDGET = 96_000_000
 """Bytes of all textures of one layout together: what a modest graphics card holds with ease."""
@@ -31,7 +34,7 @@ LIFT = 0.02
 Rgb = tuple[float, float, float]
 INK, PAPER, CHOSEN = (0.08, 0.08, 0.08), (1.0, 1.0, 1.0), (0.1, 0.8, 0.1)
 NUMBER_SHARE = 0.05
-"""Height of a number as a share of the top's reach."""
+"""Most height of a number as a share of the top's reach; less where a wedge is narrow."""
 
 
 def drawn(
@@ -120,17 +123,22 @@ def texture_of(photo: Photo, budget: int) -> coin.SoTexture2:
 
 
 def _texture(photo: Photo, budget: int) -> coin.SoTexture2:
-    """The photo as a texture of at most `budget` bytes; its bottom row is Coin's first. Off the
-    photo its edge pixel is repeated."""
+    """The photo as a texture of at most `budget` bytes."""
     pixels = photo.pixels
     rows, columns = pixels.shape[:2]
     share = min(1.0, LONGEST_SIDE / max(rows, columns), math.sqrt(budget / (3.0 * rows * columns)))
     if share < 1.0:
         size = (max(1, int(columns * share)), max(1, int(rows * share)))
         pixels = np.asarray(Image.fromarray(pixels).resize(size, Image.BOX))
+    return as_texture(pixels)
+
+
+def as_texture(pixels: np.ndarray) -> coin.SoTexture2:
+    """uint8 rows x columns x 3 as a texture; off it its edge pixel is repeated."""
     rows, columns = pixels.shape[:2]
     node = coin.SoTexture2()
-    node.image.setValue(coin.SbVec2s(columns, rows), 3, pixels[::-1].tobytes())
+    upwards = pixels[::-1].tobytes()  # Coin's first row is the lowest
+    node.image.setValue(coin.SbVec2s(columns, rows), 3, upwards)
     node.wrapS = node.wrapT = coin.SoTexture2.CLAMP
     node.model = coin.SoTexture2.MODULATE
     return node
@@ -173,34 +181,28 @@ def _unpickable() -> coin.SoPickStyle:
 
 def _number(piece: Piece, reach: float, z: float) -> coin.SoSeparator:
     """The position on a light tag, towards the rim where a wedge is wide."""
-    height = NUMBER_SHARE * reach
-    text = str(piece.position)
+    texture, shape = _tag(str(piece.position), piece.turned)
     x, y = (1.2 * c for c in piece.outline.centroid.coords[0])
-    half = 0.32 * height * len(text)
-    node = coin.SoSeparator()
-    node.addChild(_unpickable())
-    tag = coin.SoSeparator()
-    corners = [
-        (x - half - 0.2 * height, y - 0.65 * height),
-        (x + half + 0.2 * height, y - 0.65 * height),
-    ]
-    corners += [(right, y + 0.65 * height) for right, _ in reversed(corners)]
-    face = coin.SoIndexedFaceSet()
+    room = piece.outline.exterior.distance(Point(x, y))
+    high = min(NUMBER_SHARE * reach, room) * 0.65
+    wide = high * shape
+    around = [(0, 0), (1, 0), (1, 1), (0, 1)]
+    corners = [(x + (2 * u - 1) * wide, y + (2 * v - 1) * high) for u, v in around]
+    node, on_texture, face = (
+        coin.SoSeparator(), coin.SoTextureCoordinate2(), coin.SoIndexedFaceSet(),
+    )  # fmt: skip
+    on_texture.point.setValues(0, 4, around)
     face.coordIndex.setValues(0, 5, [0, 1, 2, 3, -1])
-    for child in (material(PAPER), points_at(corners, z), face):
-        tag.addChild(child)
-    node.addChild(tag)
-    if piece.turned:
-        under = [(x - half, y - 0.48 * height), (x + half, y - 0.48 * height)]
-        node.addChild(lines_at(under, [2], z + LIFT))
-    place, font, letters = coin.SoTranslation(), coin.SoFont(), coin.SoAsciiText()
-    place.translation = (x, y - 0.34 * height, z + LIFT)
-    font.size = height
-    letters.string = text
-    letters.justification = coin.SoAsciiText.CENTER
-    for child in (material(INK), place, font, letters):
+    for child in (_unpickable(), texture, on_texture, points_at(corners, z), face):
         node.addChild(child)
     return node
+
+
+@lru_cache(maxsize=256)
+def _tag(text: str, underlined: bool) -> tuple[coin.SoTexture2, float]:
+    """A tag's texture, and its width divided by its height."""
+    pixels = label(text, underlined)
+    return as_texture(pixels), pixels.shape[1] / pixels.shape[0]
 
 
 def position_picked(path: Any) -> int:

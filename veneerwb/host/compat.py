@@ -121,6 +121,7 @@ def show(obj: Any, kind: str) -> None:
     fresh = view.Proxy is None
     if kind in viewers:
         viewers[kind](view)
+        view.signalChangeIcon()  # the tree may have asked for it before
     elif fresh:
         view.Proxy = 0
     if fresh and "Shape" in obj.PropertiesList:

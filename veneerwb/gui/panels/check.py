@@ -10,7 +10,7 @@ from PySide import QtGui
 
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
-from veneerwb.gui.panels.findings import Findings
+from veneerwb.gui.panels.findings import Findings, found_on, select
 
 HERE = "VeneerCheckPanel"
 
@@ -29,7 +29,12 @@ class CheckPanel(Panel):
         super().__init__(doc, "check", "veneer-check")
         names = [match.Name for match in matches]
         fields.offer(self.form.match, names, [match.Label for match in matches])
-        self.findings = Findings(self.form.findings, matches[0])
+        self.match = matches[0]
+        self.findings = Findings(
+            self.form.findings,
+            lambda: found_on(self.match),
+            lambda *what: select(self.match, *what),
+        )
         fields.watch(self.form.match, self.tell)
         self.tell()
 
@@ -50,7 +55,7 @@ class CheckPanel(Panel):
 
     def tell(self, *_: Any) -> None:
         """Shows what is found on the chosen match now."""
-        self.findings.match = self.doc.getObject(fields.value(self.form.match) or "")
+        self.match = self.doc.getObject(fields.value(self.form.match) or "")
         self.form.summary.setText("")
         if self.attempt(self.findings.tell):
             self.form.summary.setText(self._summary())
@@ -58,7 +63,7 @@ class CheckPanel(Panel):
             self.form.findings.clear()
 
     def _summary(self) -> str:
-        match = self.findings.match
+        match = self.match
         if match is None:
             return translate(HERE, "The match is gone.")
         if match.Message:

@@ -10,6 +10,7 @@ from veneerwb.gui.commands import chosen_first, of_kind
 from veneerwb.gui.facing import selected_faces
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.findings import Findings, only
 from veneerwb.gui.panels.live import LivePanel
 from veneerwb.host.objects.base import Refused
 
@@ -46,6 +47,7 @@ class FacingPanel(LivePanel):
         fields.offer(self.form.Leaf, there, there.values())
         fields.offer(self.form.Turned, (False, True))
         self.form.take.clicked.connect(lambda: self.after(self._take))
+        self.findings = Findings(self.form.findings, self._found, self._choose)
         self._list()
 
     def wanted(self, name: str, shown: Any) -> Any:
@@ -72,6 +74,16 @@ class FacingPanel(LivePanel):
 
     def tell(self) -> None:
         super().tell()
-        self.form.findings.clear()
-        if not self.obj.Message:
-            self.form.findings.addItems(list(self.obj.Findings))
+        self.findings.tell()
+
+    def _found(self) -> list[Any]:
+        from veneerwb.host.objects import faced
+
+        return [] if self.obj.Message else faced(self.obj).findings
+
+    def _choose(self, numbers: list[int], leaves: list[int]) -> None:
+        only(self.doc, [(self.obj.Name, f"Face{number}") for number in numbers])
+
+    def let_go(self) -> None:
+        self.findings = None
+        super().let_go()

@@ -1,9 +1,9 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""A list of what the checks find on a match; a click selects what a finding speaks of."""
+"""A list of what the checks find; a click selects what a finding speaks of."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from typing import Any
 
 import FreeCADGui
@@ -20,27 +20,30 @@ WHAT = QtCore.Qt.UserRole
 
 
 class Findings:
-    """Fills a list widget with the findings on a match, the gravest first."""
+    """Fills a list widget with findings, the gravest first."""
 
-    def __init__(self, widget: Any, match: Any) -> None:
-        self.widget, self.match = widget, match
-        widget.clicked.connect(self.choose)
-        widget.activated.connect(self.choose)
+    def __init__(
+        self, widget: Any, found: Callable[[], list[Any]], choose: Callable[..., None]
+    ) -> None:
+        """`found` gives the core's findings as they are now; `choose` takes the pieces that one
+        speaks of and the numbers of the leaves that it names."""
+        self.widget, self.found, self.choose = widget, found, choose
+        widget.clicked.connect(self._chosen)
+        widget.activated.connect(self._chosen)
 
     def tell(self) -> None:
-        """Lists what is found now; nothing where the match refuses."""
+        """Lists what is found now."""
         self.widget.clear()
         model = self.widget.model()  # Qt deletes items behind Python's back: none is named here
-        for row, finding in enumerate(found_on(self.match)):
+        for row, finding in enumerate(self.found()):
             self.widget.addItem(" ".join(filter(None, (finding.text, finding.remedy))))
             looks = self.widget.style().standardIcon(LOOKS[finding.level])
             what = [list(finding.pieces), list(finding.values.get("leaves", ()))]
             model.setData(model.index(row, 0), looks, QtCore.Qt.DecorationRole)
             model.setData(model.index(row, 0), what, WHAT)
 
-    def choose(self, index: Any) -> None:
-        """Selects the wedges that a finding speaks of, and its leaves where it names them."""
-        select(self.match, *index.data(WHAT))
+    def _chosen(self, index: Any) -> None:
+        self.choose(*index.data(WHAT))
 
 
 def found_on(match: Any) -> list[Any]:
@@ -59,14 +62,20 @@ def found_on(match: Any) -> list[Any]:
 def select(match: Any, positions: Iterable[int], leaves: Iterable[int] = ()) -> None:
     """Selects the show faces at `positions` and the Leaf objects of those numbers, and nothing
     else; the whole match where neither is given."""
-    document = match.Document.Name
+    if match is None:
+        return
     chosen = [(match.Name, part) for part in show_faces(match, positions)]
     numbers = set(leaves)
     if kind_of(match.Bundle) == "Bundle":
         chosen += [(leaf.Name, "") for leaf in match.Bundle.Leaves if leaf.Number in numbers]
+    only(match.Document, chosen or [(match.Name, "")])
+
+
+def only(doc: Any, chosen: Iterable[tuple[str, str]]) -> None:
+    """Selects these parts of a document's objects, and nothing else."""
     FreeCADGui.Selection.clearSelection()
-    for name, part in chosen or [(match.Name, "")]:
-        FreeCADGui.Selection.addSelection(document, name, part)
+    for name, part in chosen:
+        FreeCADGui.Selection.addSelection(doc.Name, name, part)
 
 
 def show_faces(match: Any, positions: Iterable[int]) -> list[str]:

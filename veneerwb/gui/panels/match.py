@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Any
 
 import FreeCADGui
@@ -10,7 +11,7 @@ import FreeCADGui
 from veneerwb.gui.commands import sources
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
-from veneerwb.gui.panels.findings import Findings
+from veneerwb.gui.panels.findings import Findings, found_on, select
 from veneerwb.gui.panels.live import LivePanel
 
 HERE = "VeneerMatchPanel"
@@ -53,7 +54,9 @@ class MatchPanel(LivePanel):
         if self.obj.Turn == "slip" and self.obj.Turned == "all":
             self.form.Turn.setItemText(1, translate(HERE, "Every one (slip)"))
         fields.offer(self.form.Order, ("sequence", "spread"))
-        self.findings = Findings(self.form.findings, self.obj)
+        self.findings = Findings(
+            self.form.findings, partial(found_on, self.obj), partial(select, self.obj)
+        )
 
     def arrange(self) -> None:
         """Only what the chosen top needs; odd ways are stepped over where book cannot take them."""
