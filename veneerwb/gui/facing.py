@@ -16,6 +16,8 @@ class FacingView:
 
     def __init__(self, view: Any) -> None:
         view.Proxy = self
+        if not hasattr(self, "root"):  # a host that had another proxy here does not attach again
+            self.attach(view)
         view.DisplayMode = PICTURES
 
     def attach(self, view: Any) -> None:

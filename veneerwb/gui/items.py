@@ -20,6 +20,7 @@ class ItemView:
     there is to open."""
 
     def __init__(self, view: Any) -> None:
+        self.obj = view.Object  # a host that had another proxy here does not attach again
         view.Proxy = self
 
     def attach(self, view: Any) -> None:

@@ -88,6 +88,8 @@ class MatchView:
     def __init__(self, view: Any) -> None:
         view.Proxy = self
         self.ensure_properties(view)
+        if not hasattr(self, "root"):  # a host that had another proxy here does not attach again
+            self.attach(view)
         view.DisplayMode = PICTURES
 
     def ensure_properties(self, view: Any) -> None:
