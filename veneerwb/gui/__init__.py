@@ -12,3 +12,11 @@ def resources(kind: str) -> str:
     """The path of the folder that holds resources of that kind: icons, ui, templates."""
     root = os.path.dirname(os.path.dirname(os.path.abspath(veneerwb.__file__)))
     return os.path.join(root, "resources", kind)
+
+
+def tree_icon(name: str) -> str:
+    """The icon of that name for the tree, which takes names only of icons that are loaded."""
+    import FreeCADGui
+
+    FreeCADGui.getIcon(name)
+    return name

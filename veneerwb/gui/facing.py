@@ -7,6 +7,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+from veneerwb.gui import tree_icon
 from veneerwb.gui.view import PICTURES
 from veneerwb.host import compat
 
@@ -41,7 +42,7 @@ class FacingView:
         return mode
 
     def getIcon(self) -> str:
-        return "veneer-facing"
+        return tree_icon("veneer-facing")
 
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from veneerwb.gui import tree_icon
 from veneerwb.host.objects.base import kind_of
 
 ICONS = {
@@ -27,7 +28,11 @@ class ItemView:
         self.obj = view.Object
 
     def getIcon(self) -> str:
-        return ICONS.get(kind_of(self.obj), "veneer-layup")
+        return tree_icon(ICONS.get(kind_of(self.obj), "veneer-layup"))
+
+    def isShow(self) -> bool:
+        """Always, so that the tree does not grey what has nothing to hide."""
+        return True
 
     def claimChildren(self) -> list[Any]:
         kind = kind_of(self.obj)

@@ -8,6 +8,7 @@ from typing import Any
 
 import FreeCAD
 
+from veneerwb.gui import tree_icon
 from veneerwb.host import compat
 
 PICTURES = "Leaf pictures"
@@ -121,7 +122,7 @@ class MatchView:
         return mode
 
     def getIcon(self) -> str:
-        return "veneer-layup"
+        return tree_icon("veneer-layup")
 
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""
