@@ -8,7 +8,7 @@ faces, with its seams as lines. Photographs are shrunk to a common budget of tex
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from typing import Any
 from weakref import WeakKeyDictionary
@@ -19,7 +19,7 @@ from pivy import coin
 from shapely.geometry import Point
 
 from veneerwb.core.layout import Layout, Piece
-from veneerwb.core.leaf import Bundle, Side
+from veneerwb.core.leaf import Bundle, Leaves, Side
 from veneerwb.core.photos import Photo
 from veneerwb.gui.plain import BARE
 from veneerwb.paint.label import label
@@ -75,11 +75,24 @@ def _pieces(layout: Layout, z: float) -> Iterable[coin.SoSeparator]:
         for piece in layout.pieces:
             yield _face(piece, z, [material(BARE)])
         return
-    # The share does not hang on the pieces, so that a change of the ways makes no texture anew.
-    photos = {id(side.image) for leaf in bundle.leaves for side in (leaf.face, leaf.side(True))}
+    share = BUDGET // len(_photos(bundle))
     for piece in layout.pieces:
         side = bundle.leaf(piece.leaf).side(piece.turned)
-        yield _piece(piece, side, texture_of(side.image, BUDGET // len(photos)), z)
+        yield _piece(piece, side, texture_of(side.image, share), z)
+
+
+def _photos(bundle: Bundle) -> list[Photo]:
+    """All photos of a bundle, each once. Shares of memory hang on them and not on the pieces, so
+    that a change of the ways makes no texture anew."""
+    sides = [side for leaf in bundle.leaves for side in (leaf.face, leaf.side(True))]
+    return list({id(side.image): side.image for side in sides}.values())
+
+
+def textures(bundle: Leaves) -> Iterator[coin.SoTexture2]:
+    """Makes the textures of a bundle one by one, used or not, to have them at hand."""
+    photos = _photos(bundle) if isinstance(bundle, Bundle) else []
+    for photo in photos:
+        yield texture_of(photo, BUDGET // len(photos))
 
 
 def _piece(piece: Piece, side: Side, texture: coin.SoTexture2, z: float) -> coin.SoSeparator:

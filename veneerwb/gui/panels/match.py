@@ -7,7 +7,9 @@ from functools import partial
 from typing import Any
 
 import FreeCADGui
+from PySide import QtCore
 
+from veneerwb.core import VeneerError
 from veneerwb.gui.commands import sources
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
@@ -47,6 +49,8 @@ class MatchPanel(LivePanel):
     drawn, picture = "match", "veneer-radial"
 
     def offer(self) -> None:
+        self.ready, self._idle = None, QtCore.QTimer()
+        self._idle.timeout.connect(self._load)
         there = {one.Name: one.Label for one in sources(self.doc)}
         fields.offer(self.form.Bundle, there, there.values())
         fields.offer(self.form.Top, ("Round", "Polygon"))
@@ -74,7 +78,21 @@ class MatchPanel(LivePanel):
     def tell(self) -> None:
         super().tell()
         self.findings.tell()
+        if not self.obj.Message and self.obj.Bundle != self.ready:
+            from veneerwb.gui import scene
+            from veneerwb.host.objects import layout
+
+            self.ready, self.textures = self.obj.Bundle, scene.textures(layout(self.obj).bundle)
+            self._idle.start(0)
+
+    def _load(self) -> None:
+        """Makes one more texture, so that those of further ways are there when they are wanted."""
+        try:
+            next(self.textures)
+        except (StopIteration, VeneerError):  # a photo that cannot be read is told of when drawn
+            self._idle.stop()
 
     def let_go(self) -> None:
+        self._idle.stop()
         self.findings = None
         super().let_go()
