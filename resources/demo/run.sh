@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: LGPL-2.1-or-later
 # Lays up the demonstration top inside FreeCAD and writes what it makes to out/. Only the picture of the 3-D view
-# needs a window, which opens on a screen of its own.
+# and the drawing need a window, which opens on a screen of its own.
 #   bash resources/demo/run.sh
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/../setup.sh"
@@ -12,3 +12,5 @@ mkdir -p out
 in_host "$root/resources/demo/demo.py"
 in_window "$root/resources/demo/view.py"
 echo "the 3-D view: out/view.png"
+in_window "$root/resources/demo/drawing.py"
+echo "the drawing: out/drawing.pdf"

@@ -25,6 +25,7 @@ NAMES = [  # in every saved document: never to change
     ("veneerwb.host.objects.stock", "Stock"),
     ("veneerwb.host.objects.match", "Match"),
     ("veneerwb.host.objects.facing", "Facing"),
+    ("veneerwb.host.objects.drawing", "Drawing"),
 ]
 
 

@@ -132,6 +132,39 @@ class LeafOnFaces(Command):
         facing.new(FreeCAD.ActiveDocument)
 
 
+class DrawMatch(Command):
+    """The shop drawing of a match."""
+
+    name = "Veneer_DrawMatch"
+    picture = "veneer-drawing"
+    needs = ("Match",)
+    menu = QT_TRANSLATE_NOOP("Veneer_DrawMatch", "New Drawing")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_DrawMatch",
+        "Draw the selected match on a page: plan, wedge, set-out and cut list",
+    )
+
+    def Activated(self) -> None:
+        from veneerwb.gui.panels import drawing
+
+        drawing.new(FreeCAD.ActiveDocument, self.found()[0])
+
+
+class SaveDrawing(Command):
+    """A drawing as a file to print."""
+
+    name = "Veneer_SaveDrawing"
+    picture = "veneer-save"
+    needs = ("Drawing",)
+    menu = QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save Drawing as PDF...")
+    tip = QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save the selected drawing as a PDF file")
+
+    def Activated(self) -> None:
+        from veneerwb.gui import saving
+
+        saving.save_drawing(self.found()[0])
+
+
 class Switch(Command):
     """Shows or hides one thing on the selected matches, or on all if none is selected."""
 
@@ -182,6 +215,8 @@ COMMANDS: tuple[type[Command] | None, ...] = (
     LeafOnFaces,
     None,
     CheckMatch,
+    DrawMatch,
+    SaveDrawing,
     None,
     ShowSeams,
     ShowNumbers,

@@ -47,6 +47,7 @@ class Panel:
         self.begun = False
         self._touched = {obj.Name for obj in doc.Objects if "Touched" in obj.State} if doc else ()
         self.form = FreeCADGui.UiLoader().load(os.path.join(resources("ui"), f"{drawn}.ui"))
+        self._made = self.form  # the host sets the other to None when it closes of its own accord
         self.form.setWindowIcon(FreeCADGui.getIcon(picture))
         self.say("")
 
@@ -76,7 +77,7 @@ class Panel:
 
     def let_go(self) -> None:
         """Forgets every widget; those whose signals were heard hang in circles."""
-        form, self.form = self.form, None
+        form, self.form, self._made = self._made, None, None
         compat.forget(form)
         gc.collect()
 

@@ -8,6 +8,7 @@ hold them.
 from __future__ import annotations
 
 from veneerwb.host.objects.bundle import add_bundle, add_bundle_from_photos, core_bundle
+from veneerwb.host.objects.drawing import add_drawing
 from veneerwb.host.objects.facing import add_facing, faced, set_faces
 from veneerwb.host.objects.leaf import add_leaf
 from veneerwb.host.objects.match import add_match, layout
@@ -17,6 +18,7 @@ __all__ = [
     "add_bundle",
     "add_bundle_from_photos",
     "add_facing",
+    "add_drawing",
     "add_leaf",
     "add_match",
     "add_stock",

@@ -1,0 +1,329 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The sheet of a layout: all that is drawn and written on it, and where. Nothing here knows a host.
+
+Everything comes from the pieces' true edges and from the cut list, so that no number on the paper
+can differ from the model's.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from veneerwb.core.layout import Layout
+from veneerwb.core.shop import sheet_figures as figures
+from veneerwb.core.shop import sheet_frame as frame
+from veneerwb.core.shop.cutlist import CAUTION, Row, rows
+from veneerwb.core.shop.setout import SetOut, set_out
+from veneerwb.core.shop.sheet_frame import Box
+from veneerwb.core.shop.sheet_scale import Scale
+from veneerwb.core.shop.sheet_svg import THIN, Drawing
+from veneerwb.core.shop.sheet_text import (
+    LARGE,
+    PITCH,
+    PLAIN,
+    SMALL,
+    degrees,
+    fitted,
+    length,
+    paragraphs,
+    runs,
+    width,
+    wrapped,
+)
+from veneerwb.core.shop.sheet_wedge import Wedge, kinds
+
+CAUTIONS = (
+    CAUTION,
+    "Lay all positions out dry, in order, show face up, and judge every seam in raking light "
+    "before glue is mixed.",
+    "Before you cut, compare the revision mark with the model's: paper with another mark is stale.",
+)
+
+
+@dataclass(frozen=True)
+class Facts:
+    """What a layout does not know of itself: words for the title block."""
+
+    title: str = ""
+    drawn_by: str = ""
+    date: str = ""
+    bundle: str = ""
+    match: str = ""
+    base: float = 0.0
+    findings: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Text:
+    """Lines of `height` mm letters, flush left from `x`, the first one's top at `top` mm."""
+
+    x: float
+    top: float
+    lines: tuple[str, ...]
+    height: float = SMALL
+
+    @property
+    def pitch(self) -> float:
+        """From line to line, mm."""
+        return PITCH * self.height
+
+    @property
+    def box(self) -> Box:
+        """What the letters cover at most."""
+        high = self.pitch * (len(self.lines) - 1) + 1.3 * self.height if self.lines else 0.0
+        return Box(
+            self.x,
+            self.top - high,
+            max((width(line, self.height) for line in self.lines), default=0.0),
+            high,
+        )
+
+
+@dataclass(frozen=True)
+class Figure:
+    """What is drawn in `box`, as an SVG that is as high as the box and centred on frame.AXIS."""
+
+    box: Box
+    svg: str
+
+
+def figure(drawing: Drawing, x: float, y: float) -> Figure:
+    """A drawing with its lower left corner at (x, y)."""
+    box = Box(x, y, drawing.wide, drawing.high)
+    half = max(frame.AXIS - box.x, box.right - frame.AXIS)
+    return Figure(box, drawing.svg(2.0 * half, box.x - frame.AXIS + half))
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """All of a page by role; `picture` is the field for the preview."""
+
+    figures: dict[str, Figure]
+    texts: dict[str, Text]
+    picture: Box
+    scale: Scale
+    wedge_scale: Scale
+    set_out: SetOut
+    kinds: list[Wedge] = field(default_factory=list)
+
+
+def sheet(layout: Layout, facts: Facts, pictured: bool = True) -> Sheet:
+    """The sheet of a layout. `pictured`: room for the preview is wanted."""
+    alike, listed = kinds(layout.pieces), rows(layout)
+    one = alike[0]
+    base = set_out(one.angle, max(one.sides), facts.base)
+    table, columns, bottom = _table(listed)
+    named = [_kind(name, w) for name, w in zip(_names(), alike)] if len(alike) > 1 else []
+    note = _below(bottom, _wedge_note(alike, listed), named)
+    left, right, low = frame.LIST, frame.PLAN, frame.LIST.y
+    wedge, wedge_scale = figures.wedge(one, left.wide, note.box.y - 1.0 - low)
+    plan, scale = figures.plan(layout, right.wide, right.high, LEAST_PICTURE if pictured else 0.0)
+    title = _title(layout, facts, scale, wedge_scale)
+    offsets = figures.set_out(base, frame.SET_OUT.wide, frame.SET_OUT.high)
+    drawn = {
+        "plan": figure(plan, right.x, right.top - plan.high),
+        "wedge": figure(wedge, left.x, low),
+        "set-out": figure(offsets, frame.SET_OUT.x, frame.SET_OUT.y),
+        "table": table,
+        "title block": figure(title, frame.TITLE_BLOCK.x, frame.TITLE_BLOCK.y),
+    }
+    ways, called = f"{len(layout.pieces)} ways", f"Wedge{_letter(alike)}, scale {wedge_scale}"
+    texts = {
+        "heading": Text(frame.HEADING.x, frame.HEADING.top, (ways,), LARGE),
+        "notes": _block(frame.NOTES, [*_legend(layout, scale), *CAUTIONS, *facts.findings]),
+        "wedge heading": Text(note.x, note.top + 6.0, (called,), PLAIN),
+        "wedge note": note,
+        "set-out note": _set_out_note(base),
+        **columns,
+    }
+    picture = _picture_box(drawn["plan"].box.y) if pictured else Box(right.x, right.y, 0.0, 0.0)
+    return Sheet(drawn, texts, picture, scale, wedge_scale, base, alike)
+
+
+def _below(bottom: float, words: Sequence[str], named: Sequence[str]) -> Text:
+    """What is written below the cut list, above the wedge: `words`, and as many of the kinds
+    `named` as leave the wedge its room."""
+    top = bottom - 11.0
+    most = int((top - frame.LIST.y - LEAST_WEDGE) / (PITCH * SMALL))
+    shown = len(named)
+    while True:
+        lines = paragraphs([*words, *_kinds_said(named, shown)], frame.LIST.wide, SMALL)
+        if len(lines) <= most or not shown:
+            return Text(frame.LIST.x, top, tuple(lines))
+        shown = min(shown - 1, shown * most // len(lines))
+
+
+def _kinds_said(named: Sequence[str], shown: int) -> list[str]:
+    if not named:
+        return []
+    more = f"; {len(named) - shown} more, see the cut list" if shown < len(named) else ""
+    some = "; ".join(named[:shown])
+    return [f"{len(named)} kinds (lower seam, rim, upper seam): {some}{more}."]
+
+
+def _picture_box(top: float) -> Box:
+    """The field below the plan, square and in its middle."""
+    field_ = frame.PLAN
+    side = min(top - 4.0 - field_.y, LARGEST_PICTURE)
+    return Box(field_.x + (field_.wide - side) / 2.0, top - 4.0 - side, side, side)
+
+
+def _block(box: Box, texts: Sequence[str], height: float = SMALL) -> Text:
+    """Paragraphs with an empty line between them, cut off where the box ends."""
+    lines: list[str] = []
+    for text in texts:
+        lines += ["", *wrapped(text, box.wide, height)]
+    most = int(box.high / (PITCH * height))
+    if len(lines) - 1 > most:
+        lines = [*lines[:most], "More in the model."]
+    return Text(box.x, box.top, tuple(lines[1:]), height)
+
+
+def _legend(layout: Layout, scale: Scale) -> list[str]:
+    turned = any(piece.turned for piece in layout.pieces)
+    return [
+        f"Plan, scale {scale}.",
+        "Seen from the show face.",
+        "Positions run counter-clockwise.",
+        "Underlined: the leaf is turned over, its back is shown."
+        if turned
+        else "No leaf is turned over.",
+    ]
+
+
+def _kind(name: str, one: Wedge) -> str:
+    rim = " + ".join(map(length, one.flats)) or f"chord {length(one.chord)}"
+    lower, upper = map(length, one.sides)
+    return f"{name} at {runs(one.positions)}: {lower}, {rim}, {upper}"
+
+
+def _names() -> list[str]:
+    letters = "ABCDEFGHJKLMNPQRSTUVWXYZ"
+    return [*letters, *(a + b for a in letters for b in letters)]
+
+
+def _letter(alike: Sequence[Wedge]) -> str:
+    return f" {_names()[0]}" if len(alike) > 1 else ""
+
+
+def _wedge_note(alike: Sequence[Wedge], listed: Sequence[Row]) -> list[str]:
+    one = alike[0]
+    row = listed[one.positions[0] - 1]
+    which = f"position{'s' * (len(one.positions) > 1)} {runs(one.positions)}"
+    which = "all positions" if len(alike) == 1 else which
+    return [
+        f"For {which}. As cut, seen from the face of the leaf.",
+        f"Net {length(row.net_across)} x {length(row.net_along)}, "
+        f"blank {length(row.blank_across)} x {length(row.blank_along)}, across x along the grain.",
+    ]
+
+
+def _set_out_note(base: SetOut) -> Text:
+    return _block(
+        frame.SET_OUT_NOTE,
+        [
+            f"Set-out of {degrees(base.angle)}, not to scale.",
+            f"On a straight line mark {length(base.base)} from the tip. There square off "
+            f"{length(base.offset)} to both sides. The seams run from the tip through the two "
+            "marks.",
+        ],
+    )
+
+
+# --- cut list -----------------------------------------------------------------------------------
+
+BLOCK = 89.0
+"""mm: the width of one of the list's two blocks."""
+COLUMNS = {
+    "position": (0.0, "", "pos."),
+    "leaf": (11.0, "", "leaf"),
+    "side": (21.0, "side", "up"),
+    "net": (33.0, "net size", "across x along"),
+    "blank": (61.0, "blank size", "across x along"),
+}
+"""The columns of a block by role: place in it, two lines of heading."""
+LEAST_PICTURE, LARGEST_PICTURE, LEAST_WEDGE = 70.0, 120.0, 56.0
+"""mm: what is kept free below the plan, how large the picture gets, and what is kept free for the
+wedge with its dimensions."""
+
+
+def _table(listed: Sequence[Row]) -> tuple[Figure, dict[str, Text], float]:
+    """The rules of the list, its columns in two blocks, and where it ends."""
+    half = (len(listed) + 1) // 2
+    box, pitch = frame.LIST, PITCH * SMALL
+    top, clear = box.top - 6.0, 0.5 * (pitch - SMALL)
+    high = pitch * (half + 2) + 2.0
+    rules = Drawing(box.wide, high)
+    texts = {"list heading": Text(box.x, box.top, ("Cut list, sizes of the pieces in mm",))}
+    for k, part in enumerate((listed[:half], listed[half:])):
+        x = k * BLOCK
+        foot = high - 1.5 - pitch * (len(part) + 2) + clear
+        for y in (high - 0.3, high - 1.5 - 2.0 * pitch + clear, foot):
+            rules.line((x, y), (min(x + BLOCK - 3.0, rules.wide), y), THIN)
+        for role, (place, *heading) in COLUMNS.items():
+            lines = (*heading, *(_entry(role, row) for row in part))
+            texts[f"{role} {k + 1}"] = Text(box.x + x + place, top, lines)
+    return figure(rules, box.x, top + 1.5 - high), texts, top + 1.5 - high
+
+
+def _entry(role: str, row: Row) -> str:
+    return {
+        "position": str(row.position),
+        "leaf": str(row.leaf),
+        "side": row.side_up,
+        "net": f"{length(row.net_across)} x {length(row.net_along)}",
+        "blank": f"{length(row.blank_across)} x {length(row.blank_along)}",
+    }[role]
+
+
+FIGURES = ["plan", "wedge", "set-out", "table", "title block"]
+TEXTS = [
+    "heading",
+    "notes",
+    "wedge heading",
+    "wedge note",
+    "set-out note",
+    "list heading",
+    *(f"{role} {k}" for k in (1, 2) for role in COLUMNS),
+]
+"""The roles of all figures and texts, the same for every layout."""
+
+
+# --- title block --------------------------------------------------------------------------------
+
+
+def _title(layout: Layout, facts: Facts, scale: Scale, wedge_scale: Scale) -> Drawing:
+    """What stands in the fields of the title block."""
+    values = {
+        "title": facts.title,
+        "drawn by": facts.drawn_by,
+        "date": facts.date,
+        "top": layout.top.name,
+        "ways": str(len(layout.pieces)),
+        "match": facts.match,
+        "bundle": facts.bundle,
+        "thickness": f"{layout.bundle.thickness:.2f}".rstrip("0").rstrip(".") + " mm",
+        "scale": str(scale),
+        "wedge scale": str(wedge_scale),
+        "units": "mm",
+        "revision": layout.revision,
+        "sheet": "1/1",
+    }
+    block = frame.TITLE_BLOCK
+    drawing = Drawing(block.wide, block.high)
+    for role, text in values.items():
+        if not text.strip():
+            continue
+        box = frame.cell(role)
+        line, height = fitted(text, box.wide - 2.4, LARGE if role == "title" else PLAIN)
+        at = (box.x - block.x + 1.2, box.y - block.y + 2.2)
+        drawing.text(at, line, height, anchor="start")
+    return drawing
+
+
+def stale(reason: str) -> Text:
+    """The note on a page that does not show the match as it is; empty if there is no reason."""
+    box = frame.STALE
+    lines = paragraphs([f"NOT UP TO DATE: {reason}"], box.wide, SMALL)[:2] if reason else []
+    return Text(box.x, box.top, tuple(lines))
