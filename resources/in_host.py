@@ -11,13 +11,17 @@ import runpy
 import sys
 import traceback
 
+import FreeCAD
+
 
 def run(path: str) -> int:
     """The exit code of the Python file at `path`; a traceback is printed and counts as 1."""
     sys.path.insert(0, os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
     sys.argv = [path]
     try:
-        runpy.run_path(path, run_name="__main__")
+        # The host's own commands look for these names in __main__: the file's, while it runs.
+        names = {"App": FreeCAD, "Gui": sys.modules.get("FreeCADGui")}
+        runpy.run_path(path, names, "__main__")
     except SystemExit as leaving:
         if leaving.code is None or isinstance(leaving.code, int):
             return leaving.code or 0

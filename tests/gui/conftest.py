@@ -68,7 +68,8 @@ class User:
         else:
             line = widget.findChild(QtGui.QLineEdit)
             line.selectAll()
-            line.insert(text)
+            for letter in text:
+                line.insert(letter)
 
     def press(self, button):
         (buttons,) = [b for b in self.visible(QtGui.QDialogButtonBox) if b.button(button)]

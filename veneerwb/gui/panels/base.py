@@ -13,6 +13,8 @@ import FreeCADGui
 from PySide import QtCore, QtGui
 
 from veneerwb.gui import resources
+from veneerwb.gui.later import later
+from veneerwb.gui.panels import fields
 from veneerwb.host import compat
 from veneerwb.host.objects.base import sentence
 
@@ -75,6 +77,10 @@ class Panel:
             FreeCAD.removeDocumentObserver(self)
             self.let_go()
 
+    def soon(self, action: Callable[[], None]) -> None:
+        """Does something when the events at hand are through, if the panel is still there then."""
+        later(lambda: action() if self.form is not None else None)
+
     def let_go(self) -> None:
         """Forgets every widget; those whose signals were heard hang in circles."""
         form, self.form, self._made = self._made, None, None
@@ -114,7 +120,7 @@ class Panel:
         """The host is closing a document: the panel goes with its own, touching nothing."""
         if doc is self.doc or doc == self.doc:
             self.doc = None
-            QtCore.QTimer.singleShot(0, self.close)
+            later(self.close)
 
     def finish(self) -> None:
         """What OK does; an error refuses."""
@@ -140,6 +146,19 @@ class Panel:
             return
         self.form.trouble.setText(text)
         self.form.trouble.setVisible(bool(text))
+
+    def take_mixed_numbers(self, name: str) -> None:
+        """Lets the box of that name take mixed numbers of inches."""
+        line = getattr(self.form, name).findChild(QtGui.QLineEdit)
+        line.textEdited.connect(lambda text: self._edited(name, text))
+
+    def _edited(self, name: str, text: str) -> None:
+        plain = fields.one_fraction(text)
+        if plain != text:  # later: the box is still about to read what was typed
+            self.soon(lambda: self._rewrite(name, plain))
+
+    def _rewrite(self, name: str, text: str) -> None:
+        getattr(self.form, name).findChild(QtGui.QLineEdit).setText(text)
 
     def show_row(self, box: Any, shown: bool) -> None:
         """Shows or hides a box with its label."""

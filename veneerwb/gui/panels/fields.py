@@ -3,10 +3,26 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterable
 from typing import Any
 
 from PySide import QtGui
+
+MIXED = re.compile(r"""(?<![\d/.,])(\d+)(?:\s+|\s*\+\s*)(\d+)/(\d+)\s*(in|")$""")
+"""12 1/2 in, 12+1/2 in, 12 1/2": how a rule is read."""
+
+
+def one_fraction(text: str) -> str:
+    """A mixed number of inches as one fraction: 12 1/2 in becomes 25/2 in. Other texts are returned
+    as they are. The host's boxes take 12 1/2 in for 12 mm, and newer ones 12+1/2 in for 12 mm and
+    half an inch."""
+
+    def improper(found: re.Match[str]) -> str:
+        whole, over, under = map(int, found.group(1, 2, 3))
+        return f"{whole * under + over}/{under} {found.group(4)}"
+
+    return MIXED.sub(improper, text)
 
 
 def is_quantity(box: Any) -> bool:
@@ -49,7 +65,11 @@ def fill(box: Any, wanted: Any) -> None:
 
 def watch(box: Any, heard: Callable[..., None]) -> None:
     """Calls `heard` when the user has changed a box; a text only when it is entered whole."""
-    if isinstance(box, QtGui.QComboBox):
+    if is_quantity(box):
+        # Its own signal carries a type that Qt for Python does not know. The box reads its text
+        # before we do.
+        box.findChild(QtGui.QLineEdit).textChanged.connect(heard)
+    elif isinstance(box, QtGui.QComboBox):
         box.currentIndexChanged.connect(heard)
         if box.isEditable():
             box.lineEdit().editingFinished.connect(heard)

@@ -8,8 +8,9 @@ from typing import Any
 
 import FreeCAD
 import FreeCADGui
-from PySide import QtCore, QtGui
+from PySide import QtGui
 
+from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
 
@@ -42,6 +43,8 @@ class LeavesPanel(Panel):
         form.folder.textEdited.connect(self._forget_files)
         for box in (form.folder, form.scale, form.known, form.per_pixel):
             fields.watch(box, self._sum_up)
+        for name in ("known", "per_pixel", "thickness"):
+            self.take_mixed_numbers(name)
         self._scale_chosen()
         form.scale.currentIndexChanged.connect(self._scale_chosen)
 
@@ -150,7 +153,7 @@ class LeavesPanel(Panel):
         super().take_back()
         if self.fresh and self.doc is not None and not self.doc.Objects:
             name, self.doc = self.doc.Name, None
-            QtCore.QTimer.singleShot(0, lambda: _close(name))
+            later(lambda: _close(name))
 
     def _make(self, numbered: dict[int, Path], scale: float) -> Any:
         from veneerwb.host.objects import add_bundle_from_photos, core_bundle

@@ -8,8 +8,8 @@ from typing import Any, ClassVar
 
 import FreeCAD
 import FreeCADGui
-from PySide import QtCore
 
+from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
 from veneerwb.host.objects.base import Refused, set_if_new
@@ -21,7 +21,7 @@ def edit(panel: type[LivePanel], obj: Any) -> None:
     """Opens a panel on an object that is there, once the host has done with the double click (it
     closes transactions of its own after it)."""
     document, name = obj.Document.Name, obj.Name
-    QtCore.QTimer.singleShot(0, lambda: _edit(panel, document, name))
+    later(lambda: _edit(panel, document, name))
 
 
 def _edit(panel: type[LivePanel], document: str, name: str) -> None:
@@ -49,9 +49,7 @@ class LivePanel(Panel):
     def __init__(self, obj: Any, step: str) -> None:
         super().__init__(obj.Document, self.drawn, self.picture, step)
         self.obj, self.begun = obj, True
-        self._later = QtCore.QTimer()
-        self._later.setSingleShot(True)
-        self._later.timeout.connect(self.lay)
+        self.due = False
         self.offer()
         driven = {path.lstrip(".") for path, _ in obj.ExpressionEngine}
         self.boxes = {}
@@ -65,6 +63,8 @@ class LivePanel(Panel):
             else:
                 self.boxes[name] = box
                 fields.watch(box, self.changed)
+                if fields.is_quantity(box):
+                    self.take_mixed_numbers(name)
         self.arrange()
 
     def offer(self) -> None:
@@ -88,11 +88,17 @@ class LivePanel(Panel):
         """Lays anew once the events at hand are through, however many boxes changed."""
         if self.form is not None:
             self.arrange()
-            self._later.start(0)
+            if not self.due:
+                self.due = True
+                self.soon(self._lay_if_due)
+
+    def _lay_if_due(self) -> None:
+        if self.due:
+            self.lay()
 
     def lay(self) -> None:
         """Gives the object what the boxes hold, and says what came of it."""
-        self._later.stop()
+        self.due = False
         if self.form is not None and self.doc is not None and self.attempt(self._lay):
             self.tell()
 
@@ -110,17 +116,16 @@ class LivePanel(Panel):
     # --- the end ------------------------------------------------------------------------------
 
     def finish(self) -> None:
-        self._later.stop()
+        self.due = False
         self._lay()
         self.tell()
         if self.obj.Message:
             raise Refused(self.obj.Message)
 
     def take_back(self) -> None:
-        self._later.stop()
+        self.due = False
         super().take_back()
 
     def let_go(self) -> None:
-        self._later.stop()
         self.boxes = {}
         super().let_go()

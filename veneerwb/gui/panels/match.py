@@ -3,11 +3,11 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from functools import partial
 from typing import Any
 
 import FreeCADGui
-from PySide import QtCore
 
 from veneerwb.core import VeneerError
 from veneerwb.gui.commands import sources
@@ -49,8 +49,7 @@ class MatchPanel(LivePanel):
     drawn, picture = "match", "veneer-radial"
 
     def offer(self) -> None:
-        self.ready, self._idle = None, QtCore.QTimer()
-        self._idle.timeout.connect(self._load)
+        self.ready, self.textures = None, iter(())
         there = {one.Name: one.Label for one in sources(self.doc)}
         fields.offer(self.form.Bundle, there, there.values())
         fields.offer(self.form.Top, ("Round", "Polygon"))
@@ -83,16 +82,14 @@ class MatchPanel(LivePanel):
             from veneerwb.host.objects import layout
 
             self.ready, self.textures = self.obj.Bundle, scene.textures(layout(self.obj).bundle)
-            self._idle.start(0)
+            self.soon(self._load)
 
     def _load(self) -> None:
         """Makes one more texture, so that those of further ways are there when they are wanted."""
-        try:
+        with suppress(StopIteration, VeneerError):  # what cannot be read is told of when drawn
             next(self.textures)
-        except (StopIteration, VeneerError):  # a photo that cannot be read is told of when drawn
-            self._idle.stop()
+            self.soon(self._load)
 
     def let_go(self) -> None:
-        self._idle.stop()
         self.findings = None
         super().let_go()
