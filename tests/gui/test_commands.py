@@ -8,7 +8,7 @@ import pytest
 from PIL import Image
 from PySide import QtGui
 
-from veneerwb.host.objects import add_match, add_stock
+from veneerwb.host.objects import add_match, add_stock, layout
 from veneerwb.host.objects.base import kind_of
 
 
@@ -56,6 +56,20 @@ def test_leaves_come_in_from_a_folder_in_one_step(user, doc, folder):
     doc.redo()
     assert len(doc.Objects) == 9
     assert FreeCADGui.Command.get("Veneer_NewRadialMatch").isActive()
+
+
+def test_leaves_come_in_from_files_picked_one_by_one(user, doc, folder, monkeypatch):
+    picked = [str(folder / f"oak 7 leaf-{number}.png") for number in (9, 4, 7)]
+    monkeypatch.setattr(QtGui.QFileDialog, "getOpenFileNames", lambda *_: (picked, ""))
+    user.open_panel("Veneer_BringInLeaves", "folder")
+    user.box("pick_files").click()
+    said = user.box("summary").text()
+    assert "3 photographs, leaves 4 to 9" in said and "3 in between are missing" in said
+    user.fill("known", "500 mm")
+    assert "240" in user.box("summary").text()
+    user.ok()
+    user.wait_closed()
+    assert list(user.only(doc, "Bundle").Numbers) == [4, 7, 9]
 
 
 @pytest.mark.parametrize(("how", "box_name", "typed"), [
@@ -199,6 +213,22 @@ def test_what_cannot_be_laid_is_said_in_the_panel_which_stays_open(user, doc, bu
     user.ok()
     user.wait_closed()
     assert len(the_match(doc).Shape.Solids) == 8
+
+
+def test_a_wedge_taken_out_of_the_middle_starts_from_there(user, doc, bundle):
+    match = open_match(user, doc)
+    middle = layout(match).recipe.placement
+    user.fill("AutoPlacement", False)
+    user.wait_for(lambda: not match.AutoPlacement, "the placement is the user's")
+    assert (match.TipX.Value, match.TipY.Value, match.Axis.Value) == pytest.approx(
+        (middle.x, middle.y, middle.angle)
+    )
+    user.fill("TipX", "90 mm")
+    user.wait_for(lambda: match.TipX.Value == pytest.approx(90.0), "the wedge moves")
+    assert layout(match).recipe.placement.x == pytest.approx(90.0)
+    user.ok()
+    user.wait_closed()
+    assert match.TipY.Value == pytest.approx(middle.y) and doc.UndoCount == 1
 
 
 @pytest.fixture

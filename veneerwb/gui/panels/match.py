@@ -61,6 +61,21 @@ class MatchPanel(LivePanel):
             self.form.findings, partial(found_on, self.obj), partial(select, self.obj)
         )
 
+    def changed(self, *what: Any) -> None:
+        """A wedge that is taken out of the middle starts from there."""
+        middle = self.obj.AutoPlacement and not self.obj.Message
+        if self.form is not None and middle and not self.form.AutoPlacement.isChecked():
+            self._start_from_middle()
+        super().changed(*what)
+
+    def _start_from_middle(self) -> None:
+        from veneerwb.host.objects import layout
+
+        place = layout(self.obj).recipe.placement
+        for name, start in (("TipX", place.x), ("TipY", place.y), ("Axis", place.angle)):
+            if name in self.boxes:
+                fields.fill(self.boxes[name], start)
+
     def arrange(self) -> None:
         """Only what the chosen top needs; odd ways are stepped over where book cannot take them."""
         polygon = self.form.Top.currentData() == "Polygon"
