@@ -30,12 +30,6 @@ class VeneerWorkbench(FreeCADGui.Workbench):
         self.appendToolbar(commands.TITLE, names)
         self.appendMenu(commands.TITLE, names)
 
-    def Deactivated(self) -> None:
-        """Another workbench has been chosen: an open panel is cancelled."""
-        from veneerwb.gui.panels import base
-
-        base.close_any()
-
     def GetClassName(self) -> str:
         return "Gui::PythonWorkbench"
 

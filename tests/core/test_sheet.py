@@ -225,3 +225,21 @@ def test_every_role_is_there_for_every_layout():
 def test_the_template_is_the_form_that_the_sheet_is_laid_out_on():
     saved = (ROOT / "resources" / "templates" / "a3-landscape.svg").read_text("utf-8")
     assert saved == frame.template()
+
+
+@pytest.mark.parametrize(("ways", "name"), [(4, "octagon"), (3, "hexagon")])
+def test_a_rim_with_corners_is_written_out(ways, name):
+    made = laid(ways, TOPS[name])
+    said = " ".join(sheet(made, FACTS).texts["wedge note"].lines)
+    flats = wedge_of(made.pieces[0]).flats
+    assert len(flats) > 1 and "Rim from the lower seam: " + " + ".join(map(length, flats)) in said
+
+
+def test_a_rim_of_one_piece_is_not_written_twice():
+    said = " ".join(sheet(laid(6, TOPS["hexagon"]), FACTS).texts["wedge note"].lines)
+    assert "Rim from" not in said
+
+
+def test_letters_that_nobody_sees_stay_off_the_sheet():
+    assert fitted("Hall\x01 table", 100.0, 2.5)[0] == "Hall table"
+    assert wrapped("Hall\x01 \x0btable", 100.0, 2.5) == ["Hall table"]

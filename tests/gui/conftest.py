@@ -124,7 +124,9 @@ class User:
         return [model.index(row, 0).data() for row in range(model.rowCount())]
 
     def wait_closed(self):
+        """Waits until no panel is open; then no undo step may be left open either."""
         self.wait_for(lambda: not FreeCADGui.Control.activeDialog(), "the panel closes")
+        assert FreeCAD.getActiveTransaction() is None
 
     def state(self, doc):
         """All that could be told apart in a document."""

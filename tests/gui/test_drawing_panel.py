@@ -7,6 +7,7 @@ import pytest
 from PySide import QtGui
 
 from veneerwb.host.objects import add_drawing, add_match
+from veneerwb.host.objects.drawing import page_of
 
 
 @pytest.fixture
@@ -139,3 +140,48 @@ def test_a_drawing_survives_saving(user, fresh, drawing, tmp_path):
     user.double_click(user.only(again, "Drawing"), "Title")
     user.cancel()
     user.wait_closed()
+
+
+@pytest.mark.parametrize("replace", [True, False])
+def test_a_file_that_nobody_was_asked_about_is_asked_about(
+    user, fresh, drawing, tmp_path, monkeypatch, replace
+):
+    (tmp_path / "top.pdf").write_text("something else")
+    told = answer(monkeypatch, tmp_path / "top")
+    yes, no = QtGui.QMessageBox.Yes, QtGui.QMessageBox.No
+    monkeypatch.setattr(QtGui.QMessageBox, "question", lambda *_: yes if replace else no)
+    FreeCADGui.runCommand("Veneer_SaveDrawing")
+    written = (tmp_path / "top.pdf").read_bytes()[:5] == b"%PDF-"
+    assert written == replace and not told
+
+
+def test_the_drawing_whose_page_is_selected_is_saved(
+    user, fresh, match, drawing, tmp_path, monkeypatch
+):
+    other = add_drawing(fresh, match, Title="The other one")
+    fresh.recompute()
+    saved = []
+    monkeypatch.setattr("veneerwb.gui.saving.write", lambda obj, path: saved.append(obj))
+    answer(monkeypatch, tmp_path / "top.pdf")
+    for wanted in (other, drawing):
+        FreeCADGui.Selection.clearSelection()
+        FreeCADGui.Selection.addSelection(page_of(wanted))
+        FreeCADGui.runCommand("Veneer_SaveDrawing")
+    assert saved == [other, drawing]
+
+
+def test_a_new_name_reaches_the_page(user, fresh, match, drawing):
+    match.Label = "Renamed since"
+    fresh.recompute()
+    assert "Renamed since" in texts(fresh)
+
+
+def test_a_copy_of_the_page_says_that_it_is_one(user, fresh, match, drawing):
+    page = page_of(drawing)
+    copied = fresh.copyObject([page, page.Template, *page.Views], False)
+    match.Ways = 8
+    fresh.recompute()
+    notes = {view.Name: "\n".join(view.Text) for view in page.Views if hasattr(view, "Text")}
+    assert "8 ways" in notes.values() and not any("NOT UP" in text for text in notes.values())
+    others = [one for one in copied if hasattr(one, "SheetRole") and hasattr(one, "Text")]
+    assert any("NOT UP TO DATE" in "".join(one.Text) for one in others)

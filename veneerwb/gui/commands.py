@@ -159,6 +159,16 @@ class SaveDrawing(Command):
     menu = QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save Drawing as PDF...")
     tip = QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save the selected drawing as a PDF file")
 
+    def found(self) -> list[Any]:
+        """The drawings, first the one whose page or view is selected or whose page is seen."""
+        import FreeCADGui
+
+        from veneerwb.host.sheets import drawing_of
+
+        seen = getattr(FreeCADGui.activeView(), "getPage", lambda: None)()
+        meant = [drawing_of(one) for one in [*FreeCADGui.Selection.getSelection(), seen] if one]
+        return sorted(super().found(), key=lambda one: one not in meant)
+
     def Activated(self) -> None:
         from veneerwb.gui import saving
 

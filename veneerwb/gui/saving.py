@@ -19,7 +19,8 @@ HERE = "VeneerSaving"
 def save_drawing(obj: Any) -> None:
     """Asks for a file and saves the page of a Drawing there as PDF."""
     title = translate(HERE, "Save drawing as PDF")
-    start = os.path.join(os.path.dirname(obj.Document.FileName), f"{obj.Label}.pdf")
+    name = obj.Label.replace("/", "-").replace("\\", "-")
+    start = os.path.join(os.path.dirname(obj.Document.FileName), f"{name}.pdf")
     path, _ = QtGui.QFileDialog.getSaveFileName(
         FreeCADGui.getMainWindow(), title, start, "PDF (*.pdf)"
     )
@@ -27,10 +28,20 @@ def save_drawing(obj: Any) -> None:
         return
     if not path.lower().endswith(".pdf"):
         path += ".pdf"
+        if os.path.exists(path) and not _may_replace(path, title):  # nobody asked about this one
+            return
     try:
         write(obj, path)
     except Exception as error:
         QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, sentence(error))
+
+
+def _may_replace(path: str, title: str) -> bool:
+    asked = translate(HERE, "{name} is there already. Replace it?")
+    answer = QtGui.QMessageBox.question(
+        FreeCADGui.getMainWindow(), title, asked.format(name=os.path.basename(path))
+    )
+    return answer == QtGui.QMessageBox.Yes
 
 
 def write(obj: Any, path: str) -> None:
@@ -40,7 +51,9 @@ def write(obj: Any, path: str) -> None:
     from veneerwb.host.objects.base import Refused
     from veneerwb.host.objects.drawing import page_of
 
+    obj.touch()
     obj.Document.recompute()
-    if obj.Message:
+    page = page_of(obj)
+    if obj.Message or page is None:
         raise Refused(f"{obj.Label} is not up to date, and was not saved: {obj.Message}")
-    save_pdf(page_of(obj), path)
+    save_pdf(page, path)

@@ -15,6 +15,7 @@ from typing import Any
 
 import veneerwb
 from veneerwb.host import compat
+from veneerwb.host.objects.base import kind_of
 
 TEMPLATE = Path(veneerwb.__file__).parents[1] / "resources" / "templates" / "a3-landscape.svg"
 ROLE, OWNER = "SheetRole", "Drawing"
@@ -74,20 +75,40 @@ def _own(view: Any, drawing: Any, page: Any, role: str) -> None:
 
 def views_of(drawing: Any) -> dict[str, Any]:
     """The views that show `drawing`, by role."""
-    return {
-        getattr(view, ROLE): view
-        for view in drawing.InList
-        if ROLE in view.PropertiesList and getattr(view, OWNER, None) is drawing
-    }
+    pages = _pages(drawing)
+    return pages[0][1] if pages else {}
 
 
 def page_of(drawing: Any) -> Any:
     """The page of `drawing`, or None if it is gone."""
-    for view in views_of(drawing).values():
-        for page in view.InList:
-            if page.isDerivedFrom("TechDraw::DrawPage"):
-                return page
-    return None
+    pages = _pages(drawing)
+    return pages[0][0] if pages else None
+
+
+def copies_of(drawing: Any) -> list[dict[str, Any]]:
+    """The views on copies of the page, which nobody keeps up to date."""
+    return [views for _, views in _pages(drawing)[1:]]
+
+
+def _pages(drawing: Any) -> list[tuple[Any, dict[str, Any]]]:
+    """The pages with views of `drawing`, the oldest first, and these views by role."""
+    found: dict[str, tuple[Any, dict[str, Any]]] = {}
+    for view in drawing.InList:
+        if ROLE in view.PropertiesList and getattr(view, OWNER, None) is drawing:
+            for page in view.InList:
+                if page.isDerivedFrom("TechDraw::DrawPage"):
+                    found.setdefault(page.Name, (page, {}))[1][getattr(view, ROLE)] = view
+    return [found[name] for name in sorted(found, key=lambda name: (len(name), name))]
+
+
+def drawing_of(obj: Any) -> Any:
+    """The Drawing that a drawing, its page or one of its views belongs to; None for others."""
+    if kind_of(obj) == "Drawing":
+        return obj
+    if obj.isDerivedFrom("TechDraw::DrawPage"):
+        owners = [getattr(view, OWNER, None) for view in obj.Views]
+        return next((one for one in owners if one is not None), None)
+    return getattr(obj, OWNER, None)
 
 
 def remove_page(drawing: Any) -> None:

@@ -193,9 +193,12 @@ def _legend(layout: Layout, scale: Scale) -> list[str]:
 
 
 def _kind(name: str, one: Wedge) -> str:
-    rim = " + ".join(map(length, one.flats)) or f"chord {length(one.chord)}"
     lower, upper = map(length, one.sides)
-    return f"{name} at {runs(one.positions)}: {lower}, {rim}, {upper}"
+    return f"{name} at {runs(one.positions)}: {lower}, {_rim(one)}, {upper}"
+
+
+def _rim(one: Wedge) -> str:
+    return " + ".join(map(length, one.flats)) or f"chord {length(one.chord)}"
 
 
 def _names() -> list[str]:
@@ -212,8 +215,9 @@ def _wedge_note(alike: Sequence[Wedge], listed: Sequence[Row]) -> list[str]:
     row = listed[one.positions[0] - 1]
     which = f"position{'s' * (len(one.positions) > 1)} {runs(one.positions)}"
     which = "all positions" if len(alike) == 1 else which
+    rim = f" Rim from the lower seam: {_rim(one)}." if len(alike) == 1 < len(one.flats) else ""
     return [
-        f"For {which}. As cut, seen from the face of the leaf.",
+        f"For {which}. As cut, seen from the face of the leaf.{rim}",
         f"Net {length(row.net_across)} x {length(row.net_along)}, "
         f"blank {length(row.blank_across)} x {length(row.blank_along)}, across x along the grain.",
     ]

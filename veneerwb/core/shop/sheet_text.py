@@ -33,11 +33,16 @@ def width(text: str, height: float) -> float:
     return height * sum(_WIDTH.get(letter, _WIDEST) for letter in text)
 
 
+def clean(text: str) -> str:
+    """Without characters that nobody sees and no page can hold."""
+    return "".join(letter if letter.isprintable() else " " for letter in text)
+
+
 def wrapped(text: str, room: float, height: float) -> list[str]:
     """`text` in lines that are no wider than `room` mm, broken at blanks."""
     lines: list[str] = []
     line = ""
-    for word in text.split():
+    for word in clean(text).split():
         longer = f"{line} {word}" if line else word
         if line and width(longer, height) > room:
             lines.append(line)
@@ -54,7 +59,7 @@ def paragraphs(texts: Iterable[str], room: float, height: float) -> list[str]:
 def fitted(text: str, room: float, height: float) -> tuple[str, float]:
     """`text` on one line of `room` mm and its letters' height: smaller letters where it is too
     long, then its end left off."""
-    line = " ".join(text.split())
+    line = " ".join(clean(text).split())
     if width(line, height) <= room:
         return line, height
     if width(line, SMALL) <= room:

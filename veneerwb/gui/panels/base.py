@@ -15,6 +15,7 @@ from PySide import QtCore, QtGui
 from veneerwb.gui import resources
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.step import Step
 from veneerwb.host import compat
 from veneerwb.host.objects.base import sentence
 
@@ -24,7 +25,17 @@ _shown: list[Panel] = []
 """The panel that is open, if it is ours."""
 
 
-def close_any() -> None:
+_listening: list[bool] = []
+
+
+def _listen() -> None:
+    """From the first panel on, choosing another workbench cancels whatever panel is open."""
+    if not _listening:
+        FreeCADGui.getMainWindow().workbenchActivated.connect(close_any)
+        _listening.append(True)
+
+
+def close_any(*_: Any) -> None:
     """Cancels the panel that is open, if it is ours."""
     for panel in list(_shown):
         panel.take_back()
@@ -42,11 +53,11 @@ class Panel:
     in a traceback.
     """
 
-    def __init__(self, doc: Any, drawn: str, picture: str, step: str = "") -> None:
-        """`drawn` is the form's file, `picture` its icon, `step` the undo step (if it has any)."""
+    def __init__(self, doc: Any, drawn: str, picture: str, step: Step | None = None) -> None:
+        """`drawn` is the form's file, `picture` its icon, `step` the undo step, if it has begun."""
         self.doc, self.step = doc, step
         self._open = False  # the host would call a plain `open`
-        self.begun = False
+        self._filled: dict[str, tuple[Any, Any]] = {}
         self._touched = {obj.Name for obj in doc.Objects if "Touched" in obj.State} if doc else ()
         self.form = FreeCADGui.UiLoader().load(os.path.join(resources("ui"), f"{drawn}.ui"))
         self._made = self.form  # the host sets the other to None when it closes of its own accord
@@ -57,6 +68,7 @@ class Panel:
 
     def show(self) -> None:
         """Opens the panel."""
+        _listen()
         FreeCAD.addDocumentObserver(self)
         self.form.destroyed.connect(self._forget)
         self._open = True
@@ -91,8 +103,8 @@ class Panel:
         """The host's OK: the host closes the panel, unless `finish` refuses."""
         if not self.attempt(self.finish):
             return False
-        if self.begun and self.doc is not None:
-            self.doc.commitTransaction()
+        if self.step is not None:
+            self.step.keep()
         self._forget()
         return True
 
@@ -102,15 +114,13 @@ class Panel:
         self._forget()
         return True
 
-    def begin(self) -> None:
-        """From now on what changes in the document is the panel's step."""
-        self.doc.openTransaction(self.step)
-        self.begun = True
-
     def take_back(self) -> None:
         """Leaves the document as it was when the panel opened."""
-        if self.begun and self.doc is not None and self.doc.HasPendingTransaction:
-            self.doc.abortTransaction()
+        if self.step is None:
+            return
+        changed = self.doc is not None and self.doc.HasPendingTransaction and self.step.goes_on
+        self.step.drop()
+        if changed:
             # All values are back, results too; recomputing would only note a change anew.
             for obj in self.doc.Objects:
                 if "Touched" in obj.State and obj.Name not in self._touched:
@@ -120,6 +130,21 @@ class Panel:
         """The host is closing a document: the panel goes with its own, touching nothing."""
         if doc is self.doc or doc == self.doc:
             self.doc = None
+            if self.step is not None:
+                self.step.drop()
+            later(self.close)
+
+    def slotUndoDocument(self, doc: Any) -> None:
+        """Undo takes back what the panel did, so that the panel is through."""
+        if doc == self.doc:
+            later(self.close)
+
+    slotRedoDocument = slotUndoDocument
+
+    def slotActivateDocument(self, doc: Any) -> None:
+        """Another document's changes would go into this one's step: the panel is cancelled."""
+        if self.step is not None and doc != self.doc:
+            self.take_back()
             later(self.close)
 
     def finish(self) -> None:
@@ -159,6 +184,19 @@ class Panel:
 
     def _rewrite(self, name: str, text: str) -> None:
         getattr(self.form, name).findChild(QtGui.QLineEdit).setText(text)
+
+    def fill(self, name: str, meant: Any) -> None:
+        """Shows a value in the box of that name."""
+        box = getattr(self.form, name)
+        fields.fill(box, meant)
+        self._filled[name] = (fields.value(box), meant)
+
+    def value(self, name: str) -> Any:
+        """What the box of that name holds; while it shows what it was filled with, exactly that: a
+        box rounds, and shows nothing of what is none of its choices."""
+        shown = fields.value(getattr(self.form, name))
+        first, meant = self._filled.get(name, (None, None))
+        return meant if name in self._filled and shown == first else shown
 
     def show_row(self, box: Any, shown: bool) -> None:
         """Shows or hides a box with its label."""

@@ -47,7 +47,7 @@ class CheckPanel(Panel):
             self.tell()
 
     def slotDeletedObject(self, obj: Any) -> None:
-        """A match that goes takes its line with it; the last one closes the panel."""
+        """A match that goes takes its line with it."""
         row = self.form.match.findData(obj.Name) if self._open and obj.Document == self.doc else -1
         if row >= 0:
             self.form.match.removeItem(row)

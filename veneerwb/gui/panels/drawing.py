@@ -8,27 +8,19 @@ from typing import Any
 from veneerwb.gui.commands import of_kind
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
-from veneerwb.gui.panels.live import LivePanel
+from veneerwb.gui.panels.live import LivePanel, start
 
 HERE = "VeneerDrawingPanel"
 
 
-def new(doc: Any, match: Any) -> DrawingPanel:
+def new(doc: Any, match: Any) -> None:
     """Opens the panel on a new drawing of a Match, and its page."""
     from veneerwb.host.objects import add_drawing
 
     step = translate(HERE, "New drawing")
-    doc.openTransaction(step)
-    try:
-        panel = DrawingPanel(add_drawing(doc, match), step)
-    except Exception:
-        doc.abortTransaction()
-        doc.recompute()
-        raise
-    panel.show()
-    panel.lay()
-    panel.open_page()
-    return panel
+    panel = start(DrawingPanel, doc, step, lambda: add_drawing(doc, match), fresh=True)
+    if panel is not None:
+        panel.open_page()
 
 
 class DrawingPanel(LivePanel):

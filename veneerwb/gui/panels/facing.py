@@ -11,29 +11,20 @@ from veneerwb.gui.facing import selected_faces
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.findings import Findings, only
-from veneerwb.gui.panels.live import LivePanel
+from veneerwb.gui.panels.live import LivePanel, start
 from veneerwb.host.objects.base import Refused
 
 HERE = "VeneerFacingPanel"
 
 
-def new(doc: Any) -> FacingPanel:
+def new(doc: Any) -> None:
     """Opens the panel on a new facing of the faces selected now."""
     from veneerwb.host.objects import add_facing
 
-    step = translate(HERE, "Lay a leaf on faces")
     faces = selected_faces(doc.Name)
-    doc.openTransaction(step)
-    try:
-        leaf = chosen_first(of_kind(doc, "Leaf"))[0]
-        panel = FacingPanel(add_facing(doc, leaf, faces), step)
-    except Exception:
-        doc.abortTransaction()
-        doc.recompute()
-        raise
-    panel.show()
-    panel.lay()
-    return panel
+    leaf = chosen_first(of_kind(doc, "Leaf"))[0]
+    step = translate(HERE, "Lay a leaf on faces")
+    start(FacingPanel, doc, step, lambda: add_facing(doc, leaf, faces), fresh=True)
 
 
 class FacingPanel(LivePanel):

@@ -41,17 +41,23 @@ def value(box: Any) -> Any:
         return box.currentText() if typed else box.currentData()
     if isinstance(box, QtGui.QSpinBox):
         return box.value()
-    return box.isChecked() if isinstance(box, QtGui.QCheckBox) else box.text()
+    return box.isChecked() if isinstance(box, QtGui.QCheckBox) else printable(box.text())
+
+
+def printable(text: str) -> str:
+    """Without characters that nobody sees, which a clipboard may bring and a document cannot
+    hold."""
+    return "".join(letter if letter.isprintable() else " " for letter in text)
 
 
 def fill(box: Any, wanted: Any) -> None:
     """Shows `wanted` in a box; what is none of its choices is shown as text where it may be typed,
-    and becomes the first choice where it may not."""
+    and as nothing where it may not."""
     if is_quantity(box):
         box.setProperty("rawValue", float(wanted))
     elif isinstance(box, QtGui.QComboBox):
         row = box.findData(wanted)
-        box.setCurrentIndex(max(0, row))
+        box.setCurrentIndex(row)
         if row < 0 and box.isEditable():
             box.setEditText(str(wanted))
     elif isinstance(box, QtGui.QSpinBox):

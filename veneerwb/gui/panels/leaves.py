@@ -13,6 +13,7 @@ from PySide import QtGui
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
+from veneerwb.gui.panels.step import Step
 
 HERE = "VeneerLeavesPanel"
 
@@ -30,14 +31,13 @@ class LeavesPanel(Panel):
     """Asks which photographs, their scale, the leaves' thickness and the stack's sense."""
 
     def __init__(self, doc: Any, fresh: bool = False) -> None:
-        step = translate(HERE, "Bring in leaves")
-        super().__init__(doc, "leaves", "veneer-bring-in", step)
+        super().__init__(doc, "leaves", "veneer-bring-in")
         self.fresh, self.files = fresh, []
         form = self.form
         fields.offer(form.scale, ("length", "width", "pixel"))
         fields.offer(form.back, ("next", "previous", "own"))
-        for box, start in ((form.known, 2400.0), (form.per_pixel, 0.5), (form.thickness, 0.6)):
-            fields.fill(box, start)
+        for name, start in (("known", 2400.0), ("per_pixel", 0.5), ("thickness", 0.6)):
+            self.fill(name, start)
         form.pick_folder.clicked.connect(self._ask_folder)
         form.pick_files.clicked.connect(self._ask_files)
         form.folder.textEdited.connect(self._forget_files)
@@ -130,8 +130,8 @@ class LeavesPanel(Panel):
 
         how = self.form.scale.currentData()
         if how == "pixel":
-            return positive("size of a pixel", fields.value(self.form.per_pixel))
-        known = positive(f"{how} of the first photograph", fields.value(self.form.known))
+            return positive("size of a pixel", self.value("per_pixel"))
+        known = positive(f"{how} of the first photograph", self.value("known"))
         rows, columns = first
         return known / (rows if how == "length" else columns)
 
@@ -140,11 +140,12 @@ class LeavesPanel(Panel):
     def finish(self) -> None:
         numbered = self.photos()
         scale = self._scale(self._first(numbered))
-        self.begin()
+        self.step = Step(self.doc, translate(HERE, "Bring in leaves"))
         try:
             bundle = self._make(numbered, scale)
         except Exception:
             super().take_back()
+            self.step = None
             raise
         FreeCADGui.Selection.clearSelection()
         FreeCADGui.Selection.addSelection(bundle)
@@ -162,8 +163,8 @@ class LeavesPanel(Panel):
             self.doc,
             list(numbered.values()),
             scale,
-            fields.value(self.form.thickness),
-            fields.value(self.form.back),
+            self.value("thickness"),
+            self.value("back"),
         )
         # From the last, so that no label is still taken: the host would make it another.
         for leaf, number in reversed(list(zip(bundle.Leaves, numbered))):

@@ -3,16 +3,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any, ClassVar
 
 import FreeCAD
 import FreeCADGui
+from PySide import QtGui
 
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
-from veneerwb.host.objects.base import Refused, set_if_new
+from veneerwb.gui.panels.step import Step
+from veneerwb.host.objects.base import Refused, sentence, set_if_new, told_elsewhere
 
 HERE = "VeneerPanel"
 
@@ -27,41 +29,53 @@ def edit(panel: type[LivePanel], obj: Any) -> None:
 def _edit(panel: type[LivePanel], document: str, name: str) -> None:
     doc = FreeCAD.listDocuments().get(document)
     obj = doc.getObject(name) if doc else None
-    if obj is None or FreeCADGui.Control.activeDialog():
-        return
-    step = translate(HERE, "Edit {name}").format(name=obj.Label)
-    doc.openTransaction(step)
-    made = panel(obj, step)
-    made.tell()
+    if obj is not None and not FreeCADGui.Control.activeDialog():
+        start(panel, doc, translate(HERE, "Edit {name}").format(name=obj.Label), lambda: obj)
+
+
+def start(
+    panel: type[LivePanel], doc: Any, name: str, make: Callable[[], Any], fresh: bool = False
+) -> LivePanel | None:
+    """Opens a panel on the object that `make` gives, or makes as part of the step (`fresh`: it has
+    never been computed). None, the document as it was and the user told, where that fails."""
+    step = Step(doc, name)
+    try:
+        made = panel(make(), step)
+    except Exception as error:
+        step.drop()
+        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), name, sentence(error))
+        return None
     made.show()
+    if fresh:
+        made.lay()
+    else:
+        made.tell_safely()
+    return made
 
 
 class LivePanel(Panel):
-    """Begun by whoever opens it, since a new object is part of the step.
-
-    `names` are properties, each with a box of that name in the form. A value that an
-    expression sets is shown and not offered."""
+    """`names` are properties, each with a box of that name in the form. A value that an expression
+    sets is shown and not offered; a box that nobody touched changes nothing."""
 
     names: ClassVar[Sequence[str]] = ()
     drawn: ClassVar[str] = ""
     picture: ClassVar[str] = ""
 
-    def __init__(self, obj: Any, step: str) -> None:
+    def __init__(self, obj: Any, step: Step) -> None:
         super().__init__(obj.Document, self.drawn, self.picture, step)
-        self.obj, self.begun = obj, True
-        self.due = False
+        self.obj, self.due = obj, False
         self.offer()
         driven = {path.lstrip(".") for path, _ in obj.ExpressionEngine}
-        self.boxes = {}
+        self.offered = []
         for name in self.names:
             box = getattr(self.form, name)
             box.setToolTip(obj.getDocumentationOfProperty(name))
-            fields.fill(box, self.held(name))
+            self.fill(name, self.held(name))
             if name in driven:
                 box.setEnabled(False)
                 box.setToolTip(translate(HERE, "An expression sets this value"))
             else:
-                self.boxes[name] = box
+                self.offered.append(name)
                 fields.watch(box, self.changed)
                 if fields.is_quantity(box):
                     self.take_mixed_numbers(name)
@@ -100,14 +114,24 @@ class LivePanel(Panel):
         """Gives the object what the boxes hold, and says what came of it."""
         self.due = False
         if self.form is not None and self.doc is not None and self.attempt(self._lay):
-            self.tell()
+            self.tell_safely()
 
     def _lay(self) -> None:
-        for name, box in self.boxes.items():
-            shown = fields.value(box)
+        if not self.step.goes_on:  # another command ended it
+            self.step.begin()
+        for name in self.offered:
+            shown = self.value(name)
             if shown != self.held(name):
                 set_if_new(self.obj, **{name: self.wanted(name, shown)})
-        self.doc.recompute()
+        with told_elsewhere():
+            self.doc.recompute()
+
+    def tell_safely(self) -> None:
+        """What came of it, or why that cannot be told."""
+        try:
+            self.tell()
+        except Exception as error:
+            self.say(sentence(error))
 
     def tell(self) -> None:
         """Shows why the object refuses, if it does."""
@@ -125,7 +149,3 @@ class LivePanel(Panel):
     def take_back(self) -> None:
         self.due = False
         super().take_back()
-
-    def let_go(self) -> None:
-        self.boxes = {}
-        super().let_go()

@@ -14,29 +14,20 @@ from veneerwb.gui.commands import sources
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.findings import Findings, found_on, select
-from veneerwb.gui.panels.live import LivePanel
+from veneerwb.gui.panels.live import LivePanel, start
 
 HERE = "VeneerMatchPanel"
 
 
-def new(doc: Any, bundle: Any) -> MatchPanel:
+def new(doc: Any, bundle: Any) -> None:
     """Opens the panel on a new match of `bundle`, a Bundle or Stock object."""
     from veneerwb.host.objects import add_match
 
+    first = (list(getattr(bundle, "Numbers", [])) or [1])[0]
     step = translate(HERE, "New radial match")
-    doc.openTransaction(step)
-    try:
-        obj = add_match(doc, bundle, First=(list(getattr(bundle, "Numbers", [])) or [1])[0])
-        panel = MatchPanel(obj, step)
-    except Exception:
-        doc.abortTransaction()
-        doc.recompute()
-        raise
-    panel.show()
-    panel.lay()
+    start(MatchPanel, doc, step, lambda: add_match(doc, bundle, First=first), fresh=True)
     for view in FreeCADGui.getDocument(doc.Name).mdiViewsOfType("Gui::View3DInventor"):
         view.fitAll()
-    return panel
 
 
 class MatchPanel(LivePanel):
@@ -72,9 +63,9 @@ class MatchPanel(LivePanel):
         from veneerwb.host.objects import layout
 
         place = layout(self.obj).recipe.placement
-        for name, start in (("TipX", place.x), ("TipY", place.y), ("Axis", place.angle)):
-            if name in self.boxes:
-                fields.fill(self.boxes[name], start)
+        for name, middle in (("TipX", place.x), ("TipY", place.y), ("Axis", place.angle)):
+            if name in self.offered:
+                self.fill(name, middle)
 
     def arrange(self) -> None:
         """Only what the chosen top needs; odd ways are stepped over where book cannot take them."""

@@ -8,7 +8,8 @@ document: they must not change.
 from __future__ import annotations
 
 import traceback
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from typing import Any, ClassVar, NamedTuple
 
 from veneerwb.host import compat
@@ -88,7 +89,7 @@ class Proxy:
             message = sentence(error)
         if obj.Message != message:
             obj.Message = message
-            if message:
+            if message and not _elsewhere:
                 compat.say(f"{obj.Label}: {message}")
 
     def update(self, obj: Any) -> None:
@@ -98,6 +99,19 @@ class Proxy:
 MESSAGE = Property(
     "String", "Message", "Result", "Why the last change was refused; empty if it was not", "", OUT
 )
+
+
+_elsewhere: list[bool] = []
+
+
+@contextmanager
+def told_elsewhere() -> Iterator[None]:
+    """While a panel shows messages itself, the console need not."""
+    _elsewhere.append(True)
+    try:
+        yield
+    finally:
+        _elsewhere.pop()
 
 
 def _ensure(obj: Any, wanted: Property) -> None:
