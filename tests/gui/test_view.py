@@ -12,6 +12,7 @@ from PIL import Image
 from PySide import QtGui
 
 from veneerwb.core import Disturbance, sawn_bundle
+from veneerwb.gui import scene
 from veneerwb.gui import view as views
 from veneerwb.gui.plain import BARE
 from veneerwb.host.objects import add_bundle, add_match, layout
@@ -201,3 +202,14 @@ def test_a_match_that_cannot_be_laid_is_still_seen(doc, leaves, tmp_path, ways):
         found = float(np.abs(colours - 255 * np.array(BARE)).mean())
     assert found < 8.0
     assert len(match.Shape.Solids) == ways
+
+
+def test_a_change_is_drawn_once(doc, leaves, monkeypatch):
+    match = add_match(doc, add_bundle(doc, leaves), Diameter=400.0, Ways=6)
+    doc.recompute()
+    drawn = []
+    once = scene.drawn
+    monkeypatch.setattr(scene, "drawn", lambda *given: drawn.append(1) or once(*given))
+    match.Ways = 8
+    doc.recompute()
+    assert len(drawn) == 1 and len(match.ViewObject.Proxy.laid.pieces) == 8

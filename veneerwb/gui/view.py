@@ -151,6 +151,8 @@ class MatchView:
         keeps its last pictures, or is shown in one colour if it never had any."""
         if not hasattr(self, "root") or "PieceMarks" not in obj.PropertiesList:
             return
+        if getattr(obj.Proxy, "busy", False):
+            return
         switches = [bool(getattr(obj.ViewObject, name, True)) for name in SWITCHES]
         mark = (tuple(obj.PieceMarks), obj.ShapeMark, *switches)
         if mark == self.drawn_from or not obj.PieceMarks:

@@ -128,6 +128,13 @@ def show(obj: Any, kind: str) -> None:
         view.Visibility = True
 
 
+def redraw(obj: Any) -> None:
+    """Lets the view provider of `obj`, if it has one of ours, look at it again."""
+    proxy = getattr(obj.ViewObject, "Proxy", None) if has_window() else None
+    if hasattr(proxy, "updateData"):
+        proxy.updateData(obj, "")
+
+
 # --- drawing pages ------------------------------------------------------------------------------
 
 

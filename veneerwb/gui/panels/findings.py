@@ -56,6 +56,9 @@ def found_on(match: Any) -> list[Any]:
 
     if match is None or match.Message:
         return []
+    found = getattr(match.Proxy, "found", ())
+    if [str(finding) for finding in found] == match.Findings:
+        return list(found)
     return values.findings(match, layout(match))
 
 

@@ -15,6 +15,10 @@ class Match(Proxy):
     to."""
 
     kind = "Match"
+    busy = False
+    """Its results are being set one by one, and do not fit together yet."""
+    found: tuple[Any, ...] = ()
+    """The core's findings, as last listed in Findings."""
     properties = (
         Property("Link", "Bundle", "Match", "The bundle or stock that the top is cut from"),
         Property("Enumeration", "Top", "Top", "The top's outline", ("Round", "Polygon")),
@@ -142,24 +146,33 @@ class Match(Proxy):
         chosen_by = _chosen_by(obj)
         _refuse_missing(obj, bundle.numbers, chosen_by)
         laid = values.layout_on(obj, bundle)
-        findings = [str(finding) for finding in values.findings(obj, laid)]
+        found = tuple(values.findings(obj, laid))
         mark = solids.shape_mark(laid)
+        shape = None
         if mark != obj.ShapeMark or obj.Shape.isNull():
-            obj.Shape = solids.compound(laid)
+            shape = solids.compound(laid)
         marks, before = solids.piece_marks(laid), list(obj.PieceMarks)
         before += [""] * (len(marks) - len(before))
         changed = [k for k, (new, old) in enumerate(zip(marks, before), start=1) if new != old]
-        set_if_new(
-            obj,
-            ShapeMark=mark,
-            Findings=findings,
-            Revision=laid.revision,
-            ChosenBy=chosen_by,
-            LeafOrder=[piece.leaf for piece in laid.pieces],
-            PieceMarks=marks,
-            ChangedPieces=changed,
-            TurnedPositions=[piece.position for piece in laid.pieces if piece.turned],
-        )
+        self.busy = True
+        try:
+            if shape is not None:
+                obj.Shape = shape
+            set_if_new(
+                obj,
+                ShapeMark=mark,
+                Findings=[str(finding) for finding in found],
+                Revision=laid.revision,
+                ChosenBy=chosen_by,
+                LeafOrder=[piece.leaf for piece in laid.pieces],
+                PieceMarks=marks,
+                ChangedPieces=changed,
+                TurnedPositions=[piece.position for piece in laid.pieces if piece.turned],
+            )
+            self.found = found
+        finally:
+            self.busy = False
+        compat.redraw(obj)
 
 
 def _chosen_by(obj: Any) -> str:
