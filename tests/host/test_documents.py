@@ -270,3 +270,30 @@ def test_documents_of_older_hosts_open_and_recompute_to_the_same(path, tmp_path)
 def test_there_is_a_document_of_some_host_to_open():
     assert any(fixture_version(path) <= compat.version() for path in FIXTURES)
     assert sys.version_info >= (3, 11)
+
+
+SCREENS = sorted((ROOT / "tests" / "fixtures").glob("screens*.FCStd"))
+
+
+@pytest.mark.parametrize("path", SCREENS, ids=lambda path: path.stem)
+def test_documents_that_a_window_saved_open_and_recompute_to_the_same(path, tmp_path):
+    if fixture_version(path) > compat.version():
+        pytest.skip("saved by a newer host")
+    copy = tmp_path / path.name
+    copy.write_bytes(path.read_bytes())
+    doc = FreeCAD.openDocument(str(copy))
+    try:
+        facing, match, drawing = map(doc.getObject, ("Facing", "Match", "Drawing"))
+        before = (facing.Revision, facing.Shape.Area, match.Revision, drawing.Revision)
+        assert before[1] == pytest.approx(120.0 * 150.0 + 150.0 * 40.0)
+        for obj in doc.Objects:
+            obj.touch()
+        doc.recompute()
+        assert (facing.Message, match.Message, drawing.Message) == ("", "", "")
+        assert facing.Shape.Area == pytest.approx(before[1])
+        assert (facing.Revision, match.Revision, drawing.Revision) == (before[0], *before[2:])
+        match.Ways = 5
+        doc.recompute()
+        assert drawing.Revision == match.Revision != before[2] and drawing.Message == ""
+    finally:
+        FreeCAD.closeDocument(doc.Name)
