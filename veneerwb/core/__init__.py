@@ -13,6 +13,7 @@ from veneerwb.core.leaf import Bundle, Fault, Leaf, Side, Stock
 from veneerwb.core.log import Disturbance, sawn_bundle
 from veneerwb.core.matches.radial import Placement, radial
 from veneerwb.core.plane import Motion
+from veneerwb.core.sequence import register
 from veneerwb.core.top import Top
 
 __all__ = [
@@ -35,5 +36,6 @@ __all__ = [
     "check",
     "closure",
     "radial",
+    "register",
     "sawn_bundle",
 ]

@@ -1,0 +1,202 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Prints how far registers can be trusted, and how fast they come, beside OpenCV's enhanced
+correlation coefficient from the same start on the same neighbours.
+
+    source resources/setup.sh; set_up; export PYTHONPATH=$site:. OMP_NUM_THREADS=1
+    $python tests/bench/registers.py [FIGURE...]
+
+Repeatable: mm at the leaf's corners between the registers of the disturbed photographs (saved as
+JPEG) and those of the undisturbed ones carried through the known disturbance. True: mm to the known
+disturbance, on leaves so thin that the figure does not change. Seconds are of one processor.
+"""
+
+from __future__ import annotations
+
+import argparse
+import io
+import math
+import resource
+import time
+from dataclasses import dataclass, replace
+
+import cv2
+import numpy as np
+from PIL import Image
+
+from veneerwb.core import Bundle, Disturbance, Motion, sawn_bundle
+from veneerwb.core.photos import Photo
+from veneerwb.core.plane import IDENTITY, cosd, sind
+from veneerwb.core.sequence.align import WORKING_SCALE, grids, refine, start
+from veneerwb.core.sequence.chain import chained
+
+FIGURES = ("cathedral", "ripple", "crotch", "burl")
+OFF = Disturbance(shift=15, turn=2, exposure=0.15, noise=0.01)
+UNCHANGING = 0.001
+"""mm: leaves so thin that neighbours show the same figure."""
+Registers = dict[int, Motion]
+
+
+@dataclass(frozen=True)
+class Misses:
+    """mm at the four corners of every leaf but the first."""
+
+    values: np.ndarray
+
+    def __str__(self) -> str:
+        top = np.percentile(self.values, 95)
+        return f"{self.rms:6.3f} {top:6.3f} {self.values.max():6.3f}"
+
+    @property
+    def rms(self) -> float:
+        return float(np.sqrt(np.mean(self.values**2)))
+
+
+def misses(bundle: Bundle, found: Registers, wanted: Registers) -> Misses:
+    width, length = bundle.size
+    corners = np.array([(0, 0), (width, 0), (0, length), (width, length)])
+    gone = [
+        np.hypot(*(found[n].apply(corners) - wanted[n].apply(corners)).T)
+        for n in bundle.numbers[1:]
+    ]
+    return Misses(np.concatenate(gone))
+
+
+def as_jpeg(bundle: Bundle, quality: int) -> Bundle:
+    """The bundle with every face saved and read again."""
+
+    def saved(photo: Photo) -> Photo:
+        stream = io.BytesIO()
+        Image.fromarray(photo.pixels).save(stream, "JPEG", quality=quality)
+        return Photo.of(np.asarray(Image.open(stream)), photo.mm_per_px)
+
+    return replace(bundle, leaves=tuple(
+        replace(leaf, face=replace(leaf.face, image=saved(leaf.face.image)), back=None)
+        for leaf in bundle.leaves
+    ))
+
+
+def disturbances(bundle: Bundle) -> Registers:
+    return {leaf.number: leaf.register for leaf in bundle.leaves}
+
+
+def carried(shaken: Bundle, calm: Registers) -> Registers:
+    return {n: motion @ calm[n] for n, motion in disturbances(shaken).items()}
+
+
+# --- both from the same start ------------------------------------------------------------------
+
+
+@dataclass
+class Peers:
+    """Registers by our refinement and by OpenCV's, seconds of each, and how often the latter gave
+    up."""
+
+    ours: Registers
+    theirs: Registers
+    our_seconds: float = 0.0
+    their_seconds: float = 0.0
+    given_up: int = 0
+
+
+def peers(bundle: Bundle) -> Peers:
+    """Neighbours refined from the same coarse start, by both; the start is not timed."""
+    first = bundle.numbers[0]
+    out = Peers({first: IDENTITY}, {first: IDENTITY})
+    last = grids(bundle.leaf(first)), grey(bundle.leaf(first))
+    for before, n in zip(bundle.numbers, bundle.numbers[1:]):
+        here = grids(bundle.leaf(n)), grey(bundle.leaf(n))
+        begin = start(last[0][0], here[0][0])
+        clock = time.process_time()
+        motion = begin
+        for a, b in zip(last[0], here[0]):
+            motion = refine(a, b, motion).motion
+        out.our_seconds += time.process_time() - clock
+        clock = time.process_time()
+        theirs, held = by_opencv(last[1], here[1], begin)
+        out.their_seconds += time.process_time() - clock
+        out.given_up += not held
+        out.ours[n], out.theirs[n] = motion @ out.ours[before], theirs @ out.theirs[before]
+        last = here
+    return out
+
+
+def grey(leaf: object) -> tuple[np.ndarray, np.ndarray]:
+    """Luminance at the working scale, row 0 at the bottom, and where the leaf is usable."""
+    size = tuple(int(mm / WORKING_SCALE) for mm in leaf.size)
+    light = cv2.resize(cv2.cvtColor(leaf.photo, cv2.COLOR_RGB2GRAY), size, None, 0, 0,
+                       cv2.INTER_AREA)
+    usable = (grids(leaf)[-1].weight > 0).astype(np.uint8)
+    return np.ascontiguousarray(light[::-1]).astype(np.float32), usable
+
+
+def by_opencv(
+    first: tuple[np.ndarray, np.ndarray], second: tuple[np.ndarray, np.ndarray], begin: Motion
+) -> tuple[Motion, bool]:
+    """OpenCV's motion from the first to the second, and whether it converged."""
+    half = WORKING_SCALE / 2
+    c, s = cosd(begin.angle), sind(begin.angle)
+    dx, dy = begin.apply((half, half)) / WORKING_SCALE - 0.5
+    warp = np.array([[c, -s, dx], [s, c, dy]], np.float32)
+    rule = (cv2.TERM_CRITERIA_EPS | cv2.TERM_CRITERIA_COUNT, 100, 1e-6)
+    try:
+        _, warp = cv2.findTransformECC(
+            first[0], second[0], warp, cv2.MOTION_EUCLIDEAN, rule, second[1], 5
+        )
+    except cv2.error:
+        return begin, False
+    angle = math.degrees(math.atan2(warp[1, 0], warp[0, 0]))
+    at = (warp.astype(float) @ (-half / WORKING_SCALE, -half / WORKING_SCALE, 1.0) + 0.5)
+    return Motion(angle, *(float(v) * WORKING_SCALE for v in at)), True
+
+
+# --- the table ---------------------------------------------------------------------------------
+
+
+def row(figure: str, args: argparse.Namespace) -> str:
+    size = {"leaves": args.leaves, "width": args.width, "length": args.length,
+            "mm_per_px": args.scale, "figure": figure, "seed": args.seed}
+    calm, shaken = sawn_bundle(**size), as_jpeg(sawn_bundle(**size, disturb=OFF), args.quality)
+    still = as_jpeg(
+        sawn_bundle(**size, thickness=UNCHANGING, disturb=OFF), args.quality
+    )
+    calm_registers = chained(calm).registers
+    wall, clock = time.perf_counter(), time.process_time()
+    done = chained(shaken)
+    wall, clock = time.perf_counter() - wall, time.process_time() - clock
+    wanted = carried(shaken, calm_registers)
+    ours = misses(shaken, done.registers, wanted)
+    grown = misses(shaken, done.registers, disturbances(shaken))
+    true = misses(still, chained(still).registers, disturbances(still))
+    beside = peers(shaken)
+    theirs = misses(shaken, beside.theirs, carried(shaken, peers(calm).theirs))
+    return (
+        f"{figure:10} {ours}  {true}  {grown.rms:6.2f}  {len(done.doubts):3}  {clock:5.1f} "
+        f"{wall:5.1f}  {beside.our_seconds / beside.their_seconds:5.2f} "
+        f"{ours.rms / theirs.rms:5.2f} {theirs.rms:7.3f} {beside.given_up:3}"
+    )
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("figures", nargs="*", default=FIGURES)
+    for name, default in (("leaves", 24), ("seed", 1), ("quality", 80)):
+        parser.add_argument(f"--{name}", type=int, default=default)
+    for name, default in (("width", 400.0), ("length", 1200.0), ("scale", 0.5)):
+        parser.add_argument(f"--{name}", type=float, default=default)
+    args = parser.parse_args()
+    cv2.setNumThreads(1)
+    print(f"{args.leaves} leaves of {args.width:g} x {args.length:g} mm at {args.scale:g} mm/px; "
+          f"{OFF}; JPEG {args.quality}; mm at the corners")
+    print(f"{'':10} {'repeatable':^20}  {'true, unchanging':^20}  {'grown':>6}  {'in':>3}  "
+          f"{'seconds':^11}  {'beside OpenCV':^24}")
+    print(f"{'figure':10} {'rms':>6} {'95 %':>6} {'worst':>6}  {'rms':>6} {'95 %':>6} {'worst':>6}"
+          f"  {'rms':>6}  {'doubt':>3} {'cpu':>5} {'wall':>5}  {'time':>5} {'rms':>5} "
+          f"{'its rms':>7} {'gave up':>3}")
+    for figure in args.figures:
+        print(row(figure, args), flush=True)
+    peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024**2
+    print(f"largest memory of the whole run, three bundles with it: {peak:.2f} GB")
+
+
+if __name__ == "__main__":
+    main()
