@@ -4,7 +4,7 @@
 from __future__ import annotations
 
 import os
-import secrets
+import tempfile
 import time
 from pathlib import Path
 from typing import Any
@@ -12,7 +12,7 @@ from typing import Any
 import FreeCADGui
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.files import reason, shown_name
+from veneerwb.core.files import write_beside
 from veneerwb.host import compat
 from veneerwb.paint.qt import QtCore
 
@@ -37,33 +37,19 @@ def _settle() -> None:
 
 
 def save_pdf(page: Any, path: str | os.PathLike[str]) -> None:
-    """Writes `page` as PDF to `path`. It is opened first: some hosts leave out the form of a page
-    that was never shown. The file is written beside and then renamed. VeneerError if that cannot
-    be done; what was at `path` is then as it was."""
+    """Writes `page` as PDF to `path`, whole or not at all. It is opened first: some hosts leave out
+    the form of a page that was never shown. Raises VeneerError."""
     import TechDrawGui
 
-    target = Path(os.path.realpath(path))
-    beside = target.with_name(f".{secrets.token_hex(8)}.pdf")
-    try:
-        with open(beside, "xb"):  # what the system refuses is known here, the host does not say
-            pass
+    with tempfile.TemporaryDirectory(prefix="page-") as folder:
+        made = Path(folder) / "page.pdf"
         open_page(page)
-        TechDrawGui.exportPageAsPdf(page, str(beside))
-        if not beside.read_bytes()[:5] == b"%PDF-":
-            raise VeneerError(
-                "no-pdf",
-                "FreeCAD wrote no PDF of the page {page}; recompute the document and try again.",
-                page=page.Label,
-            )
-        os.replace(beside, target)
-    except OSError as error:
+        TechDrawGui.exportPageAsPdf(page, str(made))
+        pdf = made.read_bytes() if made.exists() else b""
+    if not pdf.startswith(b"%PDF-"):
         raise VeneerError(
-            "cannot-write",
-            "The file {file} could not be written ({reason}); "
-            "choose a folder that you may write to and that has room.",
-            file=shown_name(path),
-            reason=reason(error),
-        ) from error
-    finally:
-        if os.path.lexists(beside):
-            os.unlink(beside)
+            "no-pdf",
+            "FreeCAD wrote no PDF of the page {page}; recompute the document and try again.",
+            page=page.Label,
+        )
+    write_beside(path, lambda stream: stream.write(pdf))

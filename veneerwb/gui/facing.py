@@ -7,42 +7,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from veneerwb.gui import tree_icon
-from veneerwb.gui.view import PICTURES
-from veneerwb.host import compat
+from veneerwb.gui.pictured import Pictured
 
 
-class FacingView:
+class FacingView(Pictured):
     """Shows a Facing as its leaf's picture, beside the host's own display modes."""
 
-    def __init__(self, view: Any) -> None:
-        view.Proxy = self
-        if not hasattr(self, "root"):  # a host that had another proxy here does not attach again
-            self.attach(view)
-        view.DisplayMode = PICTURES
+    icon = "veneer-facing"
 
-    def attach(self, view: Any) -> None:
-        from pivy import coin
-
-        self.root, self.pictures, self.marks = (coin.SoGroup() for _ in range(3))
-        self.root.addChild(self.pictures)
-        self.root.addChild(self.marks)
+    def start(self) -> None:
         self.faced = self.shape = None
-        self.revision = self.said = ""
-        view.addDisplayMode(self.root, PICTURES)
-        self._draw(view.Object)
-
-    def getDisplayModes(self, view: Any) -> list[str]:
-        return [PICTURES]
-
-    def getDefaultDisplayMode(self) -> str:
-        return PICTURES
-
-    def setDisplayMode(self, mode: str) -> str:
-        return mode
-
-    def getIcon(self) -> str:
-        return tree_icon("veneer-facing")
+        self.revision = ""
 
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""
@@ -57,12 +32,6 @@ class FacingView:
 
         number = facing_scene.number_picked(point.getPath())
         return f"Face{number}" if number else ""
-
-    def updateData(self, obj: Any, name: str) -> None:
-        self._draw(obj)  # returns at once while nothing that it shows has changed
-
-    def onChanged(self, view: Any, name: str) -> None:
-        """Nothing: it has no switches."""
 
     def _draw(self, obj: Any) -> None:
         """Builds the scene anew if anything that it shows has changed. What is not as it was last
@@ -87,21 +56,12 @@ class FacingView:
 
             self._draw_plainly(obj, sentence(error))
             return
-        self.marks.removeAllChildren()
-        self.pictures.removeAllChildren()
-        self.pictures.addChild(nodes)
+        self._show(nodes)
         self.faced, self.shape, self.revision = found, shape, obj.Revision
 
     def _draw_plainly(self, obj: Any, why: str) -> None:
-        from veneerwb.gui import plain
-
-        if self.faced is not None or obj.Shape.isNull():
-            return
-        if why and why != self.said:
-            self.said = why
-            compat.say(f"{obj.Label} is shown without its picture: {why}")
-        self.pictures.removeAllChildren()
-        self.pictures.addChild(plain.drawn(obj.Shape))
+        if self.faced is None:
+            self._show_plainly(obj, why)
 
     def mark(self, obj: Any, parts: Sequence[str] | None) -> None:
         """Outlines the faces named by `parts`, all for an empty list, none for None."""
@@ -113,15 +73,6 @@ class FacingView:
         numbers = {int(part[4:]) for part in parts if part.startswith("Face")}
         if numbers or not parts:
             self.marks.addChild(facing_scene.outlined(obj, self.faced, numbers))
-
-    def dumps(self) -> None:
-        return None
-
-    def loads(self, state: Any) -> None:
-        return None
-
-    __getstate__ = dumps  # what 0.20 calls them
-    __setstate__ = loads
 
 
 # --- what is chosen ----------------------------------------------------------------------------

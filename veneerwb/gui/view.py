@@ -8,10 +8,9 @@ from typing import Any
 
 import FreeCAD
 
-from veneerwb.gui import tree_icon
+from veneerwb.gui.pictured import PICTURES, Pictured
 from veneerwb.host import compat
 
-PICTURES = "Leaf pictures"
 SWITCHES = {
     "Seams": "Whether the seams are drawn on the pictures",
     "Numbers": "Whether the positions are written on the pictures, underlined for a turned leaf",
@@ -83,15 +82,19 @@ def positions_of(obj: Any, parts: Sequence[str]) -> set[int]:
     return found
 
 
-class MatchView:
+def show_face(obj: Any, position: int) -> str:
+    """The host's name of the show face at a position, the last face of its solid: "Face5"."""
+    return f"Face{sum(len(solid.Faces) for solid in obj.Shape.Solids[:position])}"
+
+
+class MatchView(Pictured):
     """Shows a Match as its leaves' pictures, beside the host's own display modes."""
 
+    icon = "veneer-layup"
+
     def __init__(self, view: Any) -> None:
-        view.Proxy = self
         self.ensure_properties(view)
-        if not hasattr(self, "root"):  # a host that had another proxy here does not attach again
-            self.attach(view)
-        view.DisplayMode = PICTURES
+        super().__init__(view)
 
     def ensure_properties(self, view: Any) -> None:
         for name, text in SWITCHES.items():
@@ -99,30 +102,11 @@ class MatchView:
                 setattr(view, name, True)
 
     def attach(self, view: Any) -> None:
-        from pivy import coin
-
         self.ensure_properties(view)
-        self.root, self.pictures, self.marks = (coin.SoGroup() for _ in range(3))
-        self.root.addChild(self.pictures)
-        self.root.addChild(self.marks)
-        self.laid = None
-        self.said = ""
-        self.obj = view.Object
-        self.drawn_from = None
-        view.addDisplayMode(self.root, PICTURES)
-        self._draw(view.Object)
+        super().attach(view)
 
-    def getDisplayModes(self, view: Any) -> list[str]:
-        return [PICTURES]
-
-    def getDefaultDisplayMode(self) -> str:
-        return PICTURES
-
-    def setDisplayMode(self, mode: str) -> str:
-        return mode
-
-    def getIcon(self) -> str:
-        return tree_icon("veneer-layup")
+    def start(self) -> None:
+        self.laid = self.drawn_from = None
 
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""
@@ -136,11 +120,7 @@ class MatchView:
         from veneerwb.gui import scene
 
         position = scene.position_picked(point.getPath())
-        solids = self.obj.Shape.Solids[:position]
-        return f"Face{sum(len(solid.Faces) for solid in solids)}" if solids else ""
-
-    def updateData(self, obj: Any, name: str) -> None:
-        self._draw(obj)  # returns at once while nothing that it shows has changed
+        return show_face(self.obj, position) if position else ""
 
     def onChanged(self, view: Any, name: str) -> None:
         if name in SWITCHES:
@@ -173,22 +153,13 @@ class MatchView:
         except VeneerError as error:
             self._draw_plainly(obj, str(error))
             return
-        self.marks.removeAllChildren()
-        self.pictures.removeAllChildren()
-        self.pictures.addChild(nodes)
+        self._show(nodes)
         # Undo brings properties back one by one: what is drawn half-way is drawn again at the next.
         self.laid, self.drawn_from = laid, mark if laid.revision == obj.Revision else None
 
     def _draw_plainly(self, obj: Any, why: str) -> None:
-        from veneerwb.gui import plain
-
-        if self.laid is not None or obj.Shape.isNull():
-            return
-        if why != self.said:
-            self.said = why
-            compat.say(f"{obj.Label} is shown without pictures: {why}")
-        self.pictures.removeAllChildren()
-        self.pictures.addChild(plain.drawn(obj.Shape))
+        if self.laid is None:
+            self._show_plainly(obj, why)
 
     def mark(self, obj: Any, parts: Sequence[str] | None) -> None:
         """Outlines the pieces that `parts` belong to, all for an empty list, none for None."""
@@ -200,12 +171,3 @@ class MatchView:
         positions = positions_of(obj, parts)
         pieces = [p for p in self.laid.pieces if not parts or p.position in positions]
         self.marks.addChild(scene.outlined(pieces, float(self.laid.bundle.thickness)))
-
-    def dumps(self) -> None:
-        return None
-
-    def loads(self, state: Any) -> None:
-        return None
-
-    __getstate__ = dumps  # what 0.20 calls them
-    __setstate__ = loads

@@ -41,13 +41,11 @@ def value(box: Any) -> Any:
         return box.currentText() if typed else box.currentData()
     if isinstance(box, QtGui.QSpinBox):
         return box.value()
-    return box.isChecked() if isinstance(box, QtGui.QCheckBox) else printable(box.text())
+    if isinstance(box, QtGui.QCheckBox):
+        return box.isChecked()
+    from veneerwb.core.shop.sheet_text import clean
 
-
-def printable(text: str) -> str:
-    """Without characters that nobody sees, which a clipboard may bring and a document cannot
-    hold."""
-    return "".join(letter if letter.isprintable() else " " for letter in text)
+    return clean(box.text())  # a clipboard may bring what a document cannot hold
 
 
 def fill(box: Any, wanted: Any) -> None:

@@ -9,6 +9,7 @@ from typing import Any
 import FreeCADGui
 from PySide import QtCore, QtGui
 
+from veneerwb.gui.view import show_face
 from veneerwb.host.objects.base import kind_of
 
 LOOKS = {
@@ -67,7 +68,8 @@ def select(match: Any, positions: Iterable[int], leaves: Iterable[int] = ()) -> 
     else; the whole match where neither is given."""
     if match is None:
         return
-    chosen = [(match.Name, part) for part in show_faces(match, positions)]
+    laid = range(1, len(match.Shape.Solids) + 1)
+    chosen = [(match.Name, show_face(match, one)) for one in positions if one in laid]
     numbers = set(leaves)
     if kind_of(match.Bundle) == "Bundle":
         chosen += [(leaf.Name, "") for leaf in match.Bundle.Leaves if leaf.Number in numbers]
@@ -79,9 +81,3 @@ def only(doc: Any, chosen: Iterable[tuple[str, str]]) -> None:
     FreeCADGui.Selection.clearSelection()
     for name, part in chosen:
         FreeCADGui.Selection.addSelection(doc.Name, name, part)
-
-
-def show_faces(match: Any, positions: Iterable[int]) -> list[str]:
-    """The host's names of the show faces at `positions`: the last face of each solid."""
-    counts = [len(solid.Faces) for solid in match.Shape.Solids]
-    return [f"Face{sum(counts[:position])}" for position in positions if position <= len(counts)]

@@ -9,7 +9,6 @@ from typing import Any
 
 import FreeCADGui
 
-from veneerwb.core import VeneerError
 from veneerwb.gui.commands import sources
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
@@ -92,6 +91,8 @@ class MatchPanel(LivePanel):
 
     def _load(self) -> None:
         """Makes one more texture, so that those of further ways are there when they are wanted."""
+        from veneerwb.core import VeneerError
+
         with suppress(StopIteration, VeneerError):  # what cannot be read is told of when drawn
             next(self.textures)
             self.soon(self._load)

@@ -1,0 +1,83 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""What the view providers share that show leaves: a display mode of our own beside the host's."""
+
+from __future__ import annotations
+
+from typing import Any, ClassVar
+
+from veneerwb.gui import tree_icon
+from veneerwb.host import compat
+
+PICTURES = "Leaf pictures"
+
+
+class Pictured:
+    """The base of view providers whose scene is made by `_draw`; it is called at every change and
+    returns at once while nothing that it shows has changed."""
+
+    icon: ClassVar[str] = ""
+
+    def __init__(self, view: Any) -> None:
+        view.Proxy = self
+        if not hasattr(self, "root"):  # a host that had another proxy here does not attach again
+            self.attach(view)
+        view.DisplayMode = PICTURES
+
+    def attach(self, view: Any) -> None:
+        from pivy import coin
+
+        self.root, self.pictures, self.marks = (coin.SoGroup() for _ in range(3))
+        self.root.addChild(self.pictures)
+        self.root.addChild(self.marks)
+        self.said = ""
+        self.obj = view.Object
+        self.start()
+        view.addDisplayMode(self.root, PICTURES)
+        self._draw(view.Object)
+
+    def start(self) -> None:
+        """Nothing has been drawn yet."""
+
+    def getDisplayModes(self, view: Any) -> list[str]:
+        return [PICTURES]
+
+    def getDefaultDisplayMode(self) -> str:
+        return PICTURES
+
+    def setDisplayMode(self, mode: str) -> str:
+        return mode
+
+    def getIcon(self) -> str:
+        return tree_icon(self.icon)
+
+    def updateData(self, obj: Any, name: str) -> None:
+        self._draw(obj)
+
+    def _draw(self, obj: Any) -> None:
+        """Builds the scene anew if anything that it shows has changed."""
+
+    def _show(self, nodes: Any) -> None:
+        self.marks.removeAllChildren()
+        self.pictures.removeAllChildren()
+        self.pictures.addChild(nodes)
+
+    def _show_plainly(self, obj: Any, why: str) -> None:
+        """In one colour, and says why once; for what never had a picture."""
+        from veneerwb.gui import plain
+
+        if obj.Shape.isNull():
+            return
+        if why and why != self.said:
+            self.said = why
+            compat.say(f"{obj.Label} is shown without pictures: {why}")
+        self.pictures.removeAllChildren()
+        self.pictures.addChild(plain.drawn(obj.Shape))
+
+    def dumps(self) -> None:
+        return None
+
+    def loads(self, state: Any) -> None:
+        """Nothing to take back."""
+
+    __getstate__ = dumps  # what 0.20 calls them
+    __setstate__ = loads
