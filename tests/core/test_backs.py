@@ -146,3 +146,11 @@ def test_an_unknown_slope_is_said_to_be_assumed():
     (finding,) = [f for f in check(layout(unknown)) if f.code == "backs-assumed"]
     assert "nobody measured" in finding.text
     assert finding.values["may_miss"] == pytest.approx(0.6 / np.tan(np.radians(5.0)))
+
+
+def test_leaves_that_nobody_registered_are_said_to_lie_as_they_were_photographed():
+    loose, registered = bundle(), bundle(disturb=Disturbance(5, 1, 0, 0))
+    codes = {finding.code: finding for finding in check(layout(loose))}
+    assert codes["not-registered"].level == "note"
+    assert "6 leaves are laid as they were photographed" in codes["not-registered"].text
+    assert "not-registered" not in {finding.code for finding in check(layout(registered))}

@@ -11,10 +11,11 @@ from veneerwb.core.checks.finding import Finding
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import ASSUMED_SLOPE, Bundle
+from veneerwb.core.plane import IDENTITY
 
 
 def face_findings(layout: Layout) -> list[Finding]:
-    return [*_assumed_backs(layout), *_sides(layout), *_steps(layout)]
+    return [*_assumed_backs(layout), *_as_taken(layout), *_sides(layout), *_steps(layout)]
 
 
 def _steps(layout: Layout) -> Iterator[Finding]:
@@ -104,6 +105,22 @@ def _assumed_backs(layout: Layout) -> Iterator[Finding]:
         values,
         values["pieces"],
     )
+
+
+def _as_taken(layout: Layout) -> Iterator[Finding]:
+    """A bundle that was never registered: its leaves are laid by the frames of their photographs."""
+    bundle, used = layout.bundle, sorted({piece.leaf for piece in layout.pieces})
+    if not isinstance(bundle, Bundle) or len(used) < 2:
+        return
+    if all(bundle.register(number, False) == IDENTITY for number in used):
+        yield Finding(
+            "not-registered",
+            "note",
+            "The {count} leaves are laid as they were photographed: none is registered on its "
+            "figure, and a photograph that is shifted against the others shifts its piece.",
+            "Register the leaves on their figure, unless all were photographed in one jig.",
+            {"count": len(used)},
+        )
 
 
 def may_miss(bundle: Bundle, piece: Piece) -> float:
