@@ -1,0 +1,223 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Faults are checked when drawn, follow the registers through the bundle, and what is left of a
+leaf is true."""
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from shapely.geometry import LineString, MultiPolygon, Point, Polygon, box
+
+from veneerwb.core.errors import VeneerError
+from veneerwb.core.faults import (
+    along,
+    carried,
+    checked,
+    drawn,
+    leaf_outline,
+    margin,
+    on_leaf,
+    onto_bundle,
+    onto_leaf,
+    outlined,
+    remains,
+    remains_in_all,
+    trimmed,
+    with_faults,
+)
+from veneerwb.core.leaf import Bundle, Fault, Leaf, Side
+from veneerwb.core.log import sawn_bundle
+from veneerwb.core.photos import Photo
+from veneerwb.core.plane import IDENTITY, Motion
+
+SIZE = (200.0, 500.0)
+SQUARE = box(20, 30, 60, 80)
+
+
+def leaf(number=1, register=IDENTITY):
+    photo = Photo.of(np.full((500, 200, 3), 120, np.uint8), 1.0)
+    return Leaf(number, Side(photo, register, register))
+
+
+def bundle():
+    """Leaf 2 lies 12 mm to the right and 7 mm down, leaf 3 is turned by 2 degrees."""
+    return Bundle((
+        leaf(1), leaf(2, Motion(dx=12.0, dy=-7.0)), leaf(3, Motion.turn_about(100, 250, 2.0)),
+    ), 0.6)
+
+
+def same(one, other):
+    return one.symmetric_difference(other).area < 1e-6
+
+
+def refused(code, act, *args, **values):
+    with pytest.raises(VeneerError) as caught:
+        act(*args)
+    assert caught.value.code == code
+    for name, value in values.items():
+        assert caught.value.values[name] == pytest.approx(value)
+    return str(caught.value)
+
+
+# --- drawing -----------------------------------------------------------------------------------
+
+
+def test_corners_may_close_and_repeat():
+    open_ring = [(20, 30), (60, 30), (60, 80), (20, 80)]
+    clicked = [*open_ring[:2], open_ring[1], *open_ring[2:], open_ring[0]]
+    for points in (open_ring, clicked):
+        fault = drawn(points, "stain")
+        assert fault.kind == "stain" and fault.outline.equals(SQUARE)
+
+
+def test_an_outline_that_crosses_itself_is_refused_and_says_where():
+    said = refused(
+        "outline-crosses", drawn, [(0, 0), (40, 40), (40, 0), (0, 40)], x=20.0, y=20.0
+    )
+    assert said.startswith("The outline of the knot crosses or touches itself near x 20, y 20 mm")
+
+
+@pytest.mark.parametrize("points, code", [
+    ([(0, 0), (10, 10)], "outline-too-short"),
+    ([(0, 0), (10, 10), (0, 0)], "outline-too-short"),
+    ([(0, 0), (10, 10), (20, 20)], "outline-crosses"),
+    ([(0, 0), (10, np.nan), (20, 0)], "not-a-number"),
+    ([(0, 0), (0.01, 0), (0.01, 0.01)], "no-outline"),
+    ("circle", "not-a-number"),
+])
+def test_what_is_no_outline_is_refused(points, code):
+    refused(code, drawn, points)
+
+
+@pytest.mark.parametrize("fault, code", [
+    (Fault(SQUARE, "worm"), "unknown-choice"),
+    (Fault(LineString([(0, 0), (9, 9)])), "no-outline"),
+    (Fault(Polygon()), "no-outline"),
+    (Fault(None), "no-outline"),
+    (Fault(box(300, 0, 340, 40), "knot"), "fault-off-leaf"),
+])
+def test_what_is_no_fault_is_refused(fault, code):
+    refused(code, checked, fault, leaf(7))
+
+
+def test_a_fault_over_the_edge_is_cut_there():
+    assert checked(Fault(box(180, 480, 260, 600)), leaf()).outline.equals(box(180, 480, 200, 500))
+
+
+def test_a_split_is_drawn_as_a_line():
+    fault = along([(50, 100), (50, 300)], 4.0)
+    assert fault.kind == "split" and fault.outline.bounds == pytest.approx((48, 98, 52, 302))
+    refused("line-too-short", along, [(50, 100), (50, 100)])
+
+
+def test_a_fault_is_added_once():
+    once = with_faults(leaf(), [Fault(SQUARE), Fault(SQUARE)])
+    assert len(with_faults(once, [Fault(SQUARE)]).faults) == 1
+    assert len(with_faults(once, [Fault(SQUARE, "stain")]).faults) == 2
+
+
+def test_a_fault_drawn_on_the_back_lies_behind_its_place_on_the_face():
+    register, view = Motion(1.0, 5.0, 6.0), Motion(-2.0, 30.0, 9.0)
+    side = Side(leaf().face.image, register, view)
+    there = on_leaf(side, Fault(view.apply_to(SQUARE), "patch"))
+    assert same(there.outline, register.apply_to(SQUARE)) and there.kind == "patch"
+
+
+# --- carrying ----------------------------------------------------------------------------------
+
+
+def test_a_fault_is_carried_to_every_leaf_by_its_register():
+    done = carried(bundle(), [Fault(SQUARE, "stain")])
+    assert same(done.faults(1)[0].outline, SQUARE)
+    assert same(done.faults(2)[0].outline, box(32, 23, 72, 73))
+    turned = Motion.turn_about(100, 250, 2.0).apply_to(SQUARE)
+    assert same(done.faults(3)[0].outline, turned)
+    assert {f.kind for n in (1, 2, 3) for f in done.faults(n)} == {"stain"}
+
+
+def test_a_fault_is_carried_to_the_chosen_leaves_only():
+    done = carried(bundle(), [Fault(SQUARE)], [1, 3])
+    assert [len(done.faults(n)) for n in (1, 2, 3)] == [1, 0, 1]
+    refused("no-such-leaf", carried, bundle(), [Fault(SQUARE)], [4])
+
+
+def test_where_a_fault_falls_off_a_leaf_it_has_none():
+    done = carried(bundle(), [Fault(box(190, 100, 199, 110))])
+    assert [len(done.faults(n)) for n in (1, 2, 3)] == [1, 0, 1]
+
+
+def test_there_and_back_again():
+    fault = Fault(SQUARE, "split")
+    for n in (1, 2, 3):
+        back = onto_leaf(bundle(), n, onto_bundle(bundle(), n, fault))
+        assert same(back.outline, SQUARE) and back.kind == "split"
+    moved = onto_bundle(bundle(), 2, fault).outline
+    assert same(moved, box(8, 37, 48, 87))
+
+
+def test_a_knot_carried_through_a_generated_bundle_covers_the_knots_there():
+    sawn = sawn_bundle(3, 240, 600, 0.6, 1.0, "plain", 4, disturb={"shift": 15.0}, knots=2)
+    knot = onto_bundle(sawn, 1, sawn.faults(1)[0])
+    bare = replace(sawn, leaves=tuple(replace(leaf, faults=()) for leaf in sawn.leaves))
+    for n, carried_on in ((k, carried(bare, [knot]).faults(k)[0].outline) for k in (1, 2, 3)):
+        there = sawn.faults(n)[0].outline
+        assert carried_on.intersection(there).area > 0.6 * there.area
+
+
+def test_backs_and_what_else_a_bundle_knows_stay():
+    sawn = sawn_bundle(3, 200, 400, 0.6, 2.0, "burl", 1, 5.0, backs=[2])
+    done = margin(carried(sawn, [Fault(SQUARE)]), 5.0)
+    assert done.leaf(2).back.image is sawn.leaf(2).back.image
+    assert (done.slope, done.back, done.thickness) == (5.0, "next", 0.6)
+    assert done.leaf(1).back.source == "neighbour"
+
+
+# --- usable area -------------------------------------------------------------------------------
+
+
+def test_a_margin_is_taken_off_the_outline_that_is_there():
+    cut = outlined(leaf(), box(10, 20, 190, 480))
+    done = margin(Bundle((cut, leaf(2)), 0.6), 15.0, [1])
+    assert same(done.usable(1), box(25, 35, 175, 465))
+    assert done.usable(2).equals(box(0, 0, *SIZE))
+
+
+def test_a_margin_that_leaves_nothing_is_refused():
+    said = refused("nothing-left", margin, bundle(), 100.0, leaf=1, width=200.0, length=500.0)
+    assert said == (
+        "That leaves nothing of leaf 1, whose usable area is 200 x 500 mm; take off less."
+    )
+    refused("out-of-range", margin, bundle(), -1.0)
+
+
+def test_leaves_are_trimmed_in_the_bundles_frame():
+    done = trimmed(bundle(), box(50, 50, 150, 400))
+    assert same(done.usable(2), box(62, 43, 162, 393))
+    assert same(done.common_area([1, 2, 3]), box(50, 50, 150, 400))
+    refused("nothing-left", trimmed, bundle(), box(900, 0, 950, 50), leaf=1)
+    refused("outline-crosses", trimmed, bundle(), Polygon([(0, 0), (9, 9), (9, 0), (0, 9)]))
+
+
+@pytest.mark.parametrize("outline", [Polygon(), box(300, 0, 400, 100), Point(3, 3)])
+def test_an_outline_that_is_none_is_refused(outline):
+    refused("no-usable-area", outlined, leaf(5), outline, leaf=5)
+
+
+def test_the_outline_is_found_in_mm_on_a_plain_background():
+    pixels = np.full((600, 260, 3), 214, np.uint8)
+    pixels[40:560, 30:220] = (150, 100, 60)
+    photo = Photo.of(pixels, 0.5)
+    found = leaf_outline(photo)
+    assert found.bounds == pytest.approx((15, 20, 110, 280), abs=0.3)
+    assert outlined(Leaf(1, Side(photo))).usable.equals(found)
+
+
+def test_what_remains_is_usable_and_free_of_faults():
+    one = with_faults(outlined(leaf(), box(0, 0, 100, 500)), [Fault(box(0, 200, 100, 240))])
+    assert remains(one).equals(MultiPolygon([box(0, 0, 100, 200), box(0, 240, 100, 500)]))
+    both = Bundle((one, with_faults(leaf(2, Motion(dx=10.0)), [Fault(box(0, 0, 200, 60))])), 0.6)
+    # Leaf 2 shows the bundle 10 mm further right, so that its first 10 mm are none of the bundle.
+    wanted = MultiPolygon([box(0, 60, 100, 200), box(0, 240, 100, 500)])
+    assert remains_in_all(both).symmetric_difference(wanted).area < 1e-6
+    assert remains_in_all(both, [1]).equals(remains(one))
+    assert remains_in_all(both, []).is_empty

@@ -1,0 +1,248 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""How far the figure wanders from one surface of a leaf to the other, measured on leaves whose two
+sides were photographed.
+
+The leaf itself ties its two photographs, so that the motion of the figure from face to back is the
+wander alone, free of the shift of either photograph. Ring planes at the angle a to the leaf move
+along it by t / tan a through a leaf of thickness t (plane geometry).
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+import numpy as np
+
+from veneerwb.core.errors import VeneerError, sentence
+from veneerwb.core.leaf import ASSUMED_SLOPE, Bundle, Leaf, Side
+from veneerwb.core.plane import Motion, choice
+from veneerwb.core.sequence import aligned, grids
+from veneerwb.core.sides.lying import laid, tie_of
+from veneerwb.core.sides.tie import Tie
+
+LEAST_LIKE = 0.2
+"""Correlation below which face and back are not known to show the same figure."""
+WORST_ERROR = 1.0
+"""mm: a back whose wander may be further off (standard error) does not count."""
+ALIKE = 0.5
+"""mm, or that share of a quarter of the wander if more: backs that scatter less agree."""
+STEADY = 0.3
+"""mm: less than this is no wander, and no slope is told from it."""
+
+
+@dataclass(frozen=True)
+class Passage:
+    """The figure's way through one leaf, from its face to its back: mm `across` (x) and `along` (y)
+    in the bundle's frame at the leaf's middle, `turn` in degrees, `likeness` of the two sides, and
+    `error_mm`, the standard error of the place by the residuals of figure and tie.
+
+    `motion`, leaf mm to leaf mm, is all of it.
+    """
+
+    leaf: int
+    across: float
+    along: float
+    turn: float
+    likeness: float
+    error_mm: float
+    motion: Motion
+
+    @property
+    def sure(self) -> bool:
+        return self.likeness >= LEAST_LIKE and self.error_mm <= WORST_ERROR
+
+
+@dataclass(frozen=True)
+class Wander:
+    """The wander from face to back, in the bundle's frame: the median of the `passages` that are
+    sure, mm `across` and `along`, and `spread`, by how much they scatter (mm, a deviation of one
+    back; 0 with one).
+
+    `known`: whether any is sure. `agree`: whether they scatter little. `slope`: degrees between
+    leaf and ring planes that would wander as far, None where the figure hardly wanders along the
+    grain. (Of a sloping stem the rings wander, while eyes, streaks and bars may stay: what is
+    measured is the figure as a whole.)
+    `miss`: mm by which book seams may miss where backs are pinned as their faces are: the wander;
+    unknown, what the bundle's slope gives, or ASSUMED_SLOPE. `left`: mm by which they may where
+    backs are pinned by the wander: the spread, or the standard error where that is more.
+    """
+
+    passages: tuple[Passage, ...]
+    across: float
+    along: float
+    spread: float
+    known: bool
+    agree: bool
+    slope: float | None
+    miss: float
+    left: float
+    template: str = field(repr=False)
+    values: Mapping[str, Any] = field(repr=False)
+
+    @property
+    def length(self) -> float:
+        return math.hypot(self.across, self.along)
+
+    @property
+    def text(self) -> str:
+        return sentence(self.template, dict(self.values))
+
+
+def measured_wander(bundle: Bundle, ties: Mapping[int, Tie] | None = None) -> Wander:
+    """The wander that the photographed backs show, each where its sides' registers and views tie it
+    to its leaf; `ties` (by leaf number) adds how far those may be off."""
+    passages = tuple(
+        _passage(leaf, (ties or {}).get(leaf.number))
+        for leaf in bundle.leaves if leaf.back.source == "photo"
+    )
+    sure = np.array([(p.across, p.along) for p in passages if p.sure])
+    if not len(sure):
+        return _unknown(bundle, passages)
+    across, along = (float(v) for v in np.median(sure, axis=0))
+    length = math.hypot(across, along)
+    spread = 0.0
+    if len(sure) > 1:
+        off = ((sure - sure.mean(axis=0)) ** 2).sum() / (len(sure) - 1)
+        spread = math.sqrt(float(off))
+    agree = spread <= max(ALIKE, length / 4)
+    left = max(spread, *(p.error_mm for p in passages if p.sure))
+    wanders = length >= max(STEADY, 2 * left) and abs(along) > 2 * abs(across)
+    slope = math.degrees(math.atan2(bundle.thickness, length)) if wanders else None
+    values = {
+        "count": len(sure), "across": round(across, 2), "along": round(along, 2),
+        "length": round(length, 2), "spread": round(spread, 2), "slope": slope and round(slope, 1),
+        "thickness": bundle.thickness, "miss": round(length, 2),
+    }
+    template = " ".join(_sentences(len(sure), agree, slope))
+    return Wander(
+        passages, across, along, spread, True, agree, slope, length, left, template, values
+    )
+
+
+def _passage(leaf: Leaf, tie: Tie | None) -> Passage:
+    face, back = grids(leaf), grids(laid(leaf.back.image, tie_of(leaf), leaf))
+    found = aligned(face, back)
+    through = leaf.register.inverse() @ found.motion @ leaf.register
+    middle = leaf.register.inverse().apply(leaf.usable.centroid.coords[0])
+    across, along = through.apply(middle) - middle
+    error = math.hypot(found.error_mm, tie.error_mm if tie else 0.0)
+    return Passage(
+        leaf.number, float(across), float(along), through.angle, found.likeness, error, found.motion
+    )
+
+
+def _unknown(bundle: Bundle, passages: tuple[Passage, ...]) -> Wander:
+    miss = bundle.wander()
+    values = {
+        "miss": round(miss, 2), "thickness": bundle.thickness,
+        "slope": ASSUMED_SLOPE if bundle.slope is None else abs(bundle.slope),
+        "backs": len(passages),
+    }
+    why = (
+        "The photographs of {backs} backs do not show how far the figure wanders from surface to "
+        "surface" if passages else "No back was photographed, so that how far the figure wanders "
+        "from surface to surface is unknown"
+    )
+    basis = (
+        "if it slopes {slope} deg to the leaf, which is assumed and not measured"
+        if bundle.slope is None else "by the slope of {slope} deg that was given"
+    )
+    template = f"{why}; book seams may miss by {{miss}} mm {basis}. Photograph two or three backs."
+    return Wander(passages, 0.0, 0.0, 0.0, False, False, None, miss, miss, template, values)
+
+
+def _sentences(count: int, agree: bool, slope: float | None) -> list[str]:
+    of = "the back of one leaf" if count == 1 else "the backs of {count} leaves"
+    said = [
+        f"Measured on {of}: the figure wanders {{along}} mm along and {{across}} mm across from "
+        "face to back."
+    ]
+    if slope is not None:
+        said.append("Ring planes at {slope} deg to leaves of {thickness} mm would wander as far.")
+    if count == 1:
+        said.append("One back tells nothing of how steady that is; photograph another.")
+    elif agree:
+        said.append("The backs agree to {spread} mm.")
+    else:
+        said.append(
+            "The backs differ by {spread} mm, so that this wander holds for no other leaf; "
+            "photograph all that are turned."
+        )
+    said.append("Book seams miss by {miss} mm where backs are pinned as their faces are.")
+    return said
+
+
+# --- backs that were not photographed ------------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class WanderedBundle(Bundle):
+    """A bundle, registered on its figure, whose wander from face to back is measured: (across,
+    along) in mm in its frame, known to `left` mm; see `with_wander` for `pin`.
+
+    Backs that were not photographed have the source "wander": the neighbour's photo of the same
+    surface, where the wander puts it. They follow when the registers change.
+    """
+
+    wandered: tuple[float, float] = (0.0, 0.0)
+    left: float = 0.0
+    pin: str = "face"
+
+    def _with_back(self, leaf: Leaf, known: dict[int, Leaf]) -> Leaf:
+        filled = super()._with_back(leaf, known)
+        back = filled.back
+        if back.source != "neighbour":
+            return filled
+        shift = Motion(dx=self.wandered[0], dy=self.wandered[1])
+        register, view = back.register, back.view
+        if self.pin == "face":
+            view = view @ shift.inverse()
+        else:
+            register = register @ shift
+        return replace(filled, back=Side(back.image, register, view, "wander"))
+
+    def wander(self) -> float:
+        """mm by which the figure may lie otherwise than the measured wander has it."""
+        return self.left
+
+
+def with_wander(bundle: Bundle, wander: Wander, pin: str = "face") -> WanderedBundle:
+    """The bundle, registered on its figure, whose backs show what the wander puts there.
+
+    The back of leaf k is seen on the neighbour's photo of the same surface; the figure of the
+    bundle's point b lies on it at register(b + w), with w the wander in the bundle's frame.
+    `pin="face"`: a turned leaf is pinned by its face's register, and its picture shows the figure w
+    off, as it will come out. `pin="figure"`: it is pinned w further on, so that the figure of its
+    back meets its neighbour's at a book seam. Photographed backs keep their own picture and, pinned
+    by the figure, follow their own passage where it is sure. Leaves without such a neighbour stay
+    as they are. (Where registers follow the log and not the figure a neighbour's photo is in place
+    without this.) Raises VeneerError where the wander is not known.
+    """
+    choice("way to pin backs", pin, ("face", "figure"))
+    if not wander.known:
+        raise VeneerError(
+            "wander-unknown",
+            "How far the figure wanders is not measured, so that backs cannot be set by it; "
+            "photograph two or three backs.",
+        )
+    own = {p.leaf: p.motion for p in wander.passages if p.sure}
+    shift = Motion(dx=wander.across, dy=wander.along)
+    leaves = tuple(
+        _pinned(leaf, own.get(leaf.number), shift)
+        if pin == "figure" and leaf.back.source == "photo" else leaf
+        for leaf in bundle.leaves
+    )
+    return WanderedBundle(
+        leaves, bundle.thickness, bundle.back, wander.slope,
+        (wander.across, wander.along), wander.left, pin,
+    )
+
+
+def _pinned(leaf: Leaf, own: Motion | None, shift: Motion) -> Leaf:
+    """A photographed back pinned where its figure lies; seen at the same place as before."""
+    register = leaf.face.register
+    moved = register @ shift if own is None else own @ register
+    return replace(leaf, back=Side(leaf.back.image, moved, tie_of(leaf) @ moved, "photo"))
