@@ -13,8 +13,8 @@ import re
 import threading
 import unicodedata
 from collections import OrderedDict
-from collections.abc import Iterable
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 import numpy as np
@@ -22,12 +22,13 @@ from PIL import Image
 
 from veneerwb.core.decode import MOST_MEGAPIXELS, check_size, decoded, sha256_of, upright
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.evening import Evening, Three, evened
 from veneerwb.core.files import reason, shown_name, write_beside
-from veneerwb.core.plane import positive
+from veneerwb.core.plane import finite, positive
 
 __all__ = [
-    "MOST_MEGAPIXELS", "SUFFIXES", "Photo", "by_number", "photo_files", "save_png", "sha256_of",
-    "working_copy",
+    "MOST_MEGAPIXELS", "SUFFIXES", "Photo", "by_number", "checked_gains", "photo_files",
+    "save_jpeg", "save_png", "sha256_of", "shrunk", "working_copy",
 ]
 
 AnyPath = str | os.PathLike[str]
@@ -35,6 +36,9 @@ AnyPath = str | os.PathLike[str]
 SUFFIXES = (".png", ".jpg", ".jpeg", ".tif", ".tiff", ".bmp", ".webp")
 COARSEST = 10.0
 """mm/px: a coarser photo shows no figure."""
+MOST_LIGHT = 16.0
+"""Times more or less light than photographed: beyond lies nothing but noise."""
+JPEG_QUALITY = 95
 KEPT_BYTES = 1 << 30
 """Bytes of decoded photos kept in memory; older ones are decoded again when asked for."""
 
@@ -44,11 +48,19 @@ KEPT_BYTES = 1 << 30
 
 @dataclass(frozen=True)
 class _Origin:
-    """Where a photo's pixels come from: a file with that content, flipped left-right or not."""
+    """Where a photo's pixels come from: a file with that content, flipped left-right or not, and
+    what evens its light."""
 
     path: Path
     sha256: str
     mirrored: bool
+    gains: Three | None = None
+
+    def seen(self, pixels: np.ndarray) -> np.ndarray:
+        """The photo's pixels from those of the file."""
+        if self.gains is not None:
+            pixels = evened(pixels, Evening(self.gains))
+        return upright(pixels, mirrored=self.mirrored)
 
 
 @dataclass(frozen=True, eq=False)
@@ -66,18 +78,22 @@ class Photo:
     _array: np.ndarray | None = field(default=None, repr=False)
 
     @staticmethod
-    def read(path: AnyPath, mm_per_px: float, mirrored: bool = False) -> Photo:
+    def read(
+        path: AnyPath, mm_per_px: float, mirrored: bool = False,
+        gains: Sequence[float] | None = None,
+    ) -> Photo:
         """The photo in a file, read to its end once, so that a damaged one is refused here.
 
-        `mirrored` flips it left-right: a photo of a leaf's back, as seen from the face. Raises
-        VeneerError, naming the file, for one that is missing, empty, damaged, no picture, larger
-        than MOST_MEGAPIXELS or smaller than 2 x 2 pixels.
+        `mirrored` flips it left-right: a photo of a leaf's back, as seen from the face. `gains` by
+        which linear red, green and blue are multiplied whenever it is decoded; the file stays as it
+        was photographed. Raises VeneerError, naming the file, for one that is missing, empty,
+        damaged, no picture, larger than MOST_MEGAPIXELS or smaller than 2 x 2 pixels.
         """
-        scale = _scale(mm_per_px)
+        scale, gains = _scale(mm_per_px), checked_gains(gains)
         path = Path(path).absolute()  # the working folder may change before the next decoding
         pixels, sha256 = decoded(path)
-        pixels = upright(pixels, mirrored=mirrored)
-        origin = _Origin(path, sha256, mirrored)
+        origin = _Origin(path, sha256, mirrored, gains)
+        pixels = origin.seen(pixels)
         _kept.keep(origin, pixels)
         return Photo(scale, pixels.shape[:2], shown_name(path), origin)
 
@@ -117,6 +133,17 @@ class Photo:
         """The SHA-256 of the file as it was read, in hexadecimal; "" for a photo of an array."""
         return self._origin.sha256 if self._origin else ""
 
+    @property
+    def gains(self) -> Three | None:
+        """What evens its light: linear red, green and blue are multiplied so on decoding."""
+        return self._origin.gains if self._origin else None
+
+    def as_photographed(self) -> Photo:
+        """The same photo without gains."""
+        if self.gains is None:
+            return self
+        return replace(self, _origin=replace(self._origin, gains=None))
+
 
 class _Kept:
     """Decoded photos, those longest unused dropped first once they pass `most_bytes`."""
@@ -133,7 +160,7 @@ class _Kept:
                 self._photos.move_to_end(origin)
                 return self._photos[origin]
         # Not under the lock: other threads may decode other photos meanwhile.
-        pixels = upright(decoded(origin.path, origin.sha256)[0], mirrored=origin.mirrored)
+        pixels = origin.seen(decoded(origin.path, origin.sha256)[0])
         self.keep(origin, pixels)
         return pixels
 
@@ -151,6 +178,22 @@ _kept = _Kept(KEPT_BYTES)
 
 def _scale(mm_per_px: float) -> float:
     return positive("scale of the photo in mm per pixel", mm_per_px, COARSEST)
+
+
+def checked_gains(gains: Sequence[float] | None) -> Three | None:
+    """Three gains of a photo's light; None for none. VeneerError for what no light has."""
+    if gains is None or not len(gains):
+        return None
+    red_green_blue = tuple(finite("gain of a photo's light", gain) for gain in gains)
+    fits = all(1 / MOST_LIGHT <= gain <= MOST_LIGHT for gain in red_green_blue)
+    if len(red_green_blue) != 3 or not fits:
+        raise VeneerError(
+            "no-such-gains",
+            "The gains of a photo's light must be three numbers from {least} to {most}: for red, "
+            "green and blue.",
+            least=1 / MOST_LIGHT, most=MOST_LIGHT,
+        )
+    return red_green_blue
 
 
 # --- folders and names -------------------------------------------------------------------------
@@ -218,8 +261,13 @@ def working_copy(
     less than one pixel of the copy is left off. A photo that is small enough is returned as it is
     (f = 1); one only a few pixels wide is left longer than asked.
     """
-    most = positive("most megapixels of a working copy", most_megapixels, MOST_MEGAPIXELS) * 1e6
     pixels = photo.pixels if isinstance(photo, Photo) else decoded(Path(photo))[0]
+    return shrunk(pixels, most_megapixels)
+
+
+def shrunk(pixels: np.ndarray, most_megapixels: float = 3.0) -> tuple[np.ndarray, float]:
+    """`pixels` as `working_copy` shrinks those of a photo, and the factor."""
+    most = positive("most megapixels of a working copy", most_megapixels, MOST_MEGAPIXELS) * 1e6
     rows, columns = pixels.shape[:2]
     if rows * columns <= most:
         return pixels, 1.0
@@ -237,3 +285,11 @@ def save_png(path: AnyPath, pixels: np.ndarray) -> None:
     if pixels.dtype != np.uint8 or pixels.ndim != 3 or pixels.shape[2] not in (3, 4):
         raise ValueError(f"uint8 rows x columns x 3 or 4 wanted, not {pixels.dtype} {pixels.shape}")
     write_beside(path, lambda stream: Image.fromarray(pixels).save(stream, format="PNG"))
+
+
+def save_jpeg(path: AnyPath, pixels: np.ndarray) -> None:
+    """Writes uint8 rows x columns x 3 as JPEG of JPEG_QUALITY with full colour resolution, whole or
+    not at all."""
+    image = Image.fromarray(np.ascontiguousarray(pixels))
+    quality = {"quality": JPEG_QUALITY, "subsampling": 0}
+    write_beside(path, lambda stream: image.save(stream, format="JPEG", **quality))

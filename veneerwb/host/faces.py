@@ -193,11 +193,11 @@ def normal_of(face: Any) -> Vector:
 
 def flat_face(face: Any, obj: Any, name: str) -> Face:
     """The core's face of a face in the world, which is the one of that name of `obj`."""
-    rings = [_ring(wire) for wire in face.Wires]
+    rings = [corners_of(wire) for wire in face.Wires]
     return Face(element_of(name), obj.Label, tuple(normal_of(face)), rings)
 
 
-def _ring(wire: Any) -> np.ndarray:
+def corners_of(wire: Any) -> np.ndarray:
     """The corners of a wire, its curves divided to SAGITTA."""
     runs = [_points(edge) for edge in wire.OrderedEdges]
     ring: list[Any] = []

@@ -9,15 +9,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from FreeCAD import Vector
+from FreeCAD import Units, Vector
 from shapely.geometry import Polygon, box
 
-from veneerwb.core import Leaf, Side, VeneerError
+from veneerwb.core import Fault, Leaf, Side, VeneerError
 from veneerwb.core.leaf import BACKS, THICKEST
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import choice, positive
 from veneerwb.host.objects import bundle as bundles
 from veneerwb.host.objects import leaf as leaves
+from veneerwb.host.objects.base import set_if_new
 from veneerwb.host.photos import WorkingCopy, copied
 from veneerwb.host.values import numbers_of
 
@@ -29,6 +30,7 @@ class Ready:
     leaf: Leaf
     face: WorkingCopy
     back: WorkingCopy | None
+    notes: tuple[str, ...] = ()
 
 
 def from_file(path: str | os.PathLike[str], folder: str, number: int, mm_per_px: float) -> Ready:
@@ -56,27 +58,64 @@ def check_bundle(count: int, thickness: float, back: str) -> None:
 
 def make_leaf(doc: Any, ready: Ready) -> Any:
     """The Leaf object in `doc`."""
-    leaf, register = ready.leaf, ready.leaf.register
+    leaf = ready.leaf
     obj = doc.addObject("App::FeaturePython", "Leaf")
     leaves.Leaf(obj)
     obj.Label = f"Leaf {leaf.number}"
     obj.Number = leaf.number
-    obj.RegisterX, obj.RegisterY, obj.RegisterAngle = register.dx, register.dy, register.angle
-    if leaf.face.view != register:
-        obj.View = numbers_of(leaf.face.view)
-    if not leaf.usable.equals(box(0.0, 0.0, *leaf.size)):
-        obj.Usable = _corners(_rings(leaf.usable))
-    outlines = [(part, fault.kind) for fault in leaf.faults for part in _parts(fault.outline)]
-    obj.FaultOutlines = _corners([part.exterior for part, _ in outlines])
-    obj.FaultKinds = [kind for _, kind in outlines]
     _put(obj, "", ready.face, "Photo", "MmPerPx")
+    obj.Gains = list(leaf.face.image.gains or ())
     if ready.back is not None:
         _put(obj, "Back", ready.back, "BackPhoto", "BackMmPerPx")
-        if leaf.back.register != register:
-            obj.BackRegister = numbers_of(leaf.back.register)
-        if leaf.back.view != leaf.back.register:
-            obj.BackView = numbers_of(leaf.back.view)
+        obj.BackGains = list(leaf.back.image.gains or ())
+    place(obj, leaf)
+    set_if_new(obj, Notes=list(ready.notes))
     return obj
+
+
+def place(obj: Any, leaf: Leaf) -> None:
+    """Sets what a Leaf object says of where things lie on it: registers, views, areas."""
+    place_registers(obj, leaf)
+    place_areas(obj, leaf)
+
+
+def place_areas(obj: Any, leaf: Leaf) -> None:
+    """Sets the usable area and the faults of a Leaf object."""
+    everything = leaf.usable.equals(box(0.0, 0.0, *leaf.size))
+    outlines = fault_rings(leaf.faults)
+    set_if_new(
+        obj,
+        Usable=[] if everything else corners(_rings(leaf.usable)),
+        FaultOutlines=corners([ring for ring, _ in outlines]),
+        FaultKinds=[kind for _, kind in outlines],
+    )
+
+
+def fault_rings(faults: Sequence[Fault]) -> list[tuple[Any, str]]:
+    """The outer rings of faults, and what each is; holes in them are not kept."""
+    return [(part.exterior, one.kind) for one in faults for part in _parts(one.outline)]
+
+
+def place_registers(obj: Any, leaf: Leaf) -> None:
+    """Sets the registers and views of a Leaf object."""
+    register, back = leaf.register, leaf.back
+    set_if_new(
+        obj,
+        RegisterX=_length(register.dx),
+        RegisterY=_length(register.dy),
+        RegisterAngle=Units.Quantity(register.angle, Units.Angle),
+        View=numbers_of(leaf.face.view) if leaf.face.view != register else [],
+    )
+    if back is not None and back.source == "photo":
+        set_if_new(
+            obj,
+            BackRegister=numbers_of(back.register) if back.register != register else [],
+            BackView=numbers_of(back.view) if back.view != back.register else [],
+        )
+
+
+def _length(millimetres: float) -> Any:
+    return Units.Quantity(millimetres, Units.Length)
 
 
 def _put(obj: Any, prefix: str, copy: WorkingCopy, photo: str, scale: str) -> None:
@@ -99,7 +138,8 @@ def _rings(area: Any) -> list[Any]:
     return [ring for part in _parts(area) for ring in (part.exterior, *part.interiors)]
 
 
-def _corners(rings: Sequence[Any]) -> list[Vector]:
+def corners(rings: Sequence[Any]) -> list[Vector]:
+    """The corners of rings, the third coordinate numbering the ring."""
     return [
         Vector(point[0], point[1], float(k))
         for k, ring in enumerate(rings)

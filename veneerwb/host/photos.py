@@ -9,6 +9,7 @@ takes 4.6 to 5.4, at a mean error of 2.0 to 2.3 levels of 255, most of it the no
 from __future__ import annotations
 
 import os
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
@@ -16,10 +17,11 @@ from pathlib import Path
 import numpy as np
 from PIL import Image
 
+from veneerwb.core.decode import sha256_of
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.photos import Photo, working_copy
+from veneerwb.core.evening import Three
+from veneerwb.core.photos import Photo, checked_gains, save_jpeg, working_copy
 
-QUALITY = 95
 _ORIENTATION, _ON_THEIR_SIDE = 0x0112, (5, 6, 7, 8)
 
 
@@ -35,62 +37,73 @@ class WorkingCopy:
 
 
 def copied(photo: Photo, folder: str, stem: str) -> WorkingCopy:
-    """The working copy of `photo`, written into `folder`."""
-    pixels, factor = working_copy(photo)
+    """The working copy of `photo` as photographed, written into `folder`."""
+    pixels, factor = working_copy(photo.as_photographed())
     path = os.path.join(folder, f"{stem}.jpg")
-    Image.fromarray(np.asarray(pixels)).save(path, "JPEG", quality=QUALITY, subsampling=0)
+    save_jpeg(path, pixels)
     return WorkingCopy(path, photo.mm_per_px * factor, photo.name, photo.sha256, photo.mm_per_px)
 
 
 @dataclass(frozen=True, eq=False)
 class IncludedPhoto(Photo):
     """A photograph inside a document: its size is known from its header, and its pixels are read
-    when they are asked for. `stamp` tells one content of the file from another."""
+    when they are asked for. `stamp` tells one content of the file from another, `light` are its
+    gains."""
 
     path: str = ""
     stamp: tuple[int, int] = (0, 0)
+    light: Three | None = None
 
     @property
     def pixels(self) -> np.ndarray:
         """uint8 rows x columns x 3, read-only. Raises VeneerError for a picture that cannot be
         read."""
-        return _read(self.path, self.stamp).pixels
+        return _read(self.path, self.stamp, self.light).pixels
 
     @property
     def sha256(self) -> str:
-        return _read(self.path, self.stamp).sha256
+        """Of the working copy; no picture is decoded."""
+        return _digest(self.path, self.stamp)
+
+    @property
+    def gains(self) -> Three | None:
+        return self.light
+
+    def as_photographed(self) -> Photo:
+        return _included(self.path, self.stamp, self.mm_per_px, None)
 
 
-def included(path: str, mm_per_px: float) -> Photo:
-    """The photograph at `path` inside a document; one object for as long as file and scale stay the
-    same.
+def included(path: str, mm_per_px: float, gains: Sequence[float] | None = None) -> Photo:
+    """The photograph at `path` inside a document, its light evened by `gains`; one object for as
+    long as file, scale and gains stay the same.
 
     Raises VeneerError if there is none or it is no picture.
     """
     try:
-        status = os.stat(path)
+        stamp = _stamp(path)
     except (OSError, ValueError) as error:
         raise VeneerError(
             "photo-missing", "A leaf has no photograph; give it one again.", file=str(path)
         ) from error
-    return _included(path, (status.st_mtime_ns, status.st_size), mm_per_px)
+    return _included(path, stamp, mm_per_px, checked_gains(gains))
 
 
 @lru_cache(maxsize=4096)
-def _included(path: str, stamp: tuple[int, int], mm_per_px: float) -> Photo:
+def _included(
+    path: str, stamp: tuple[int, int], mm_per_px: float, gains: Three | None
+) -> Photo:
     photo = Photo.of(np.zeros((2, 2, 3), np.uint8), mm_per_px)  # for its check of the scale
     return IncludedPhoto(
-        photo.mm_per_px, _shape(path, stamp), Path(path).name, path=path, stamp=stamp
+        photo.mm_per_px, _shape(path, stamp), Path(path).name, path=path, stamp=stamp, light=gains
     )
 
 
 def shape_of(path: str | os.PathLike[str]) -> tuple[int, int]:
     """Rows and columns of a photograph held upright. Raises VeneerError if it cannot be read."""
     try:
-        status = os.stat(path)
+        return _shape(os.fspath(path), _stamp(os.fspath(path)))
     except OSError:
         return Photo.read(path, 1.0).shape  # says in a sentence what is wrong
-    return _shape(os.fspath(path), (status.st_mtime_ns, status.st_size))
 
 
 @lru_cache(maxsize=4096)
@@ -106,5 +119,30 @@ def _shape(path: str, stamp: tuple[int, int]) -> tuple[int, int]:
 
 
 @lru_cache(maxsize=4096)
-def _read(path: str, stamp: tuple[int, int]) -> Photo:
-    return Photo.read(path, 1.0)
+def _read(path: str, stamp: tuple[int, int], gains: Three | None) -> Photo:
+    _refuse_other(path, stamp)
+    return Photo.read(path, 1.0, gains=gains)
+
+
+@lru_cache(maxsize=4096)
+def _digest(path: str, stamp: tuple[int, int]) -> str:
+    _refuse_other(path, stamp)
+    return sha256_of(path)
+
+
+def _refuse_other(path: str, stamp: tuple[int, int]) -> None:
+    """The leaf may have been given another picture under the same name, and undo may bring the
+    first one back: neither may be kept for the other."""
+    try:
+        there = _stamp(path)
+    except OSError:
+        return  # reading it says in a sentence what is wrong
+    if there != stamp:
+        raise VeneerError(
+            "photo-replaced", "The leaf was given another photograph; read the leaf again."
+        )
+
+
+def _stamp(path: str) -> tuple[int, int]:
+    status = os.stat(path)
+    return status.st_mtime_ns, status.st_size

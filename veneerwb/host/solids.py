@@ -17,6 +17,7 @@ from FreeCAD import Vector
 
 from veneerwb.core.edge import Arc, Segment
 from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.leaf import Bundle, Leaves
 from veneerwb.core.plane import Motion
 
 SHOW_FACE, BACK, FIRST_SEAM, LAST_SEAM = -1, -2, 0, -3
@@ -71,9 +72,18 @@ def shape_mark(layout: Layout) -> str:
 
 
 def piece_marks(layout: Layout) -> list[str]:
-    """A mark of each piece: its outline, blank, leaf, side, place on the bundle and leaf."""
+    """A mark of each piece: its outline, blank, leaf, side, place on the bundle and leaf, and what
+    picture it shows where."""
     registers = [layout.bundle.register(p.leaf, p.turned) for p in layout.pieces]
-    return [mark(piece, register) for piece, register in zip(layout.pieces, registers)]
+    shown = [_shown(layout.bundle, piece) for piece in layout.pieces]
+    return [mark(*parts) for parts in zip(layout.pieces, registers, shown)]
+
+
+def _shown(bundle: Leaves, piece: Piece) -> tuple[Any, ...]:
+    if not isinstance(bundle, Bundle):
+        return ()
+    side = bundle.leaf(piece.leaf).side(piece.turned)
+    return side.view, side.mm_per_px, side.image.sha256, side.image.gains
 
 
 def mark(*values: Any) -> str:

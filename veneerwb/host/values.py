@@ -21,8 +21,11 @@ from veneerwb.core import (
     VeneerError,
     check,
 )
+from veneerwb.core.faults import carried, trimmed
+from veneerwb.core.inventory import Particulars
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.radial import Placement, Radial
+from veneerwb.host import outlines
 from veneerwb.host.objects.base import kind_of
 from veneerwb.host.photos import included
 
@@ -32,17 +35,37 @@ WORDS = ("sequence", "spread")
 # --- leaves ------------------------------------------------------------------------------------
 
 
-def core_leaf(obj: Any) -> Leaf:
-    """The leaf that a Leaf object stands for; no picture is decoded."""
+def core_leaf(obj: Any, even: bool | None = None) -> Leaf:
+    """The leaf that a Leaf object stands for, by itself; no picture is decoded.
+
+    `even`: its light is evened by its gains; None: unless a bundle that it is in says no.
+    """
+    if even is None:
+        even = all(_newer(one, "EvenLight", True) for one in bundles_of(obj))
     register = Motion(obj.RegisterAngle.Value, obj.RegisterX.Value, obj.RegisterY.Value)
-    face = Side(included(obj.Photo, obj.MmPerPx), register, _motion(obj.View, register))
+    image = included(obj.Photo, obj.MmPerPx, _newer(obj, "Gains", ()) if even else None)
+    face = Side(image, register, _motion(obj.View, register))
     back = None
     if obj.BackPhoto:
         behind = _motion(obj.BackRegister, register)
-        back = Side(included(obj.BackPhoto, obj.BackMmPerPx), behind, _motion(obj.BackView, behind))
+        image = included(
+            obj.BackPhoto, obj.BackMmPerPx, _newer(obj, "BackGains", ()) if even else None
+        )
+        back = Side(image, behind, _motion(obj.BackView, behind))
     return Leaf(
         obj.Number, face, back, _area(obj.Usable), _faults(obj.FaultOutlines, obj.FaultKinds)
     )
+
+
+def _newer(obj: Any, name: str, otherwise: Any) -> Any:
+    """A property that older documents lack: views ask for what they show while a document is being
+    opened, when not every object of it has been brought up to date."""
+    return getattr(obj, name, otherwise)
+
+
+def bundles_of(obj: Any) -> list[Any]:
+    """The Bundle objects that a Leaf object is in."""
+    return [one for one in obj.InList if kind_of(one) == "Bundle" and obj in one.Leaves]
 
 
 def _motion(numbers: Sequence[float], otherwise: Motion) -> Motion:
@@ -77,23 +100,60 @@ def _area(corners: Sequence[Any]) -> Any:
     return area
 
 
-def _faults(corners: Sequence[Any], kinds: Sequence[str]) -> tuple[Fault, ...]:
-    outlines = [ring if ring.is_valid else ring.buffer(0) for ring in _rings(corners)]
-    named = [*kinds, *["fault"] * (len(outlines) - len(kinds))]
+def _faults(
+    corners: Sequence[Any], kinds: Sequence[str], otherwise: str = "fault"
+) -> tuple[Fault, ...]:
+    found = [ring if ring.is_valid else ring.buffer(0) for ring in _rings(corners)]
+    named = [*kinds, *[otherwise] * (len(found) - len(kinds))]
     return tuple(
-        Fault(outline, kind) for outline, kind in zip(outlines, named) if not outline.is_empty
+        Fault(outline, kind) for outline, kind in zip(found, named) if not outline.is_empty
     )
 
 
 def core_bundle(obj: Any) -> Bundle:
-    """The bundle that a Bundle object stands for; no picture is decoded."""
+    """The bundle that a Bundle object stands for: its faults are on every leaf, and every leaf is
+    used only within its outline; no picture is decoded."""
+    bundle, through = plain_bundle(obj), through_faults(obj)
+    if through:
+        bundle = carried(bundle, through)
+    shape = _newer(obj, "UsableShape", None)
+    return bundle if shape is None else trimmed(bundle, outlines.area_of(shape))
+
+
+def plain_bundle(obj: Any) -> Bundle:
+    """The bundle of a Bundle object's leaves as they are by themselves."""
     leaves = [leaf for leaf in obj.Leaves if kind_of(leaf) == "Leaf"]
     slope = obj.Slope.Value
     return Bundle(
-        tuple(core_leaf(leaf) for leaf in leaves),
+        tuple(core_leaf(leaf, bool(_newer(obj, "EvenLight", True))) for leaf in leaves),
         obj.Thickness.Value,
         obj.Back,
         slope if slope or obj.SlopeKnown else None,
+    )
+
+
+def through_faults(obj: Any) -> tuple[Fault, ...]:
+    """The faults that run through a whole bundle (bundle mm): those written down and those drawn.
+    """
+    corners, kinds = _newer(obj, "FaultOutlines", ()), _newer(obj, "FaultKinds", ())
+    written = _faults(corners, kinds, outlines.WHERE_NOT_SAID)
+    return written + outlines.faults_of(_newer(obj, "FaultShapes", ()))
+
+
+def particulars(obj: Any) -> Particulars:
+    """What is known of a Bundle object beside its leaves."""
+    return Particulars(
+        name=obj.Label,
+        species=obj.Species,
+        cut=obj.Cut,
+        thickness=obj.Thickness.Value,
+        tight_side=obj.TightSide,
+        flitch=obj.Flitch,
+        lot=obj.LotMark,
+        moisture=obj.Moisture or None,
+        cost=obj.Cost or None,
+        currency=obj.Currency,
+        origin=obj.Origin,
     )
 
 

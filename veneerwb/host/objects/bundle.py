@@ -8,15 +8,25 @@ import tempfile
 from collections.abc import Sequence
 from typing import Any
 
-from veneerwb.host.objects.base import OUT, Property, Proxy, set_if_new
+import FreeCAD
+
+from veneerwb.host.objects.base import OUT, Property, Proxy, kind_of, set_if_new
 
 BACKS = ("next", "previous", "own")
+FOLLOWS = ("as photographed", "figure", "log", "marks")
+TIGHT_SIDES = ("not known", "face", "back")
 
 
 class Bundle(Proxy):
-    """A bundle of leaves; everyone else links to it."""
+    """A bundle of leaves; everyone else links to it.
+
+    FaultOutlines are corners in bundle mm as a Leaf's are in leaf mm. What is drawn (FaultShapes,
+    UsableShape) is looked at from above: global x across, y along the grain.
+    """
 
     kind = "Bundle"
+    version = 2
+    upgrades = {1: lambda obj: None}  # what it lacks is added as it was understood
     properties = (
         Property("LinkList", "Leaves", "Bundle", "The leaves, in any order: their numbers count"),
         Property("Length", "Thickness", "Bundle", "Thickness of a leaf", 0.6),
@@ -31,13 +41,158 @@ class Bundle(Proxy):
             "Angle", "Slope", "Bundle", "Angle between figure and leaf; 0 if it is not known", 0.0
         ),
         Property("Bool", "SlopeKnown", "Bundle", "A slope of 0 is known, not unknown", False),
+        Property(
+            "Bool",
+            "EvenLight",
+            "Bundle",
+            "The light of the photographs is evened; off, they are shown as photographed",
+            True,
+        ),
+        Property(
+            "Enumeration",
+            "Follows",
+            "Bundle",
+            "What the leaves' registers follow: nothing, the figure, the log, or picked marks",
+            FOLLOWS,
+        ),
+        Property(
+            "VectorList", "FaultOutlines", "Faults", "Outlines of faults through all leaves, mm", []
+        ),
+        Property("StringList", "FaultKinds", "Faults", "What each of those faults is", []),
+        Property(
+            "LinkListGlobal",
+            "FaultShapes",
+            "Faults",
+            "Sketches, wires and flat faces drawn round faults through all leaves; what each is "
+            "its name says: margin, split, knot, patch or stain",
+            [],
+        ),
+        Property(
+            "LinkGlobal",
+            "UsableShape",
+            "Faults",
+            "A sketch, wire or flat face: no leaf is used outside it",
+        ),
+        Property("String", "Species", "Inventory", "The wood", ""),
+        Property("String", "Cut", "Inventory", "How it was cut: sliced flat, on the quarter", ""),
+        Property(
+            "Enumeration", "TightSide", "Inventory", "Which side is the tight one", TIGHT_SIDES
+        ),
+        Property("String", "Flitch", "Inventory", "The flitch that it came from", ""),
+        Property("String", "LotMark", "Inventory", "The mark of its lot", ""),
+        Property("Float", "Moisture", "Inventory", "In % when photographed; 0 if not known", 0.0),
+        Property("Float", "Cost", "Inventory", "Of the whole bundle; 0 if not known", 0.0),
+        Property("String", "Currency", "Inventory", "What the cost is in", ""),
+        Property("String", "Origin", "Inventory", "Where it comes from, and its papers", ""),
         Property("IntegerList", "Numbers", "Result", "The leaves' numbers", [], OUT),
+        Property("Integer", "Count", "Result", "How many leaves there are", 0, OUT),
+        Property("Length", "LeastWidth", "Result", "Of the narrowest leaf's outline", 0.0, OUT),
+        Property("Length", "LeastLength", "Result", "Of the shortest leaf's outline", 0.0, OUT),
+        Property(
+            "Float", "FullM2", "Result", "m2 of the rectangles round all leaves' outlines", 0.0, OUT
+        ),
+        Property("Float", "FullSqFt", "Result", "The same in square feet", 0.0, OUT),
+        Property(
+            "Float", "UsableM2", "Result", "m2 of the leaves that may be used, no faults", 0.0, OUT
+        ),
+        Property("Float", "UsableSqFt", "Result", "The same in square feet", 0.0, OUT),
+        Property("String", "Registers", "Result", "How the leaves lie on each other", "", OUT),
+        Property(
+            "StringList", "Report", "Result", "What was said of the photographs brought in", [], OUT
+        ),
     )
 
+    def __init__(self, obj: Any) -> None:
+        super().__init__(obj)
+        _watch()
+
+    def onDocumentRestored(self, obj: Any) -> None:
+        super().onDocumentRestored(obj)
+        _watch()
+
     def update(self, obj: Any) -> None:
+        from veneerwb.core.inventory import extent
         from veneerwb.host import values
 
-        set_if_new(obj, Numbers=list(values.core_bundle(obj).numbers))
+        bundle = values.core_bundle(obj)
+        values.particulars(obj)  # refuses what cannot be
+        # The width and length of a leaf are its own: an outline drawn for all narrows what is used.
+        whole, usable = extent(values.plain_bundle(obj)), extent(bundle)
+        set_if_new(
+            obj,
+            Numbers=list(bundle.numbers),
+            Count=whole.leaves,
+            LeastWidth=_length(whole.width),
+            LeastLength=_length(whole.length),
+            FullM2=round(whole.full_m2, 6),  # as a document keeps it
+            FullSqFt=round(whole.full_sq_ft, 4),
+            UsableM2=round(usable.usable_m2, 6),
+            UsableSqFt=round(usable.usable_sq_ft, 4),
+            Registers=_registers(obj.Follows, [leaf.register for leaf in bundle.leaves]),
+        )
+
+    def onChanged(self, obj: Any, name: str) -> None:
+        """What shows a leaf by itself follows its bundle's light."""
+        if name == "EvenLight" and "Restore" not in obj.State:
+            for leaf in getattr(obj, "Leaves", ()):
+                leaf.touch()
+
+
+class Moves:
+    """Has bundles recomputed for what the host does not count as a change of theirs: the part that
+    an outline lies in is moved, or it is put into a part or taken out of one, or it is given
+    another name, which says what kind of fault it is."""
+
+    def slotChangedObject(self, obj: Any, name: str) -> None:
+        if name not in ("Group", "Placement", "Label"):
+            return
+        if obj.Document is None or obj.Document.Restoring:
+            return
+        if name == "Label":
+            for one in obj.InList:
+                if kind_of(one) == "Bundle" and obj in one.FaultShapes:
+                    one.touch()
+            return
+        if not obj.hasExtension("App::GeoFeatureGroupExtension"):
+            return
+        for one in obj.Document.findObjects("App::FeaturePython"):
+            if kind_of(one) == "Bundle" and _draws_in(one, obj, anywhere=name == "Group"):
+                one.touch()
+
+
+def _draws_in(bundle_obj: Any, container: Any, anywhere: bool) -> bool:
+    """Whether outlines of a bundle lie in a part, or `anywhere` at all."""
+    from veneerwb.host.faces import containers
+
+    drawn = [one for one in (*bundle_obj.FaultShapes, bundle_obj.UsableShape) if one is not None]
+    return any(anywhere or container in containers(one) for one in drawn)
+
+
+_watching: list[Moves] = []
+
+
+def _watch() -> None:
+    """From the first bundle on, moves are watched."""
+    if not _watching:
+        _watching.append(Moves())
+        FreeCAD.addDocumentObserver(_watching[0])
+
+
+def _length(millimetres: float) -> Any:
+    return FreeCAD.Units.Quantity(round(millimetres, 6), FreeCAD.Units.Length)
+
+
+def _registers(follows: str, registers: Sequence[Any]) -> str:
+    """How the leaves lie on each other, in a sentence."""
+    placed = any((r.angle, r.dx, r.dy) != (0.0, 0.0, 0.0) for r in registers)
+    if follows != FOLLOWS[0]:
+        return f"The leaves are registered and follow the {follows}."
+    if placed:
+        return "The leaves have registers; it is not said what they follow."
+    return (
+        "The leaves lie as photographed: a photograph that is shifted against the others shifts "
+        "its piece."
+    )
 
 
 def add_bundle(doc: Any, bundle: Any) -> Any:

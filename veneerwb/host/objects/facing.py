@@ -3,9 +3,7 @@
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Sequence
-from functools import lru_cache
 from typing import Any
 
 import FreeCAD
@@ -217,19 +215,14 @@ def revision(faced: Any) -> str:
     from veneerwb.host.solids import mark
 
     side = faced.side
+    gains = (side.image.gains,) if side.image.gains else ()  # as before there were any
     return mark(
         faced.lie,
         faced.leaf.usable.bounds,
         (side.register, side.view, side.mm_per_px, side.image.shape),
-        _content(side.image.path, side.image.stamp),
+        side.image.sha256,
+        *gains,
     )
-
-
-@lru_cache(maxsize=256)
-def _content(path: str, stamp: tuple[int, int]) -> str:
-    """A mark of a file's content; `stamp` tells one content of that file from another."""
-    with open(path, "rb") as stream:
-        return hashlib.sha256(stream.read()).hexdigest()
 
 
 def set_faces(obj: Any, faces: Sequence[tuple[Any, str]]) -> None:

@@ -20,10 +20,12 @@ class Leaf(Proxy):
 
     Usable and FaultOutlines are corners in mm on the leaf as seen from its face, the third
     coordinate numbering the ring (areas that lie in an even number of Usable's rings are holes) or
-    the fault.
+    the fault. Gains are kept beside the picture, which stays as it was photographed.
     """
 
     kind = "Leaf"
+    version = 2
+    upgrades = {1: lambda obj: None}  # what it lacks is added empty
     properties = (
         Property(
             "Integer", "Number", "Leaf", "The leaf's place in the bundle as it came off the log", 1
@@ -67,6 +69,21 @@ class Leaf(Proxy):
         Property("VectorList", "FaultOutlines", "Leaf", "Outlines of faults, mm", []),
         Property("StringList", "FaultKinds", "Leaf", "What each fault is", []),
         Property(
+            "VectorList",
+            "Marks",
+            "Leaf",
+            "Centres of the paper marks on it, mm; the third coordinate is 0 for mark A, 1 for B",
+            [],
+        ),
+        Property(
+            "FloatList",
+            "Gains",
+            "Light",
+            "What evens the light of the photograph: red, green, blue; empty for nothing",
+            [],
+        ),
+        Property("StringList", "Notes", "Original", "What was said when it was brought in", []),
+        Property(
             "String", "OriginalName", "Original", "Name of the photograph's own file", "", OUT
         ),
         Property(
@@ -99,6 +116,13 @@ class Leaf(Proxy):
             "Angle, x and y of the bundle on the photo of the back, where it is not the register",
             [],
             _HIDDEN,
+        ),
+        Property(
+            "FloatList",
+            "BackGains",
+            "Light",
+            "What evens the light of the back's photograph: red, green, blue; empty for nothing",
+            [],
         ),
         Property("String", "BackOriginalName", "Original", "Name of the back's own file", "", OUT),
         Property(

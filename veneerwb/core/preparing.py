@@ -1,0 +1,372 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""A batch of photographs as people take them, made into leaves.
+
+Photographs are read one at a time and only their working copies are kept, as files; a photograph is
+never changed. Light is evened over the batch by gains that are applied when a working copy is
+decoded, so that it can be taken back at any time.
+"""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from veneerwb.core.decode import decoded
+from veneerwb.core.errors import VeneerError, number, sentence
+from veneerwb.core.evening import Evening, Light, Three, evenings
+from veneerwb.core.files import shown_name
+from veneerwb.core.leaf import Bundle, Leaf, Side
+from veneerwb.core.photos import AnyPath, Photo, save_jpeg
+from veneerwb.core.preparation import LIGHTS, Preparation, made
+
+__all__ = [
+    "LIGHTS", "Batch", "Cancelled", "Preparation", "Prepared", "Progress", "Troubles",
+    "each_evening", "light_report", "prepared",
+]
+
+LIKE = 0.1
+"""A share: leaves and scales that differ by more from the batch's middle one are mentioned."""
+_NAMED = 5  # photographs named one by one in a report; of more the worst
+
+_own_folders: set[Any] = set()
+"""Kept here, or a folder would go while photographs are still to be read from it."""
+
+Progress = Callable[[int, int, str], Any]
+"""progress(done, total, text): False stops the batch."""
+
+
+class Cancelled(VeneerError):
+    """The batch was stopped by its progress; nothing of it is left."""
+
+    def __init__(self) -> None:
+        super().__init__("cancelled", "Stopped: none of the photographs was brought in.")
+
+
+class Troubles(VeneerError):
+    """What is wrong with photographs of a batch: `each`, (name, sentence) of every one that will
+    not do. As text it is one sentence that names them all."""
+
+    def __init__(self, each: Sequence[tuple[str, str]], total: int) -> None:
+        self.each = tuple(each)
+        names = list(dict.fromkeys(name for name, _ in self.each))
+        first = self.each[0][1]
+        if len(self.each) == 1:
+            super().__init__("photo-will-not-do", "{said}", said=first, count=1, total=total)
+            return
+        super().__init__(
+            "photos-will-not-do",
+            "{count} of {total} photographs will not do ({names}); the first: {said}",
+            count=len(names), total=total, names=", ".join(names), said=first,
+        )
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return Troubles, (self.each, self.values["total"])
+
+
+@dataclass(frozen=True)
+class Prepared:
+    """A photograph that is ready to be a leaf's: its working copy `file` (JPEG, at most 3
+    megapixels, as photographed) of `shape` (rows, columns) at `mm_per_px`; `usable`, the leaf's
+    outline in mm on it (shapely; None: all of it); `gains` that even its light (None: not
+    measured); name, SHA-256 and mm per pixel of the photograph itself; `trust`, mm that a click one
+    pixel off moves a corner (None without clicks); and `notes`, sentences for the user."""
+
+    file: Path
+    shape: tuple[int, int]
+    mm_per_px: float
+    usable: Any
+    gains: Three | None
+    name: str
+    sha256: str
+    original_mm_per_px: float
+    trust: float | None
+    notes: tuple[str, ...] = ()
+    evening: Evening | None = None
+
+    @property
+    def size(self) -> tuple[float, float]:
+        """(width, length) in mm of the working copy."""
+        return self.shape[1] * self.mm_per_px, self.shape[0] * self.mm_per_px
+
+    @property
+    def leaf_size(self) -> tuple[float, float]:
+        """(width, length) in mm of the leaf on it."""
+        if self.usable is None:
+            return self.size
+        left, low, right, high = self.usable.bounds
+        return right - left, high - low
+
+    def photo(self, even: bool = True) -> Photo:
+        """The working copy as a photograph, its light evened or as photographed."""
+        return Photo.read(self.file, self.mm_per_px, gains=self.gains if even else None)
+
+    def leaf(self, leaf_number: int, even: bool = True) -> Leaf:
+        """A leaf whose face this is."""
+        return Leaf(leaf_number, Side(self.photo(even)), usable=self.usable)
+
+
+@dataclass(frozen=True)
+class Batch:
+    """The photographs of a batch in the order given, and the `report` on them, a sentence a line.
+    A folder that is the batch's own lives until `discard`, or until the program ends."""
+
+    photos: tuple[Prepared, ...]
+    report: str
+    _folder: Any = field(default=None, repr=False, compare=False)
+
+    def discard(self) -> None:
+        """Removes the working copies."""
+        for one in self.photos:
+            one.file.unlink(missing_ok=True)
+        if self._folder is not None:
+            _own_folders.discard(self._folder)
+            self._folder.cleanup()
+
+    def bundle(self, thickness: float, back: str = "next", even: bool = True) -> Bundle:
+        """A core bundle of them as faces, numbered from 1."""
+        leaves = [one.leaf(k, even) for k, one in enumerate(self.photos, start=1)]
+        return Bundle(tuple(leaves), thickness, back)
+
+
+def prepared(
+    paths: Sequence[AnyPath],
+    how: Preparation | Sequence[Preparation],
+    folder: AnyPath | None = None,
+    progress: Progress | None = None,
+) -> Batch:
+    """The photographs at `paths` made ready as `how` says (one for all, taken by one camera that
+    stood still, or one for each), their working copies in `folder` (None: one of the batch's own).
+
+    One photograph is in memory at a time. `progress` is called before each and at the end; when it
+    returns False `Cancelled` is raised. All are tried before `Troubles` is raised, which names
+    every photograph that will not do. In both cases no file is left.
+    """
+    hows = _hows(paths, how)
+    own = tempfile.TemporaryDirectory(prefix="leaves-") if folder is None else None
+    into = Path(own.name if own else folder)
+    work = _Work(into, len(hows))
+    try:
+        for k, (path, one) in enumerate(zip(map(Path, paths), hows)):
+            _tell(progress, k, len(hows), shown_name(path))
+            work.take(path, one)
+        _tell(progress, len(hows), len(hows), "")
+        ready, report = work.together(hows[0].light)
+    except BaseException:
+        work.clear()
+        if own:
+            own.cleanup()
+        raise
+    if own:
+        _own_folders.add(own)
+    return Batch(ready, report, own)
+
+
+def _hows(
+    paths: Sequence[AnyPath], how: Preparation | Sequence[Preparation]
+) -> list[Preparation]:
+    if isinstance(paths, (str, os.PathLike)) or not len(paths):
+        raise VeneerError("no-photos-given", "Give the photographs as a list of at least one file.")
+    hows = [how] * len(paths) if isinstance(how, Preparation) else list(how)
+    if len(hows) != len(paths):
+        raise VeneerError(
+            "as-many-ways",
+            "There are {photos} photographs and {ways} ways to prepare them; give one for all, or "
+            "one for each.",
+            photos=len(paths), ways=len(hows),
+        )
+    if len({one.light for one in hows}) > 1:
+        raise VeneerError(
+            "one-light",
+            "The light must be measured in the same way on all photographs of a batch.",
+        )
+    return hows
+
+
+def _tell(progress: Progress | None, done: int, total: int, text: str) -> None:
+    if progress is not None and progress(done, total, text) is False:
+        raise Cancelled
+
+
+class _Work:
+    """What is known so far of a batch that is being made."""
+
+    def __init__(self, folder: Path, total: int) -> None:
+        self.folder, self.total = folder, total
+        self.files: list[Path] = []
+        self.done: list[tuple[Prepared, Any]] = []
+        self.troubles: list[tuple[str, str]] = []
+
+    def take(self, path: Path, how: Preparation) -> None:
+        """Makes one photograph ready; what is wrong with it is noted."""
+        name = shown_name(path)
+        try:
+            pixels, sha256 = decoded(path)
+            leaf = made(pixels, how, name)
+            del pixels
+        except VeneerError as error:
+            self.trouble(name, str(error))
+            return
+        file = self.folder / f"photo-{len(self.files) + 1:03d}.jpg"
+        self.files.append(file)
+        save_jpeg(file, leaf.pixels)
+        ready = Prepared(
+            file, leaf.pixels.shape[:2], leaf.mm_per_px, leaf.usable, None, name, sha256,
+            leaf.original_mm_per_px, leaf.trust, leaf.notes,
+        )
+        self.done.append((ready, leaf.light))
+
+    def trouble(self, name: str, said: str) -> None:
+        self.troubles.append((name, said if name in said else f"{name}: {said}"))
+
+    def clear(self) -> None:
+        for file in self.files:
+            file.unlink(missing_ok=True)
+
+    def together(self, light: str) -> tuple[tuple[Prepared, ...], str]:
+        """What only the whole batch tells: doubles, leaves on their side, the light."""
+        self._doubles()
+        self._sideways()
+        even = self._evenings(light)
+        if self.troubles:
+            raise Troubles(self.troubles, self.total)
+        ready = tuple(
+            _with_notes(one, evening, self._unlike(one))
+            for (one, _), evening in zip(self.done, even)
+        )
+        return ready, _report(ready, light)
+
+    def _doubles(self) -> None:
+        first: dict[str, str] = {}
+        for one, _ in self.done:
+            if one.sha256 in first:
+                self.trouble(
+                    one.name,
+                    f"{one.name} is the same photograph as {first[one.sha256]}; leave one of them "
+                    "out.",
+                )
+            first.setdefault(one.sha256, one.name)
+
+    def _sideways(self) -> None:
+        slim = [_slimness(one) for one, _ in self.done]
+        usual = float(np.median(slim)) if slim else 0.0
+        for (one, _), here in zip(self.done, slim):
+            if abs(usual) > np.log(1 + LIKE) and here * usual < 0 and abs(here) > abs(usual) / 2:
+                self.trouble(
+                    one.name,
+                    f"{one.name} shows its leaf turned by 90 degrees against the others; turn it.",
+                )
+
+    def _evenings(self, light: str) -> list[Evening | None]:
+        lights = [measured for _, measured in self.done]
+        if light == LIGHTS[0]:
+            return [None] * len(lights)
+        found, troubles = each_evening(lights, light == "grey patch")
+        for name, said in troubles:
+            self.trouble(name, said)
+        return found
+
+    def _unlike(self, one: Prepared) -> tuple[str, ...]:
+        """What is said of a leaf that differs from the others in size or scale."""
+        said = []
+        for what, of in (
+            ("leaf is {share} % {way} than the others", lambda p: p.leaf_size[0] * p.leaf_size[1]),
+            ("photograph is {share} % {way} in mm per pixel than the others",
+             lambda p: p.original_mm_per_px),
+        ):
+            usual = float(np.median([of(other) for other, _ in self.done]))
+            off = of(one) / usual - 1.0
+            if abs(off) > LIKE:
+                way = "larger" if off > 0 else "smaller"
+                said.append(sentence(
+                    f"The {what}; check it.", {"share": round(100 * abs(off)), "way": way}
+                ))
+        return tuple(said)
+
+
+def each_evening(
+    lights: Sequence[Light], grey: bool = False
+) -> tuple[list[Evening | None], list[tuple[str, str]]]:
+    """What evens each photo to the middle of all (see evening.evenings), and (name, sentence) of
+    all whose light is too far off, for which there is None."""
+    found: list[Evening | None] = []
+    troubles = []
+    aim = np.median([one.level for one in lights], axis=0) if lights else None
+    for one in lights:
+        try:
+            found += evenings([one], grey, aim)
+        except VeneerError as error:
+            troubles.append((one.name, str(error)))
+            found.append(None)
+    return found, troubles
+
+
+def _slimness(one: Prepared) -> float:
+    width, length = one.leaf_size
+    return float(np.log(length / width))
+
+
+def _with_notes(one: Prepared, evening: Evening | None, more: tuple[str, ...]) -> Prepared:
+    notes = one.notes + more
+    if evening is not None and max(*evening.clipped, *evening.burnt) >= 0.001:
+        notes += (evening.text,)
+    return replace(
+        one, notes=notes, evening=evening, gains=None if evening is None else evening.gains
+    )
+
+
+# --- the report --------------------------------------------------------------------------------
+
+
+def _report(photos: Sequence[Prepared], light: str) -> str:
+    lines = [_scales(photos)]
+    trusts = [(one.trust, one.name) for one in photos if one.trust is not None]
+    if trusts:
+        worst, name = max(trusts)
+        lines.append(
+            f"A click one pixel off moves a corner by at most {number(round(worst, 2))} mm "
+            f"({name})."
+        )
+    lines += light_report([one.evening for one in photos if one.evening is not None], light)
+    lines += [_named(one.name, note) for one in photos for note in one.notes]
+    return "\n".join(lines)
+
+
+def _named(name: str, note: str) -> str:
+    return note if name in note else f"{name}: {note}"
+
+
+def _scales(photos: Sequence[Prepared]) -> str:
+    return (
+        f"{len(photos)} photograph{'s' * (len(photos) > 1)} at "
+        f"{_span([one.original_mm_per_px for one in photos])} mm per pixel; working copies at "
+        f"{_span([one.mm_per_px for one in photos])} mm per pixel."
+    )
+
+
+def light_report(even: Sequence[Evening], light: str) -> list[str]:
+    """What was done to the light of photographs, in sentences; `light` as a Preparation has it."""
+    if not even:
+        return ["The light is as photographed."]
+    gains = np.array([one.gains for one in even])
+    lines = [
+        f"Light evened from the {light}, as measured on these photographs: gains from "
+        f"{number(round(float(gains.min()), 2))} to {number(round(float(gains.max()), 2))}; the "
+        "photographs themselves are unchanged."
+    ]
+    burnt = sorted(((max(e.burnt), e.name) for e in even if max(e.burnt) >= 0.001), reverse=True)
+    if burnt:
+        named = ", ".join(f"{name} {number(round(100 * s, 1))} %" for s, name in burnt[:_NAMED])
+        more = f" and {len(burnt) - _NAMED} more" if len(burnt) > _NAMED else ""
+        lines.append(f"Too bright when photographed, and lost: {named}{more}.")
+    return lines
+
+
+def _span(values: Sequence[float]) -> str:
+    least, most = (number(float(f"{v:.3g}")) for v in (min(values), max(values)))
+    return least if least == most else f"{least} to {most}"

@@ -1,0 +1,64 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""What is drawn on a leaf or through a bundle, written into its document object: usable area,
+faults, marks. Each is one undo step, and raises VeneerError before the document is touched; whoever
+calls recomputes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import Any
+
+from FreeCAD import Vector
+
+from veneerwb.core import Fault
+from veneerwb.core.faults import checked, outlined, with_faults
+from veneerwb.core.plane import finite
+from veneerwb.host import imports, values
+from veneerwb.host.objects.base import set_if_new
+from veneerwb.host.steps import one_step
+
+
+def set_usable(leaf_obj: Any, area: Any = None) -> None:
+    """Sets the usable area of a Leaf object (shapely, leaf mm); None for the whole photograph."""
+    leaf = replace(values.core_leaf(leaf_obj), usable=None)
+    if area is not None:
+        leaf = outlined(leaf, area)
+    with one_step(leaf_obj.Document, "Set usable area"):
+        imports.place_areas(leaf_obj, leaf)
+
+
+def set_faults(leaf_obj: Any, faults: Sequence[Fault]) -> None:
+    """Sets the faults of a Leaf object (leaf mm) in place of those that it has."""
+    bare = replace(values.core_leaf(leaf_obj), faults=())
+    leaf = with_faults(bare, faults)
+    with one_step(leaf_obj.Document, "Set faults"):
+        imports.place_areas(leaf_obj, leaf)
+
+
+def set_through_faults(bundle_obj: Any, faults: Sequence[Fault]) -> None:
+    """Sets the faults that run through all leaves of a Bundle object (bundle mm) in place of those
+    written down before; what sketches and wires show stays."""
+    outlines = imports.fault_rings([checked(fault) for fault in faults])
+    with one_step(bundle_obj.Document, "Set faults through the bundle"):
+        set_if_new(
+            bundle_obj,
+            FaultOutlines=imports.corners([ring for ring, _ in outlines]),
+            FaultKinds=[kind for _, kind in outlines],
+        )
+
+
+def set_marks(leaf_obj: Any, places: Sequence[tuple[float, float] | None]) -> None:
+    """Sets where the paper marks A, B .. of a Leaf object lie (leaf mm); None for one that is not
+    on it."""
+    marks = [
+        Vector(finite("place of a mark", place[0]), finite("place of a mark", place[1]), float(k))
+        for k, place in enumerate(places) if place is not None
+    ]
+    with one_step(leaf_obj.Document, "Set marks"):
+        set_if_new(leaf_obj, Marks=marks)
+
+
+def marks_of(leaf_obj: Any) -> dict[int, tuple[float, float]]:
+    """Where the paper marks of a Leaf object lie (leaf mm), 0 for mark A."""
+    return {round(mark.z): (mark.x, mark.y) for mark in leaf_obj.Marks}

@@ -1,0 +1,85 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The light of a bundle that is in the document already, evened, or left as photographed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+import numpy as np
+from shapely import affinity
+
+from veneerwb.core import Leaf, Side, VeneerError
+from veneerwb.core.background import around
+from veneerwb.core.evening import Light, measured
+from veneerwb.core.leaf import Bundle
+from veneerwb.core.preparation import CLEAR
+from veneerwb.core.preparing import Troubles, each_evening, light_report
+from veneerwb.host import values
+from veneerwb.host.objects.base import set_if_new
+from veneerwb.host.sequence import leaf_objects
+from veneerwb.host.steps import one_step
+
+
+def even_light(bundle_obj: Any, patch: Any = None, grey: bool = False) -> list[str]:
+    """Evens the light of all photographs of a Bundle object, those of backs too, and says what was
+    done: from the background round each leaf's own usable area, or from `patch` (shapely, mm on
+    every photograph as the leaf is seen from its face), which may be known to be grey.
+
+    The gains are set and EvenLight is on; nothing else changes, in one undo step. Raises Troubles,
+    which names every photograph whose light cannot be had, before anything is changed.
+    """
+    bundle, objects = values.plain_bundle(bundle_obj), leaf_objects(bundle_obj)
+    places, lights, troubles = [], [], []
+    for number, name, side, leaf in _sides(bundle):
+        places.append((objects[number], name))
+        try:
+            lights.append(_light(side, leaf, patch, _called(objects[number], name)))
+        except VeneerError as error:
+            troubles.append((_called(objects[number], name), str(error)))
+    found, more = each_evening(lights, grey)
+    if troubles or more:
+        raise Troubles([*troubles, *more], len(places))
+    report = light_report(found, _word(patch, grey))
+    with one_step(bundle_obj.Document, "Even light"):
+        for (obj, name), evening in zip(places, found):
+            set_if_new(obj, **{name: list(evening.gains)})
+        set_if_new(bundle_obj, EvenLight=True)
+    return report
+
+
+def _sides(bundle: Bundle) -> Iterator[tuple[int, str, Side, Leaf]]:
+    """Every photograph: the leaf's number, where its gains go, the side, the leaf."""
+    for leaf in bundle.leaves:
+        yield leaf.number, "Gains", leaf.face, leaf
+        if leaf.back is not None and leaf.back.source == "photo":
+            yield leaf.number, "BackGains", leaf.back, leaf
+
+
+def _light(side: Side, leaf: Leaf, patch: Any, name: str) -> Light:
+    photo = side.image.as_photographed()
+    onto = side.view @ side.register.inverse()
+    area = _in_pixels(onto.apply_to(leaf.usable) if patch is None else patch, photo)
+    if patch is None:
+        area = around(area, photo.shape, CLEAR * min(photo.shape))
+        if area.is_empty:
+            raise VeneerError(
+                "no-background-kept",
+                "{photo} shows no background round the leaf; measure its light on a patch.",
+                photo=name,
+            )
+    return measured(np.asarray(photo.pixels), area, name)
+
+
+def _in_pixels(area: Any, photo: Any) -> Any:
+    """An area in mm on a photograph as (column, row)."""
+    scale = photo.mm_per_px
+    return affinity.affine_transform(area, [1 / scale, 0, 0, -1 / scale, 0, photo.shape[0]])
+
+
+def _called(obj: Any, name: str) -> str:
+    return f"The photograph of the {'face' if name == 'Gains' else 'back'} of leaf {obj.Number}"
+
+
+def _word(patch: Any, grey: bool) -> str:
+    return "background" if patch is None else "grey patch" if grey else "patch"
