@@ -7,6 +7,7 @@ import numpy as np
 import pytest
 from shapely.geometry import Point, box
 
+from veneerwb.core.disturb import CAMERA, Optics
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.figures import FIGURES
 from veneerwb.core.leaf import Bundle
@@ -130,6 +131,50 @@ def test_known_disturbances_are_exact():
         assert np.abs(leaf.photo.reshape(-1, 3)[on] - off).mean() > 1
 
 
+def test_a_bent_picture_shows_every_place_where_lens_and_buckle_put_it():
+    log, size = Log(120, 300, figure="burl"), (120.0, 300.0)
+    frame = Motion(1.5, 6.0, -3.0)
+    optics = Optics(size, 0.01, 8.0, (0.3, 1.2, 0.1))
+    picture = log.picture(2, 0.5, frame, 0.0, optics)
+    places = centres(600, 240, 0.5)
+    true = frame.inverse().apply(optics.ideal(places))
+    on = (true > 0.5).all(axis=1) & (true < (119.5, 299.5)).all(axis=1)
+    shown = picture.reshape(-1, 3).astype(int)
+    assert np.abs(shown[on] - log.colours(true[on], 2)).mean() < 0.15
+    straight = frame.inverse().apply(places)
+    assert np.abs(shown[on] - log.colours(straight[on], 2)).mean() > 1.5  # the test can fail
+    off = (true < -0.5).any(axis=1) | (true > (120.5, 300.5)).any(axis=1)
+    assert (shown[off] == TABLE).all() and off.any()
+    corner = log.picture(0, 0.5, optics=Optics(size, 0.05, 0.0, (0, 1, 0)))[0, 0]
+    assert (corner == TABLE).all()  # also where the leaf itself lies straight
+
+
+def test_a_lens_draws_corners_in_and_what_stands_up_looks_larger():
+    size, middle = (600.0, 800.0), (300.0, 400.0)
+    lens, buckle = Optics(size, 0.002, 0.0, (0, 1, 0)), Optics(size, 0.0, 5.0, (0.0, 1.0, 0.5))
+    assert lens.ideal(middle) == pytest.approx(middle) == buckle.ideal(middle)
+    # The corner lies 500 mm from the middle: 0.2 % of that is 1 mm, along (3, 4) / 5.
+    assert lens.ideal(size) == pytest.approx((600.6, 800.8))
+    assert lens.ideal((300, 650)) == pytest.approx((300, 650 + 250 * 0.002 / 4))
+    # By similar triangles: 5 mm up at 300 mm from the middle is seen 1 mm further out.
+    assert buckle.height((600, 400)) == pytest.approx(5.0)
+    assert buckle.ideal((600, 400)) == pytest.approx((600 - 300 * 5 / CAMERA, 400))
+    assert buckle.height((600, 800)) == pytest.approx(0.0)
+
+
+def test_lens_and_buckle_spoil_all_photographs_and_change_nothing_else():
+    plain = sawn_bundle(3, **SMALL, disturb=CALM)
+    same = sawn_bundle(3, **SMALL, disturb={"shift": 8, "turn": 2, "exposure": 0, "noise": 0,
+                                            "lens": 0, "buckle": 0})
+    spoilt = sawn_bundle(3, **SMALL, disturb=Disturbance(8, 2, 0, 0, lens=0.002, buckle=5))
+    for one, other, third in zip(plain.leaves, same.leaves, spoilt.leaves):
+        assert np.array_equal(one.photo, other.photo)
+        assert not np.array_equal(one.photo, third.photo)
+        assert one.register == third.register and one.usable.equals(third.usable)
+    again = sawn_bundle(3, **SMALL, disturb=Disturbance(8, 2, 0, 0, lens=0.002, buckle=5))
+    assert all(np.array_equal(a.photo, b.photo) for a, b in zip(spoilt.leaves, again.leaves))
+
+
 def test_leaf_one_is_the_frame_of_the_bundle_and_others_stay_within_their_limits():
     bundle = sawn_bundle(6, **SMALL, disturb={"shift": 5.0, "turn": 1.5})
     assert bundle.leaf(1).register == IDENTITY
@@ -241,6 +286,7 @@ def test_the_log_is_the_same_at_every_scale():
         {"mm_per_px": 0}, {"mm_per_px": 1e-4}, {"mm_per_px": 1e4}, {"mm_per_px": "fine"},
         {"figure": "tartan"}, {"seed": -1}, {"slope": 89}, {"slope": "steep"}, {"knots": -1},
         {"backs": [9]}, {"disturb": {"wobble": 3}}, {"disturb": {"shift": -1}},
+        {"disturb": {"lens": 0.5}}, {"disturb": {"buckle": -1}},
         {"disturb": {"noise": math.nan}}, {"leaves": 1000, "width": 1000, "length": 4000},
     ],
 )

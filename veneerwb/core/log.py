@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, fields
+from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
@@ -20,6 +20,7 @@ from PIL import Image
 from shapely import affinity
 from shapely.geometry import Point, box
 
+from veneerwb.core.disturb import Disturbance, Optics, bent, disturbance, shown
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.figures import FIGURES
 from veneerwb.core.grain import (
@@ -51,27 +52,6 @@ MARGIN = 3
 TABLE = (214, 214, 212)
 """The light grey that the leaves lie on when they are photographed (sRGB)."""
 _ROWS = 192
-
-
-@dataclass(frozen=True)
-class Disturbance:
-    """How far photographs may be off, each drawn evenly within plus and minus: `shift` in mm along
-    x and y, `turn` in degrees, `exposure` as a share of the light; `noise` is a deviation as a
-    share of full scale."""
-
-    shift: float = 15.0
-    turn: float = 2.0
-    exposure: float = 0.15
-    noise: float = 0.01
-
-    def __post_init__(self) -> None:
-        for name, most in (("shift", 1000.0), ("turn", 180.0), ("exposure", 0.9), ("noise", 0.5)):
-            value = finite(name, getattr(self, name))
-            if not 0.0 <= value <= most:
-                raise VeneerError(
-                    "out-of-range", "The {name} cannot be {value}; give a number from 0 to {most}.",
-                    name=name, value=value, most=most,
-                )
 
 
 class Log:
@@ -122,12 +102,14 @@ class Log:
         return self._colour(maps, self._palette)
 
     def picture(
-        self, surface: int, mm_per_px: float, frame: Motion = IDENTITY, exposure: float = 0.0
+        self, surface: int, mm_per_px: float, frame: Motion = IDENTITY, exposure: float = 0.0,
+        optics: Optics | None = None,
     ) -> np.ndarray:
         """uint8 rows x columns x 3 (sRGB): a surface photographed in a frame of the leaf's size,
         the leaf moved in it by `frame` (bundle mm -> mm on the photo).
 
-        Every pixel is the field at its own centre. `exposure` brightens the light by that share.
+        Every pixel is the field at its own centre. `exposure` brightens the light by that share;
+        `optics` is how lens and buckle bend the picture.
         """
         rows, columns = self.pixels(mm_per_px)
         colours = exposed(self._palette, exposure)
@@ -135,11 +117,11 @@ class Log:
         out = np.empty((rows, columns, 3), np.uint8)
         for top in range(0, rows, _ROWS):
             high = min(_ROWS, rows - top)
-            back = _onto_bundle(frame, mm_per_px, rows - top)
-            maps = [_warped(image, cell, back, (columns, high)) for image, cell in images]
+            back = _Looked(frame, mm_per_px, rows - top, optics)
+            maps = [back.up(image, cell, (columns, high)) for image, cell in images]
             out[top : top + high] = self._colour(maps, colours)
-            if frame != IDENTITY:
-                off = self._off(back, columns, high)
+            if frame != IDENTITY or optics:
+                off = self._off(back.middles(columns, high))
                 out[top : top + high][off] = exposed(np.array(TABLE, np.uint8), exposure)
         return out
 
@@ -257,10 +239,9 @@ class Log:
     def _palette(self) -> np.ndarray:
         return palette(self._wood)
 
-    def _off(self, back: np.ndarray, columns: int, rows: int) -> np.ndarray:
-        """Which pixels of a block show no leaf."""
-        c, r = np.arange(columns) + 0.5, (np.arange(rows) + 0.5)[:, None]
-        x, y = (a * c + b * r + e for a, b, e in back)
+    def _off(self, at: np.ndarray) -> np.ndarray:
+        """Which pixels, at `at` (... x 2, bundle mm), show no leaf."""
+        x, y = at[..., 0], at[..., 1]
         return (x < 0) | (x > self.width) | (y < 0) | (y > self.length)
 
 
@@ -287,21 +268,43 @@ def _at(grid: np.ndarray, cell: tuple[float, float], points: np.ndarray) -> np.n
     return (low * (1 - t) + high * t).astype(np.float32)
 
 
-def _onto_bundle(frame: Motion, scale: float, rows: int) -> np.ndarray:
-    """2 x 3: x = a column + b row + e and y likewise, from pixels (centres at half-integers, row 0
-    at the top of a photo of `rows` rows) to bundle mm."""
-    a, b, d, e = frame.inverse().matrix
-    off = frame.inverse().apply((0.0, rows * scale))
-    return np.array([[a * scale, -b * scale, off[0]], [d * scale, -e * scale, off[1]]])
+@dataclass(frozen=True)
+class _Looked:
+    """Where a block of a photo's pixels, whose upper edge lies `rows` pixels up, looks up what it
+    shows: bundle mm."""
 
+    frame: Motion
+    scale: float
+    rows: int
+    optics: Optics | None
 
-def _warped(
-    image: Image.Image, cell: tuple[float, float], back: np.ndarray, size: tuple[int, int]
-) -> np.ndarray:
-    """The grid at the pixel centres of a block; Pillow counts from half-integers too."""
-    onto = back / np.array(cell)[:, None]
-    onto[:, 2] += MARGIN + 0.5
-    return np.asarray(image.transform(size, Image.AFFINE, tuple(onto.ravel()), Image.BILINEAR))
+    @cached_property
+    def straight(self) -> np.ndarray:
+        """2 x 3, for straight pictures: x = a column + b row + e and y likewise, from pixels
+        (centres at half-integers, row 0 at the top)."""
+        a, b, d, e = self.frame.inverse().matrix
+        off = self.frame.inverse().apply((0.0, self.rows * self.scale))
+        s = self.scale
+        return np.array([[a * s, -b * s, off[0]], [d * s, -e * s, off[1]]])
+
+    def at(self, columns: np.ndarray, rows: np.ndarray) -> np.ndarray:
+        if self.optics:
+            return shown(self.optics, self.frame, self.scale, columns, self.rows - rows)
+        return np.stack([a * columns + b * rows + e for a, b, e in self.straight], axis=-1)
+
+    def middles(self, columns: int, rows: int) -> np.ndarray:
+        """rows x columns x 2: at the centres of pixels."""
+        return self.at(np.arange(columns) + 0.5, (np.arange(rows) + 0.5)[:, None])
+
+    def up(
+        self, image: Image.Image, cell: tuple[float, float], size: tuple[int, int]
+    ) -> np.ndarray:
+        """A grid at the pixel centres of a block; Pillow counts from half-integers too."""
+        if self.optics:
+            return bent(image, lambda c, r: self.at(c, r) / cell + MARGIN + 0.5, size[::-1])
+        onto = self.straight / np.array(cell)[:, None]
+        onto[:, 2] += MARGIN + 0.5
+        return np.asarray(image.transform(size, Image.AFFINE, tuple(onto.ravel()), Image.BILINEAR))
 
 
 def _photographed(
@@ -315,20 +318,13 @@ def _photographed(
     frame = Motion(dx=dx, dy=dy) @ Motion.turn_about(log.width / 2, log.length / 2, turn)
     if surface == 0:
         frame, exposure = IDENTITY, 0.0
-    picture = log.picture(surface, mm_per_px, frame, exposure)
+    optics = off.optics((log.width, log.length), seed)
+    picture = log.picture(surface, mm_per_px, frame, exposure, optics)
     for top in range(0, len(picture) if off.noise else 0, _ROWS):
         block = picture[top : top + _ROWS]
         grain = rng.standard_normal(block.shape, dtype=np.float32) * np.float32(255 * off.noise)
         block[...] = np.clip(block + grain + np.float32(0.5), 0, 255)
     return picture, frame
-
-
-def _disturbance(given: Disturbance | Mapping[str, float] | None) -> Disturbance | None:
-    """A disturbance from its settings by name; VeneerError for a setting that there is not."""
-    if not isinstance(given, Mapping):
-        return given
-    known = tuple(f.name for f in fields(Disturbance))
-    return Disturbance(**{choice("disturbance", name, known): v for name, v in given.items()})
 
 
 def _backs(backs: bool | Sequence[int], count: int) -> frozenset[int]:
@@ -360,7 +356,8 @@ def sawn_bundle(
     """A bundle sliced from a generated log; sizes in mm, `slope` in degrees (see Log).
 
     With `disturb` every photograph but the face of leaf 1 is moved and exposed at random, and
-    registers are the exact motions. `backs`: whether backs are photographed too, or the numbers of
+    registers are the exact motions (a usable area is the leaf's as if lens and buckle were none).
+    `backs`: whether backs are photographed too, or the numbers of
     the leaves whose backs are; a back's view is its own motion, its register the leaf's. Raises
     VeneerError.
     """
@@ -369,7 +366,7 @@ def sawn_bundle(
     rear = _backs(backs, count)
     log.depth(count)
     _affordable(log, mm_per_px, count + len(rear))
-    off = _disturbance(disturb)
+    off = disturbance(disturb)
     found = []
     for k in range(1, count + 1):
         pixels, register = _photographed(log, k - 1, mm_per_px, off, [seed, k, 0])

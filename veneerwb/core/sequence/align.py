@@ -2,13 +2,11 @@
 """Aligning two pictures of leaves by their figure: the rigid motion from one to the other, and how
 far it can be trusted.
 
-A picture is single-channel, on grids of LEVELS mm per pixel (area averages of the photograph; row
-0 at the bottom, so that rows run with y), each value the luminance less its surroundings, divided
-by the contrast of its neighbourhood: what is left is figure, whatever the light. The start is the
-best of all shifts (by FFT) at a row of turns on the coarsest grid; from there Gauss-Newton steps,
-coarse to fine, raise the weighted correlation of the two pictures (the aim of Evangelidis &
-Psarakis, IEEE PAMI 30(10), 2008), with the mean of both pictures' slopes (Benhimane & Malis, IROS
-2004), so that swapping the two pictures gives the inverse.
+Pictures are grids of figure (see `grid`). The start is the best of all shifts (by FFT) at a row of
+turns on the coarsest grid; from there Gauss-Newton steps, coarse to fine, raise the weighted
+correlation of the two pictures (the aim of Evangelidis & Psarakis, IEEE PAMI 30(10), 2008), with
+the mean of both pictures' slopes (Benhimane & Malis, IROS 2004), so that swapping the two pictures
+gives the inverse.
 """
 
 from __future__ import annotations
@@ -16,32 +14,35 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
 from typing import Any
 
 import numpy as np
-from PIL import Image, ImageDraw
 from scipy import fft
-from scipy.ndimage import affine_transform, gaussian_filter, spline_filter, uniform_filter
+from scipy.ndimage import affine_transform, uniform_filter
 
-from veneerwb.core.leaf import Leaf
-from veneerwb.core.plane import Motion, cosd, sind
+from veneerwb.core.plane import IDENTITY, Motion, cosd, sind
+from veneerwb.core.sequence.grid import (
+    BORDER,
+    LEAST_CONTRAST,
+    LEVELS,
+    WORKING_SCALE,
+    Grid,
+    grid_of,
+    grids,
+    mask,
+    softened,
+    steepness,
+)
 
-WORKING_SCALE = 1.0
-"""mm per pixel of the finest grid: the registers' working scale."""
-LEVELS = (4.0, 2.0, WORKING_SCALE)
-"""mm per pixel of the grids, coarse to fine."""
+__all__ = [
+    "BORDER", "LEAST_CONTRAST", "LEVELS", "REACH", "SWING", "WORKING_SCALE", "Alignment", "Grid",
+    "aligned", "grid_of", "grids", "likeness", "mask", "refine", "softened", "start",
+]
+
 REACH = 64.0
 """mm: the largest shift looked for between two photographs."""
 SWING = 5.0
 """Degrees: the largest turn looked for between two photographs."""
-BORDER = 16.0
-"""mm over which the weight rises from 0 at an edge, so that what it cuts off hardly matters."""
-LEAST_CONTRAST = 0.4
-"""Grey levels of 255: what varies less than this is noise and no figure."""
-_NEAR, _WIDE = 1, 4
-"""Pixels: deviation of the blur, and reach of what counts as surroundings."""
-_LIMIT = 3.0
 _MOST, _APART, _NEARLY, _TRIED = 5, 10.0, 0.85, 6
 """At most so many starts are tried, that many mm from each other, each scoring that share of the
 best, by that many steps."""
@@ -55,29 +56,6 @@ _SAFE = 0.4
 it is a plain Gauss-Newton step, which falls short but leads the right way."""
 _BLOCK = 32
 """Pixels: residuals further apart are taken to be independent."""
-_LUMA = np.array((0.299, 0.587, 0.114), np.float32)
-
-
-@dataclass(frozen=True)
-class Grid:
-    """Figure and weight (float32, rows x columns, row 0 at the bottom) at `scale` mm per pixel;
-    `contrast`: grey levels by which the figure varies."""
-
-    figure: np.ndarray
-    weight: np.ndarray
-    scale: float
-    contrast: float
-
-    @cached_property
-    def slopes(self) -> tuple[np.ndarray, np.ndarray]:
-        """Change of the figure per pixel along x and y."""
-        return _slopes(self.figure)
-
-    @cached_property
-    def spline(self) -> np.ndarray:
-        """Coefficients of the cubic spline through the figure: a straight line between pixels
-        blurs what is shifted by half a pixel, and so favours fibres over rings by the shift."""
-        return spline_filter(self.figure, order=3, output=np.float32)
 
 
 @dataclass(frozen=True)
@@ -90,81 +68,6 @@ class Alignment:
     likeness: float
     error_mm: float
     error_deg: float
-
-
-def grids(leaf: Leaf) -> tuple[Grid, ...]:
-    """The face of a leaf on the grids of LEVELS; its faults and what lies off its usable area have
-    no weight."""
-    light = leaf.photo @ _LUMA
-    area = leaf.usable
-    return tuple(_grid(light, leaf, area, scale) for scale in LEVELS)
-
-
-def _grid(light: np.ndarray, leaf: Leaf, area: Any, scale: float) -> Grid:
-    width, length = leaf.size
-    shape = max(4, int(length / scale)), max(4, int(width / scale))
-    here = _averaged(light, leaf.mm_per_px, scale, shape)
-    inside = mask(area, shape, scale)
-    for fault in leaf.faults:
-        inside *= 1 - mask(fault.outline, shape, scale)
-    figure, contrast = _normalised(here, inside)
-    return Grid(figure, softened(inside, BORDER / scale), scale, contrast)
-
-
-def _averaged(
-    light: np.ndarray, mm_per_px: float, scale: float, shape: tuple[int, int]
-) -> np.ndarray:
-    """The photograph averaged over the cells of a grid that starts at its lower left."""
-    rows, columns = shape
-    ratio = scale / mm_per_px
-    left_off = max(0.0, light.shape[0] - rows * ratio)
-    box = (0.0, left_off, min(light.shape[1], columns * ratio), light.shape[0])
-    how = Image.Resampling.BOX if ratio >= 1 else Image.Resampling.BICUBIC
-    return np.asarray(Image.fromarray(light).resize((columns, rows), how, box))[::-1]
-
-
-def mask(area: Any, shape: tuple[int, int], scale: float) -> np.ndarray:
-    """1 where a pixel of a grid lies in `area` (shapely polygons, mm), else 0."""
-    image = Image.new("L", shape[::-1], 0)
-    draw = ImageDraw.Draw(image)
-    for part in getattr(area, "geoms", [area]):
-        if part.geom_type != "Polygon" or part.is_empty:
-            continue
-        for ring, value in ((part.exterior, 1), *((hole, 0) for hole in part.interiors)):
-            corners = np.asarray(ring.coords)[:, :2] / scale - 0.5
-            draw.polygon([tuple(c) for c in corners], fill=value)
-    return np.asarray(image).astype(np.float32)
-
-
-def softened(inside: np.ndarray, border: float) -> np.ndarray:
-    """A mask that rises from 0 at its edge to 1 within `border` pixels."""
-    size = 2 * max(1, round(border)) + 1
-    return np.clip(2 * uniform_filter(inside, size, mode="constant") - 1, 0, 1) * inside
-
-
-def _normalised(light: np.ndarray, inside: np.ndarray) -> tuple[np.ndarray, float]:
-    """Luminance less its surroundings over the local contrast, taken within the mask only, and the
-    contrast over all."""
-    size = 2 * _WIDE + 1
-    share = np.maximum(_wide(inside, size), 1e-3)
-    calm = np.where(inside > 0, light, 0)
-    level = _wide(calm * inside, size) / share
-    rest = (light - level) * inside
-    rest = gaussian_filter(rest, _NEAR) * inside
-    power = _wide(rest * rest, 2 * size) / np.maximum(_wide(inside, 2 * size), 1e-3)
-    over_all = math.sqrt(float((rest * rest).sum()) / max(1.0, float(inside.sum())))
-    floor = max(LEAST_CONTRAST, 0.3 * over_all)
-    figure = rest / np.sqrt(power + np.float32(floor**2))
-    return np.clip(figure, -_LIMIT, _LIMIT).astype(np.float32), over_all
-
-
-def _wide(values: np.ndarray, size: int) -> np.ndarray:
-    return uniform_filter(uniform_filter(values, size, mode="constant"), size, mode="constant")
-
-
-def _slopes(figure: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    along, across = np.gradient(figure)
-    return across, along
 
 
 # --- start -------------------------------------------------------------------------------------
@@ -196,7 +99,10 @@ def _candidates(first: Grid, second: Grid) -> list[Motion]:
     turn = np.zeros(score.shape)
     for angle in turns:
         turning = Motion.turn_about(*middle, angle)
-        figure, weight = _moved(second, turning, first.figure.shape, False)
+        figure, weight = (
+            _moved(second, values, 1, turning, first.figure.shape)
+            for values in (second.figure, second.weight)
+        )
         theirs = fft.rfft2(np.stack([weight * figure, weight]), shape)
         product, overlap = fft.irfft2(ours.conj() * theirs, shape)
         here = product / np.maximum(overlap, max(1.0, 0.4 * float(first.weight.sum())))
@@ -205,6 +111,8 @@ def _candidates(first: Grid, second: Grid) -> list[Motion]:
         better = near > score
         score[better], turn[better] = near[better], angle
     found: list[Motion] = []
+    if score.max() < 1e-6:  # nothing in common
+        return [IDENTITY]
     least = _NEARLY * score.max()
     apart = round(_APART / first.scale)
     while len(found) < _MOST and (not found or score.max() >= max(least, 1e-6)):
@@ -229,19 +137,13 @@ def _middle(grid: Grid) -> tuple[float, float]:
 
 
 def _moved(
-    grid: Grid, motion: Motion, shape: tuple[int, int], finely: bool = True
-) -> tuple[np.ndarray, np.ndarray]:
-    """Figure and weight of a grid where `motion` (mm to mm on it) looks them up."""
+    grid: Grid, values: np.ndarray, order: int, motion: Motion, shape: tuple[int, int]
+) -> np.ndarray:
+    """Values of a grid (for order 3 its spline) where `motion` (mm to mm on it) looks them up."""
     c, s = cosd(motion.angle), sind(motion.angle)
     x, y = motion.apply((grid.scale / 2, grid.scale / 2)) / grid.scale - 0.5
-
-    def looked_up(values: np.ndarray, order: int) -> np.ndarray:
-        return affine_transform(
-            values, [[c, s], [-s, c]], (y, x), shape, np.float32, order, prefilter=False
-        )
-
-    figure = looked_up(grid.spline, 3) if finely else looked_up(grid.figure, 1)
-    return figure, looked_up(grid.weight, 1)
+    turned = [[c, s], [-s, c]]
+    return affine_transform(values, turned, (y, x), shape, np.float32, order, prefilter=False)
 
 
 # --- refinement --------------------------------------------------------------------------------
@@ -255,12 +157,12 @@ def refine(
     `focus`: weights on the first grid, or None for the whole leaf.
     """
     shape = first.figure.shape
-    ours = first.weight if focus is None else first.weight * focus
+    weight = _shared(first, second, motion, focus)
     corners = np.array([(0, 0), (shape[1], 0), (0, shape[0]), shape[::-1]]) * first.scale
     still = _STILL if first.scale <= WORKING_SCALE else _NEARLY_STILL * first.scale
     best, share = None, 1.0
     for _ in range(steps):
-        fit = _Fit.of(first, second, motion, ours)
+        fit = _Fit.of(first, second, motion, weight)
         if fit is None and best is None:
             return Alignment(motion, 0.0, math.inf, math.inf)
         if best is None or (fit is not None and fit.likeness > best.likeness - _LEVEL):
@@ -275,8 +177,19 @@ def refine(
 
 def likeness(first: Grid, second: Grid, motion: Motion) -> float:
     """The correlation of two grids under a motion; 0 where they show nothing in common."""
-    fit = _Fit.of(first, second, motion, first.weight)
+    fit = _Fit.of(first, second, motion, _shared(first, second, motion, None))
     return 0.0 if fit is None else fit.likeness
+
+
+def _shared(
+    first: Grid, second: Grid, motion: Motion, focus: np.ndarray | None
+) -> np.ndarray | None:
+    """The weight that both grids have, on the first; None where they hardly overlap. It changes
+    little on the way to the best motion, and a correlation is one thing only if it stays."""
+    ours = first.weight if focus is None else first.weight * focus
+    weight = ours * _moved(second, second.weight, 1, motion, first.figure.shape)
+    total = float(weight.sum())
+    return None if total < 0.05 * float(ours.sum()) or total < 64 else weight
 
 
 @dataclass(frozen=True)
@@ -297,13 +210,12 @@ class _Fit:
     arm: float
 
     @staticmethod
-    def of(first: Grid, second: Grid, motion: Motion, ours: np.ndarray) -> _Fit | None:
+    def of(first: Grid, second: Grid, motion: Motion, weight: np.ndarray | None) -> _Fit | None:
         """None where the pictures do not overlap or show nothing there."""
-        figure, theirs = _moved(second, motion, first.figure.shape)
-        weight = ours * theirs
-        total = float(weight.sum())
-        if total < 0.05 * float(ours.sum()) or total < 64:
+        if weight is None:
             return None
+        figure = _moved(second, second.spline, 3, motion, first.figure.shape)
+        total = float(weight.sum())
         a, b = _standard(first.figure, weight, total), _standard(figure, weight, total)
         if a is None or b is None:
             return None
@@ -321,7 +233,7 @@ class _Fit:
             weighed = [weight * p for p in parts]
             return np.array([[float(np.vdot(p, q)) for q in parts] for p in weighed])
 
-        one, other = [g / size_a for g in first.slopes], [g / size_b for g in _slopes(figure)]
+        one, other = [g / size_a for g in first.slopes], [g / size_b for g in steepness(figure)]
         mean = slopes(*((p + q) / 2 for p, q in zip(one, other)))
         apart = slopes(*((p - q) / 2 for p, q in zip(one, other)))
         pull = weight * (a - b)

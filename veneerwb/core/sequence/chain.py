@@ -25,10 +25,12 @@ REGION_MARGIN = 20.0
 """mm round a region that count with it, so that the figure on both sides of a seam is held."""
 LEAST_FIGURE = 0.4
 """Grey levels of 255, averaged over 4 mm: a photograph that varies less shows no figure."""
+WITHOUT_FIGURE = ("no-figure", "too-little-figure")
+"""Codes of the errors that say so."""
 LEAST_LIKENESS = 0.2
 """Correlation below which two neighbours are not known to show the same figure."""
 LEAST_REGION = 400.0
-"""mm2 of a leaf's usable area that a region must hold."""
+"""mm2 of a leaf's usable area that a region must hold, and that must show figure."""
 WORST_ERROR = 1.0
 """mm: a step whose predicted standard error at the leaf's corner is larger is in doubt."""
 _SLIP = 3.0
@@ -36,6 +38,8 @@ _SLIP = 3.0
 _CLEARLY = 0.15
 """Correlation by which a step of two must beat the chain to contradict it: on broad crowns quite
 different motions explain two leaves equally well."""
+_FEW = 100
+"""Cells of a coarse grid: a leaf of fewer shows nothing there, even if it has figure."""
 _CHECKED = 2
 """Levels of the grid that a check uses: a slip to the next ring or bar is far larger than their
 pixels."""
@@ -164,11 +168,18 @@ def _in_threes(
 
 def _with_figure(leaf: Leaf) -> tuple[Grid, ...]:
     found = grids(leaf)
-    if found[0].contrast < LEAST_FIGURE:
+    if found[0].contrast < LEAST_FIGURE and found[0].figure.size > _FEW:
         raise VeneerError(
             "no-figure",
             "The photograph of leaf {leaf} shows no figure within its usable area (it is black, "
             "white or even); photograph it again or leave it out.",
+            leaf=leaf.number,
+        )
+    if found[-1].weight.sum() * found[-1].scale**2 < LEAST_REGION:
+        raise VeneerError(
+            "too-little-figure",
+            "Leaf {leaf} shows figure on too little of its usable area to be registered; check its "
+            "scale and its usable area, or leave it out.",
             leaf=leaf.number,
         )
     return found
