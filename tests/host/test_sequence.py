@@ -129,6 +129,26 @@ def test_numbers_that_clash_change_nothing(doc, bundle):
     assert [leaf.Number for leaf in bundle.Leaves] == [1, 2, 3, 4, 5, 6] and doc.UndoCount == 0
 
 
+def test_paper_made_before_leaves_changed_places_or_were_turned_is_stale(doc, bundle):
+    sequence.unregister(bundle)  # so that nothing but the numbers tells the leaves apart
+    match = add_match(doc, bundle, Ways=4, Diameter=120.0)
+    doc.recompute()
+    marks = [match.Revision]
+    for change in (
+        lambda: sequence.renumber(bundle, {1: 2, 2: 1}),
+        lambda: sequence.turn_end(bundle.Leaves[0]),
+        lambda: sequence.turn_over(bundle.Leaves[1]),
+    ):
+        change()
+        doc.recompute()
+        marks.append(match.Revision)
+    assert match.Message == "" and len(set(marks)) == 4
+    for _ in range(3):
+        doc.undo()
+    doc.recompute()
+    assert match.Revision == marks[0]
+
+
 # --- turning -----------------------------------------------------------------------------------
 
 

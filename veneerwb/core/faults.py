@@ -275,6 +275,6 @@ def _areas(geometry: Any) -> Any:
 
 
 def _same(one: Fault, other: Fault) -> bool:
-    if one.kind != other.kind:
+    if one.kind != other.kind or not one.outline.intersects(other.outline):
         return False
     return one.outline.symmetric_difference(other.outline).area < SMALLEST

@@ -94,12 +94,14 @@ class Layout:
 
     @cached_property
     def revision(self) -> str:
-        """A short mark that changes with the layout and its registers: stale paper is seen by
-        it."""
+        """A short mark that changes with the layout, its registers and the bundle's edition: stale
+        paper is seen by it."""
         return hashlib.sha256(repr(self._marks()).encode()).hexdigest()[:6].upper()
 
     def _marks(self) -> list[Any]:
         marks: list[Any] = [self.top.name, float(self.bundle.thickness), self.bundle.back]
+        if getattr(self.bundle, "edition", 0):  # a stock has none
+            marks.append(self.bundle.edition)
         for p in self.pieces:
             marks.append((p.position, p.leaf, p.turned, _rounded(p.onto_bundle)))
             marks.append(_rounded(self.bundle.register(p.leaf, p.turned)))

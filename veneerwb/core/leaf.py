@@ -151,13 +151,16 @@ class Bundle(Leaves):
     """Consecutive leaves with their photographs, thickness in mm, and the stack's sense.
 
     `slope` is the angle in degrees between figure and leaf, if known: figure wanders thickness /
-    tan(slope) from surface to surface. Backs that were not photographed are filled in here.
+    tan(slope) from surface to surface. `edition` counts how often leaves got other numbers or were
+    turned, so that paper made before is known to be stale. Backs that were not photographed are
+    filled in here.
     """
 
     leaves: tuple[Leaf, ...]
     thickness: float
     back: str = "next"
     slope: float | None = None
+    edition: int = 0
     _by_number: dict[int, Leaf] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:

@@ -59,7 +59,7 @@ def renumbered(bundle: Bundle, proposal: Mapping[int, int]) -> Bundle:
     stands for a back that was not photographed follows the new order."""
     new = all_numbers(bundle.numbers, proposal)
     leaves = tuple(replace(leaf, number=new[leaf.number]) for leaf in bundle.leaves)
-    return replace(bundle, leaves=leaves)
+    return replace(bundle, leaves=leaves, edition=bundle.edition + 1)
 
 
 def lies_end_for_end(suspect: Any) -> bool:

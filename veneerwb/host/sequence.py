@@ -118,6 +118,7 @@ def renumber(bundle_obj: Any, proposal: Mapping[int, int]) -> None:
             obj.Number = to
         for obj, to in labelled:
             obj.Label = f"Leaf {to}"
+        bundle_obj.Edition += 1
 
 
 # --- turning -----------------------------------------------------------------------------------
@@ -210,6 +211,8 @@ def _swap(obj: Any) -> None:
 def _rearrange(obj: Any, leaf: Leaf, motion: Motion) -> None:
     imports.place(obj, leaf)
     set_if_new(obj, Marks=_carried(obj.Marks, motion))
+    for bundle in values.bundles_of(obj):
+        bundle.Edition += 1
 
 
 def _carried(marks: Sequence[Vector], motion: Motion) -> list[Vector]:

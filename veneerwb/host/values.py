@@ -129,6 +129,7 @@ def plain_bundle(obj: Any) -> Bundle:
         obj.Thickness.Value,
         obj.Back,
         slope if slope or obj.SlopeKnown else None,
+        _newer(obj, "Edition", 0),
     )
 
 

@@ -108,7 +108,7 @@ def _assumed_backs(layout: Layout) -> Iterator[Finding]:
 
 
 def _as_taken(layout: Layout) -> Iterator[Finding]:
-    """A bundle that was never registered: its leaves are laid by the frames of their photographs."""
+    """A bundle that was never registered: leaves laid by the frames of their photographs."""
     bundle, used = layout.bundle, sorted({piece.leaf for piece in layout.pieces})
     if not isinstance(bundle, Bundle) or len(used) < 2:
         return

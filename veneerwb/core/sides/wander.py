@@ -236,7 +236,7 @@ def with_wander(bundle: Bundle, wander: Wander, pin: str = "face") -> WanderedBu
         for leaf in bundle.leaves
     )
     return WanderedBundle(
-        leaves, bundle.thickness, bundle.back, wander.slope,
+        leaves, bundle.thickness, bundle.back, wander.slope, bundle.edition,
         (wander.across, wander.along), wander.left, pin,
     )
 

@@ -56,6 +56,14 @@ class Bundle(Proxy):
             FOLLOWS,
         ),
         Property(
+            "Integer",
+            "Edition",
+            "Bundle",
+            "How often leaves were renumbered or turned: paper made before is stale",
+            0,
+            OUT,
+        ),
+        Property(
             "VectorList", "FaultOutlines", "Faults", "Outlines of faults through all leaves, mm", []
         ),
         Property("StringList", "FaultKinds", "Faults", "What each of those faults is", []),
