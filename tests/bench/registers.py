@@ -2,8 +2,7 @@
 """Prints how far registers can be trusted, and how fast they come, beside OpenCV's enhanced
 correlation coefficient from the same start on the same neighbours.
 
-    source resources/setup.sh; set_up; export PYTHONPATH=$site:. OMP_NUM_THREADS=1
-    $python tests/bench/registers.py [--spoilt | --plain] [FIGURE...]
+    bash tests/bench/run.sh registers [--spoilt | --plain] [FIGURE...]
 
 Repeatable: mm at the leaf's corners between the registers of the disturbed photographs (saved as
 JPEG) and those of the undisturbed ones carried through the known disturbance. True: mm to the known

@@ -1,11 +1,20 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: LGPL-2.1-or-later
-# Prints how fast the main job is, as ratios against peers timed in the same run, on one thread.
-#   bash tests/bench/run.sh
+# Prints how fast the main job is, as ratios against peers timed in the same run, on one thread; or how far it
+# can be trusted:
+#   bash tests/bench/run.sh                        recompute, picture
+#   bash tests/bench/run.sh registers [FIGURE...]  registers against the truth and OpenCV (minutes a figure)
+#   bash tests/bench/run.sh proof [...]            faults named, clean bundles accused (an hour in full)
+#   bash tests/bench/run.sh suggestions            knots and splits suggested
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/../../resources/setup.sh"
 set_up
 private_home
 cd "$root"
 export OMP_NUM_THREADS=1
-in_host "$root/tests/bench/bench.py"
+if [ $# -eq 0 ]; then
+    in_host "$root/tests/bench/bench.py"
+else
+    export PYTHONPATH="$site:$root"
+    exec "$python" "$root/tests/bench/$1.py" "${@:2}"
+fi

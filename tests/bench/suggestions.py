@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """What leaves suggest: false suggestions on clean leaves, knots and splits found, by figure.
 
-    python3 tests/bench/suggestions.py [seeds, as 3,4]
+    bash tests/bench/run.sh suggestions [seeds, as 3,4]
 
 Generated leaves of 400 x 1200 mm at 0.5 mm/px with a camera's noise. Splits are drawn: dark and
 light, 0.5 to 2 mm wide, 30 to 300 mm long, up to 4 degrees off the grain.

@@ -13,7 +13,7 @@ from veneerwb.core.leaf import Bundle, Fault, Leaf, Side, Stock
 from veneerwb.core.log import Disturbance, sawn_bundle
 from veneerwb.core.matches.radial import Placement, radial
 from veneerwb.core.plane import Motion
-from veneerwb.core.sequence import register
+from veneerwb.core.sequence import SequenceProof, Suspect, prove_sequence, register
 from veneerwb.core.top import Top
 
 __all__ = [
@@ -29,12 +29,15 @@ __all__ = [
     "Piece",
     "Placement",
     "Seam",
+    "SequenceProof",
     "Side",
     "Stock",
+    "Suspect",
     "Top",
     "VeneerError",
     "check",
     "closure",
+    "prove_sequence",
     "radial",
     "register",
     "sawn_bundle",
