@@ -5,14 +5,96 @@ import time
 
 import FreeCAD
 import FreeCADGui
+import numpy as np
 import pytest
 from PySide import QtCore, QtGui
 
 from veneerwb.core import sawn_bundle
-from veneerwb.host.objects import add_bundle
+from veneerwb.core.plane import IDENTITY
+from veneerwb.core.renumbering import renumbered
+from veneerwb.core.sequence import registered
+from veneerwb.gui.panels import base
+from veneerwb.host.objects import add_bundle, core_bundle
 from veneerwb.host.objects.base import kind_of
 
 WAIT = 20.0
+
+
+class Hand:
+    """The mouse and the keys on a photograph; places are on the picture unless said otherwise."""
+
+    def __init__(self, view):
+        self.view = view
+
+    def _mouse(self, kind, at, button, held, keys=QtCore.Qt.NoModifier):
+        point = QtCore.QPointF(*at)
+        canvas = self.view.canvas
+        everywhere = QtCore.QPointF(canvas.mapToGlobal(point.toPoint()))
+        event = QtGui.QMouseEvent(kind, point, everywhere, button, held, keys)
+        QtGui.QApplication.sendEvent(canvas, event)
+
+    def at(self, place):
+        """The nearest whole point of the widget, as a screen's pointer has it."""
+        return tuple(float(round(one)) for one in self.view.frame.to_widget(place))
+
+    def move(self, place, held=QtCore.Qt.NoButton):
+        event, at = QtCore.QEvent.MouseMove, self.view.frame.to_widget(place)
+        self._mouse(event, at, QtCore.Qt.NoButton, held)
+
+    def press(self, place, button=QtCore.Qt.LeftButton):
+        self._mouse(QtCore.QEvent.MouseButtonPress, self.at(place), button, button)
+
+    def release(self, place, button=QtCore.Qt.LeftButton):
+        none = QtCore.Qt.NoButton
+        self._mouse(QtCore.QEvent.MouseButtonRelease, self.at(place), button, none)
+
+    def click(self, place):
+        self.press(place)
+        self.release(place)
+
+    def double_click(self, place):
+        """Press, release, double click, release: what Qt makes of it."""
+        at, left = self.at(place), QtCore.Qt.LeftButton
+        self.click(place)
+        self._mouse(QtCore.QEvent.MouseButtonDblClick, at, left, left)
+        self._mouse(QtCore.QEvent.MouseButtonRelease, at, left, QtCore.Qt.NoButton)
+
+    def drag(self, start, end):
+        self.drag_widget(self.at(start), self.at(end), QtCore.Qt.LeftButton)
+
+    def drag_widget(self, start, end, button):
+        """From one point of the widget to another, in four moves."""
+        none = QtCore.Qt.NoButton
+        self._mouse(QtCore.QEvent.MouseButtonPress, start, button, button)
+        for step in range(1, 5):
+            at = tuple(a + (b - a) * step / 4 for a, b in zip(start, end))
+            self._mouse(QtCore.QEvent.MouseMove, at, none, button)
+        self._mouse(QtCore.QEvent.MouseButtonRelease, end, button, none)
+
+    def wheel(self, at, notches):
+        """The wheel over a point of the widget."""
+        point, canvas = QtCore.QPointF(*at), self.view.canvas
+        event = QtGui.QWheelEvent(
+            point, QtCore.QPointF(canvas.mapToGlobal(point.toPoint())), QtCore.QPoint(),
+            QtCore.QPoint(0, 120 * notches), QtCore.Qt.NoButton, QtCore.Qt.NoModifier,
+            QtCore.Qt.NoScrollPhase, False,
+        )  # fmt: skip
+        QtGui.QApplication.sendEvent(canvas, event)
+
+    def leave(self):
+        QtGui.QApplication.sendEvent(self.view.canvas, QtCore.QEvent(QtCore.QEvent.Leave))
+
+    def key_down(self, key, keys=QtCore.Qt.NoModifier):
+        event = QtGui.QKeyEvent(QtCore.QEvent.KeyPress, key, keys)
+        QtGui.QApplication.sendEvent(self.view.canvas, event)
+
+    def key_up(self, key, keys=QtCore.Qt.NoModifier):
+        event = QtGui.QKeyEvent(QtCore.QEvent.KeyRelease, key, keys)
+        QtGui.QApplication.sendEvent(self.view.canvas, event)
+
+    def key(self, key, keys=QtCore.Qt.NoModifier):
+        self.key_down(key, keys)
+        self.key_up(key, keys)
 
 
 class User:
@@ -106,6 +188,10 @@ class User:
             )
             QtGui.QApplication.sendEvent(widget.viewport(), event)
 
+    def hand(self, view):
+        """The mouse and the keys on a PhotoView."""
+        return Hand(view)
+
     def answer_yes(self):
         """Presses Yes in the next question that the host asks, which stops everything else."""
 
@@ -185,4 +271,73 @@ def bundle(fresh, eight_leaves):
     made = add_bundle(fresh, eight_leaves)
     fresh.recompute()
     fresh.clearUndos()
+    return made
+
+
+# --- a bundle to prove -------------------------------------------------------------------------
+
+
+@pytest.fixture(scope="session")
+def swapped():
+    """Eight leaves, shifted and turned under the camera, leaves 3 and 6 in each other's place; how
+    they lay is in `registers` by the numbers that they were given."""
+    true = sawn_bundle(
+        leaves=8, width=200, length=500, mm_per_px=1.5, figure="cathedral", seed=3, knots=0,
+        disturb={"shift": 8.0, "turn": 1.0},
+    )  # fmt: skip
+    mixed = renumbered(true, {3: 6, 6: 3})
+    lying = {leaf.number: leaf.register for leaf in mixed.leaves}
+    return registered(mixed, dict.fromkeys(mixed.numbers, IDENTITY)), lying
+
+
+@pytest.fixture(scope="session")
+def in_document():
+    """Puts a core bundle into a document, nothing selected and nothing to undo."""
+
+    def made(doc, bundle):
+        made = add_bundle(doc, bundle)
+        doc.recompute()
+        doc.clearUndos()
+        FreeCADGui.Selection.clearSelection()
+        return made
+
+    return made
+
+
+@pytest.fixture
+def mixed(fresh, swapped, in_document):
+    return in_document(fresh, swapped[0])
+
+
+@pytest.fixture
+def panel(user):
+    """The panel that is open, when it is asked for."""
+    return lambda: base._shown[0]
+
+
+@pytest.fixture(scope="session")
+def corners_apart():
+    """mm rms by which the registers of an object put the corners of the first leaf elsewhere than
+    those of `lying`."""
+
+    def made(obj, lying, numbers):
+        corners = np.array([(0, 0), (200, 0), (0, 500), (200, 500)])
+        found = core_bundle(obj)
+        apart = [
+            found.register(n, False).apply(corners) - lying[n].apply(corners) for n in numbers
+        ]
+        return float(np.sqrt(np.mean(np.sum(np.square(apart), axis=2))))
+
+    return made
+
+
+@pytest.fixture(scope="session")
+def grabbed():
+    """What a label shows, as plain numbers."""
+
+    def made(label):
+        image = QtGui.QImage(label.size(), QtGui.QImage.Format_RGB32)
+        label.render(image, QtCore.QPoint())
+        return np.frombuffer(bytes(image.constBits()), np.uint8).astype(int)
+
     return made

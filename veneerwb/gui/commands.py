@@ -97,6 +97,92 @@ class NewRadialMatch(Command):
         match.new(FreeCAD.ActiveDocument, self.found()[0])
 
 
+class ProveSequence(Command):
+    """The order of a bundle's leaves and how they lie on each other."""
+
+    name = "Veneer_Sequence"
+    picture = "veneer-sequence"
+    needs = ("Bundle",)
+    menu = QT_TRANSLATE_NOOP("Veneer_Sequence", "Prove Sequence")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_Sequence",
+        "Page through the leaves of the selected bundle, prove their order, lay them on each other",
+    )
+
+    def Activated(self) -> None:
+        from veneerwb.gui.panels import sequence
+
+        sequence.look(FreeCAD.ActiveDocument, self.found()[0])
+
+
+class DrawFaults(Command):
+    """Faults and usable areas, drawn on the photographs."""
+
+    name = "Veneer_Faults"
+    picture = "veneer-faults"
+    needs = ("Bundle",)
+    menu = QT_TRANSLATE_NOOP("Veneer_Faults", "Faults")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_Faults",
+        "Draw knots, splits and other faults, and what may be used, on the leaves' photographs",
+    )
+
+    def found(self) -> list[Any]:
+        """The bundles, first the one that is selected or holds a selected leaf."""
+        meant = [up for leaf in self._leaves() for up in leaf.InList]
+        return sorted(super().found(), key=lambda one: one not in meant)
+
+    @staticmethod
+    def _leaves() -> list[Any]:
+        import FreeCADGui
+
+        return [one for one in FreeCADGui.Selection.getSelection() if kind_of(one) == "Leaf"]
+
+    def Activated(self) -> None:
+        from veneerwb.gui.panels import faults
+
+        leaves = self._leaves()
+        number = leaves[0].Number if leaves else None
+        faults.look(FreeCAD.ActiveDocument, self.found(), number)
+
+
+class PaperMarks(DrawFaults):
+    """Paper marks: printed, found on the photographs, measured from."""
+
+    name = "Veneer_Marks"
+    picture = "veneer-marks"
+    menu = QT_TRANSLATE_NOOP("Veneer_Marks", "Paper Marks")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_Marks",
+        "Print marks to stick on the leaves, find them on the photographs, measure from them",
+    )
+
+    def Activated(self) -> None:
+        from veneerwb.gui.panels import marks
+
+        leaves = self._leaves()
+        number = leaves[0].Number if leaves else None
+        marks.look(FreeCAD.ActiveDocument, self.found(), number)
+
+
+class Particulars(Command):
+    """What a bundle is, for the shelf and the bill."""
+
+    name = "Veneer_Particulars"
+    picture = "veneer-particulars"
+    needs = ("Bundle",)
+    menu = QT_TRANSLATE_NOOP("Veneer_Particulars", "Particulars")
+    tip = QT_TRANSLATE_NOOP(
+        "Veneer_Particulars",
+        "Say what the selected bundle is: species, cut, flitch, cost; how much there is of it",
+    )
+
+    def Activated(self) -> None:
+        from veneerwb.gui.panels import live, particulars
+
+        live.edit(particulars.ParticularsPanel, self.found()[0])
+
+
 class CheckMatch(Command):
     """What stands against cutting a match."""
 
@@ -221,8 +307,12 @@ class ShowNumbers(Switch):
 
 COMMANDS: tuple[type[Command] | None, ...] = (
     BringInLeaves,
+    ProveSequence,
+    Particulars,
     NewRadialMatch,
     LeafOnFaces,
+    DrawFaults,
+    PaperMarks,
     None,
     CheckMatch,
     DrawMatch,

@@ -46,13 +46,15 @@ class ItemView:
         return []
 
     def doubleClicked(self, view: Any) -> bool:
-        """Opens a drawing's panel; true, so that the host does nothing of its own."""
-        if kind_of(view.Object) != "Drawing":
-            return False
-        from veneerwb.gui.panels import drawing, live
+        """Opens a drawing's panel, or a bundle's; true, so that the host does nothing of its own.
+        """
+        from veneerwb.gui.panels import drawing, live, particulars
 
-        live.edit(drawing.DrawingPanel, view.Object)
-        return True
+        panels = {"Drawing": drawing.DrawingPanel, "Bundle": particulars.ParticularsPanel}
+        panel = panels.get(kind_of(view.Object))
+        if panel is not None:
+            live.edit(panel, view.Object)
+        return panel is not None
 
     def onDelete(self, view: Any, parts: Any) -> bool:
         """A drawing takes its page with it, in the same undo step."""

@@ -35,9 +35,14 @@ def _listen() -> None:
         _listening.append(True)
 
 
+def shown() -> list[Panel]:
+    """The panel that is open, if it is ours."""
+    return list(_shown)
+
+
 def close_any(*_: Any) -> None:
     """Cancels the panel that is open, if it is ours."""
-    for panel in list(_shown):
+    for panel in shown():
         panel.take_back()
         panel.close()
 

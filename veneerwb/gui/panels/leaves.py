@@ -16,6 +16,7 @@ from veneerwb.gui.panels.base import Panel, translate
 from veneerwb.gui.panels.step import Step
 
 HERE = "VeneerLeavesPanel"
+OTHER_WAY = {"next": "previous", "previous": "next", "own": "own"}
 
 
 def bring_in() -> LeavesPanel:
@@ -28,37 +29,81 @@ def bring_in() -> LeavesPanel:
 
 
 class LeavesPanel(Panel):
-    """Asks which photographs, their scale, the leaves' thickness and the stack's sense."""
+    """Asks which photographs, how their scale is known, the leaves' thickness and the stack's
+    sense; on its second page how the photographs are to be prepared.
+
+    OK brings them in, which can be stopped. What was then said of them is shown, if there is
+    anything to say: OK keeps them, Cancel takes them back, and so does `again`, to ask once more.
+    """
 
     def __init__(self, doc: Any, fresh: bool = False) -> None:
         super().__init__(doc, "leaves", "veneer-bring-in")
-        self.fresh, self.files = fresh, []
+        self.fresh, self.files, self.clicks = fresh, [], None
+        self.photographs: Any = None  # the window to click in, or to look at what came in
+        self.bundle: Any = None  # what has been brought in
+        self.working = self.stopped = False
+        self._asked_last: tuple[Any, ...] = ()
+        self._paths: list[Path] = []
         form = self.form
-        fields.offer(form.scale, ("length", "width", "pixel"))
+        fields.offer(form.scale, ("length", "width", "pixel", "points", "corners"))
+        fields.offer(form.corners_of, (False, True))
+        fields.offer(form.each, (False, True))
         fields.offer(form.back, ("next", "previous", "own"))
-        for name, start in (("known", 2400.0), ("per_pixel", 0.5), ("thickness", 0.6)):
+        fields.offer(form.side, ("face", "back"))
+        fields.offer(form.leaf, ("whole", "cut", "keep"))
+        fields.offer(form.light, ("as photographed", "background", "patch", "grey patch"))
+        fields.offer(form.turn, (0, 90, 180, 270))
+        for name, start in (
+            ("known", 2400.0), ("per_pixel", 0.5), ("rect_width", 297.0), ("rect_length", 420.0),
+            ("thickness", 0.6),
+        ):  # fmt: skip
             self.fill(name, start)
+            self.take_mixed_numbers(name)
         form.pick_folder.clicked.connect(self._ask_folder)
         form.pick_files.clicked.connect(self._ask_files)
+        form.pick_backs.clicked.connect(self._ask_backs)
         form.folder.textEdited.connect(self._forget_files)
-        for box in (form.folder, form.scale, form.known, form.per_pixel):
-            fields.watch(box, self._sum_up)
-        for name in ("known", "per_pixel", "thickness"):
-            self.take_mixed_numbers(name)
-        self._scale_chosen()
-        form.scale.currentIndexChanged.connect(self._scale_chosen)
+        for box in self._summed:
+            fields.watch(box, self._changed)
+        for box in (form.scale, form.corners_of, form.each, form.leaf, form.light):
+            fields.watch(box, self._arrange)
+        form.click_scale.clicked.connect(lambda: self._click("scale"))
+        form.click_patch.clicked.connect(lambda: self._click("patch"))
+        form.outlines.clicked.connect(lambda: self._click("outline"))
+        form.stop.clicked.connect(self._stop)
+        form.again.clicked.connect(self._ask_again)
+        self._arrange()
+        self._show_state("asking")
+
+    @property
+    def _summed(self) -> tuple[Any, ...]:
+        """The boxes that the summary depends on."""
+        form = self.form
+        return (
+            form.folder, form.backs, form.scale, form.known, form.per_pixel, form.rect_width,
+            form.rect_length, form.each, form.turn,
+        )  # fmt: skip
 
     # --- which photographs --------------------------------------------------------------------
 
     def _ask_folder(self) -> None:
         title = translate(HERE, "Folder of photographs")
-        chosen = QtGui.QFileDialog.getExistingDirectory(
-            FreeCADGui.getMainWindow(), title, self.form.folder.text()
-        )
+        chosen = self._asked(title, self.form.folder.text())
         if chosen:
             self.files = []
             self.form.folder.setText(chosen)
             self._sum_up()
+
+    def _ask_backs(self) -> None:
+        title = translate(HERE, "Folder of photographs of backs")
+        chosen = self._asked(title, self.form.backs.text() or self.form.folder.text())
+        if chosen:
+            self.form.backs.setText(chosen)
+            self._sum_up()
+
+    @staticmethod
+    def _asked(title: str, start: str) -> str:
+        return QtGui.QFileDialog.getExistingDirectory(FreeCADGui.getMainWindow(), title, start)
 
     def _ask_files(self) -> None:
         from veneerwb.core.photos import SUFFIXES
@@ -76,102 +121,276 @@ class LeavesPanel(Panel):
     def _forget_files(self) -> None:
         self.files = []
 
-    def photos(self) -> dict[int, Path]:
-        """The photographs by their leaves' numbers. Raises VeneerError."""
+    def photos(self) -> tuple[dict[int, Path], dict[int, Path]]:
+        """The photographs of faces and of backs by their leaves' numbers. Raises VeneerError."""
         from veneerwb.core import VeneerError
         from veneerwb.core.photos import by_number, photo_files
+        from veneerwb.gui.leaves_plan import sorted_out
 
         folder = self.form.folder.text().strip()
         if not self.files and not folder:
             raise VeneerError(
                 "nothing-chosen", "Choose the folder that holds the photographs of the leaves."
             )
-        return by_number(self.files or photo_files(Path(folder).expanduser()))
+        faces, backs = sorted_out(self.files or photo_files(Path(folder).expanduser()))
+        behind = self.form.backs.text().strip()
+        if behind:
+            more = photo_files(Path(behind).expanduser())
+            backs = by_number([*backs.values(), *more])
+        return faces, backs
 
-    def _sum_up(self, *_: Any) -> None:
+    def _changed(self, *_: Any) -> None:
+        """A box that the keyboard only left has not changed."""
+        asked = (*self.files, *(fields.value(box) for box in self._summed))
+        if asked != self._asked_last:
+            self._asked_last = asked
+            self._sum_up()
+
+    def _sum_up(self) -> None:
         """Says under the folder what is in it and how large that is, or why it will not do."""
         self.form.summary.setText("")
-        self.attempt(lambda: self.form.summary.setText(self._summary()))
+        if self.attempt(lambda: self.form.summary.setText(self._summary())) and self.photographs:
+            self.photographs.refresh()
 
     def _summary(self) -> str:
-        numbered = self.photos()
-        numbers = list(numbered)
+        faces, backs = self.photos()
+        self._meet([*faces.values(), *backs.values()])
+        numbers = list(faces)
         text = translate(HERE, "{count} photographs, leaves {first} to {last}.").format(
             count=len(numbers), first=numbers[0], last=numbers[-1]
         )
         missing = numbers[-1] - numbers[0] + 1 - len(numbers)
         if missing:
             text += " " + translate(HERE, "{count} in between are missing.").format(count=missing)
-        first = self._first(numbered)
+        if backs:
+            text += " " + translate(HERE, "{count} backs.").format(count=len(backs))
+        return f"{text} {self._measures(faces, backs)}"
+
+    def _meet(self, paths: list[Path]) -> None:
+        """Photographs that none of those before are among have not been clicked on."""
+        if paths != self._paths:
+            self._close_window()
+            if not set(paths) & set(self._paths):
+                self.clicks = None
+        self._paths = paths
+
+    def _measures(self, faces: dict[int, Path], backs: dict[int, Path]) -> str:
+        """What the first photograph measures; where clicks tell, how many are still wanted."""
+        from veneerwb.gui.leaves_plan import WANTED
+
+        plan, first = self.plan(), next(iter(faces.values()))
+        if plan.scale in WANTED:
+            paths = [*faces.values(), *backs.values()]
+            lacking = len(plan.missing(paths))
+            if not lacking:
+                return translate(HERE, "All are clicked on.")
+            if not plan.each:
+                return translate(HERE, "One is to be clicked on.")
+            return translate(HERE, "{count} are to be clicked on.").format(count=lacking)
+        shape = _shape(first)
+        scale = plan.mm_per_px(shape)
+        rows, columns = shape if plan.turn % 180 == 0 else shape[::-1]
         width, length = (
-            FreeCAD.Units.Quantity(pixels * self._scale(first), FreeCAD.Units.Length).UserString
-            for pixels in reversed(first)
+            FreeCAD.Units.Quantity(pixels * scale, FreeCAD.Units.Length).UserString
+            for pixels in (columns, rows)
         )
-        return f"{text} " + translate(HERE, "The first is {width} across, {length} along.").format(
+        return translate(HERE, "The first is {width} across, {length} along.").format(
             width=width, length=length
         )
 
-    # --- scale --------------------------------------------------------------------------------
+    # --- how they are prepared ----------------------------------------------------------------
 
-    def _scale_chosen(self, *_: Any) -> None:
-        pixel = self.form.scale.currentData() == "pixel"
-        self.show_row(self.form.known, not pixel)
-        self.show_row(self.form.per_pixel, pixel)
+    def plan(self) -> Any:
+        """What the boxes say, with what was clicked."""
+        from veneerwb.gui.leaves_plan import Clicks, Plan
 
-    def _first(self, numbered: dict[int, Path]) -> tuple[int, int]:
-        """Rows and columns of the first photograph. Raises VeneerError if it cannot be read."""
-        from veneerwb.host.photos import shape_of
+        self.clicks = self.clicks or Clicks()
+        return Plan(
+            scale=self.value("scale"),
+            known=self.value("known"),
+            per_pixel=self.value("per_pixel"),
+            rectangle=(self.value("rect_width"), self.value("rect_length")),
+            beside=self.value("corners_of"),
+            each=self.value("each"),
+            leaf=self.value("leaf"),
+            light=self.value("light"),
+            turn=self.value("turn"),
+            clicks=self.clicks,
+        )
 
-        return shape_of(next(iter(numbered.values())))
+    def _arrange(self, *_: Any) -> None:
+        """Shows the rows that the present choices need."""
+        form, scale = self.form, self.form.scale.currentData()
+        clicked, patch = scale in ("points", "corners"), "patch" in form.light.currentData()
+        self.show_row(form.known, scale in ("length", "width", "points"))
+        apart = translate(HERE, "&Apart") if scale == "points" else translate(HERE, "&It measures")
+        form.known_label.setText(apart)
+        self.show_row(form.per_pixel, scale == "pixel")
+        for box in (form.corners_of, form.rect_width, form.rect_length):
+            self.show_row(box, scale == "corners")
+        self.show_row(form.each, clicked or patch)
+        form.click_scale.setVisible(clicked)
+        form.click_patch.setVisible(patch)
+        form.outlines.setVisible(form.leaf.currentData() != "whole")
+        if self.photographs is not None:
+            self.photographs.refresh()
 
-    def _scale(self, first: tuple[int, int]) -> float:
-        """mm per pixel, with the rows and columns of the first photograph. Raises VeneerError."""
-        from veneerwb.core.plane import positive
+    def show_row(self, box: Any, shown: bool) -> None:
+        for one in (box, getattr(self.form, f"{box.objectName()}_label")):
+            one.setVisible(shown)
 
-        how = self.form.scale.currentData()
-        if how == "pixel":
-            return positive("size of a pixel", self.value("per_pixel"))
-        known = positive(f"{how} of the first photograph", self.value("known"))
-        rows, columns = first
-        return known / (rows if how == "length" else columns)
+    def _click(self, goal: str) -> None:
+        """Opens the photographs to be clicked on."""
+        self.attempt(lambda: self._open_photographs(goal))
+
+    def _open_photographs(self, goal: str) -> None:
+        from veneerwb.gui.leaves_photos import LeavesPhotos
+
+        faces, backs = self.photos()
+        if self.photographs is None:
+            self.photographs = LeavesPhotos(self.plan, self.attempt, self._sum_up_clicks)
+        self.photographs.open(goal, [*faces.values(), *backs.values()])
+
+    def _sum_up_clicks(self) -> None:
+        """As `_sum_up`, but what was said of the clicks themselves stays."""
+        self.form.summary.setText(self._summary())
 
     # --- OK -----------------------------------------------------------------------------------
 
-    def finish(self) -> None:
-        numbered = self.photos()
-        scale = self._scale(self._first(numbered))
-        self.step = Step(self.doc, translate(HERE, "Bring in leaves"))
+    def _show_state(self, state: str) -> None:
+        """asking, working or done: what the panel shows of itself."""
+        form = self.form
+        form.tabs.setVisible(state == "asking")  # so that what is below comes into sight
+        for box in (form.progress_text, form.progress, form.stop):
+            box.setVisible(state == "working")
+        for box in (form.report, form.again):
+            box.setVisible(state == "done")
+
+    def accept(self) -> bool:
+        if self.working or self.form is None:
+            return False
+        if self.bundle is None and not self._brought_in():
+            return False
+        return super().accept()
+
+    def _brought_in(self) -> bool:
+        """Brings the photographs in; whether that is all, and nothing is to be looked at."""
+        self.working, self.stopped = True, False
         try:
-            bundle = self._make(numbered, scale)
+            went_well = self.attempt(self._bring_in)
+        finally:
+            self.working = False
+        if self.form is None:  # closed meanwhile
+            return False
+        said = list(self.bundle.Report) if went_well else []
+        looked_at = went_well and not (self.plan().plain and len(said) <= 2)
+        self._show_state("done" if looked_at else "asking")
+        if looked_at:
+            self.attempt(lambda: self._look_at(said))
+        return went_well and not looked_at
+
+    def _look_at(self, said: list[str]) -> None:
+        """Shows what was said of the photographs, and the leaves as they come in."""
+        from veneerwb.gui.leaves_photos import LeavesLook
+        from veneerwb.host.objects import core_bundle
+
+        self.form.report.clear()
+        for line in said:
+            self.form.report.addItem(line)
+        self._close_window()
+        self.photographs = LeavesLook(core_bundle(self.bundle), self.attempt)
+
+    def _bring_in(self) -> None:
+        from veneerwb.host.bringing_in import bring_in
+
+        faces, backs = self.photos()
+        paths = [*faces.values(), *backs.values()]
+        hows = self.plan().preparations(paths, lambda: _shape(paths[0]))
+        self._show_state("working")
+        try:
+            self.bundle = bring_in(
+                self.doc,
+                list(faces.values()),
+                hows[: len(faces)],
+                self.value("thickness"),
+                self._sense(),
+                self._progressed,
+                numbers=list(faces),
+                backs=backs,
+                backs_how=dict(zip(backs, hows[len(faces) :])),
+            )
         except Exception:
-            super().take_back()
-            self.step = None
+            self._take_out()
             raise
+
+    def _sense(self) -> str:
+        """The stack's sense as seen from the side photographed, which becomes the face."""
+        back = self.value("back")
+        return back if self.value("side") == "face" else OTHER_WAY[back]
+
+    def _progressed(self, done: int, total: int, text: str) -> bool:
+        """Shows how far it is and lets the user stop it; false when that has happened. The step
+        begins when all photographs are ready."""
+        if self.form is not None:
+            self.form.progress.setRange(0, total)
+            self.form.progress.setValue(done)
+            self.form.progress_text.setText(text)
+            QtGui.QApplication.processEvents()
+        if self.stopped or self.form is None or self.doc is None:
+            return False
+        if done == total:
+            self.step = Step(self.doc, translate(HERE, "Bring in leaves"))
+        return True
+
+    def _stop(self) -> None:
+        self.stopped = True
+
+    def _ask_again(self) -> None:
+        self._close_window()
+        self._take_out()
+        self._show_state("asking")
+
+    def _take_out(self) -> None:
+        """Takes back what was brought in."""
+        super().take_back()
+        self.step = self.bundle = None
+
+    def finish(self) -> None:
         FreeCADGui.Selection.clearSelection()
-        FreeCADGui.Selection.addSelection(bundle)
+        FreeCADGui.Selection.addSelection(self.bundle)
+
+    # --- the ways out -------------------------------------------------------------------------
+
+    def reject(self) -> bool:
+        """While photographs are brought in, Cancel and Escape stop that and no more."""
+        if self.working:
+            self.stopped = True
+            return False
+        return super().reject()
 
     def take_back(self) -> None:
+        self.stopped = True
         super().take_back()
+        self.bundle = None
         if self.fresh and self.doc is not None and not self.doc.Objects:
             name, self.doc = self.doc.Name, None
             later(lambda: _close(name))
 
-    def _make(self, numbered: dict[int, Path], scale: float) -> Any:
-        from veneerwb.host.objects import add_bundle_from_photos, core_bundle
+    def _close_window(self) -> None:
+        photographs, self.photographs = self.photographs, None
+        if photographs is not None:
+            photographs.close()
 
-        bundle = add_bundle_from_photos(
-            self.doc,
-            list(numbered.values()),
-            scale,
-            self.value("thickness"),
-            self.value("back"),
-        )
-        # From the last, so that no label is still taken: the host would make it another.
-        for leaf, number in reversed(list(zip(bundle.Leaves, numbered))):
-            leaf.Number, leaf.Label = number, f"Leaf {number}"
-        core_bundle(bundle)  # refuses what the numbers may not be
-        self.doc.recompute()
-        return bundle
+    def let_go(self) -> None:
+        self._close_window()
+        super().let_go()
+
+
+def _shape(path: Path) -> tuple[int, int]:
+    """Rows and columns of a photograph. Raises VeneerError if it cannot be read."""
+    from veneerwb.host.photos import shape_of
+
+    return shape_of(path)
 
 
 def _close(document: str) -> None:

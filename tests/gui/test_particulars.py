@@ -1,0 +1,156 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The panel of a bundle's particulars: boxes, areas, and CSV out and in."""
+
+import csv
+
+import FreeCADGui
+import pytest
+from PySide import QtGui
+
+from veneerwb.host.objects import add_bundle
+
+OPEN = ("Veneer_Particulars", "Species")
+
+
+def saved_as(monkeypatch, path):
+    monkeypatch.setattr(QtGui.QFileDialog, "getSaveFileName", lambda *_: (str(path), ""))
+
+
+def read_from(monkeypatch, path):
+    monkeypatch.setattr(QtGui.QFileDialog, "getOpenFileName", lambda *_: (str(path), ""))
+
+
+def fill_all(user):
+    for box, text in (
+        ("Label", "Flitch 12, first lot"), ("Species", "European oak"), ("Cut", "Half round"),
+        ("Thickness", "1/32 in"), ("TightSide", "back"), ("Flitch", "12"), ("LotMark", "K-7"),
+        ("Moisture", "8.5"), ("Cost", "1250.50"), ("Currency", "EUR"),
+        ("Origin", "=bought at auction; papers in the safe"),
+    ):  # fmt: skip
+        user.fill(box, text)
+
+
+def test_a_bundle_is_told_of_in_one_step(user, fresh, bundle):
+    before = user.state(fresh)
+    user.open_panel(*OPEN)
+    fill_all(user)
+    user.ok()
+    user.wait_closed()
+    assert bundle.Label == "Flitch 12, first lot" and bundle.Species == "European oak"
+    assert bundle.Cut == "Half round" and bundle.TightSide == "back"
+    assert bundle.Thickness.Value == pytest.approx(25.4 / 32)
+    assert (bundle.Flitch, bundle.LotMark, bundle.Currency) == ("12", "K-7", "EUR")
+    assert bundle.Moisture == pytest.approx(8.5) and bundle.Cost == pytest.approx(1250.5)
+    assert bundle.Origin.startswith("=bought") and bundle.Message == ""
+    assert fresh.UndoCount == 1
+    fresh.undo()
+    fresh.recompute()
+    assert user.state(fresh) == before
+
+
+def test_a_cut_that_is_not_in_the_list_may_be_typed(user, fresh, bundle):
+    user.open_panel(*OPEN)
+    user.fill("Cut", "Sliced from a burl")
+    user.ok()
+    user.wait_closed()
+    assert bundle.Cut == "Sliced from a burl"
+    user.double_click(bundle, "Species")
+    assert user.box("Cut").currentText() == "Sliced from a burl"
+    user.cancel()
+    user.wait_closed()
+
+
+@pytest.mark.parametrize("how", ["cancel", "escape"])
+def test_nothing_is_left_of_what_is_not_wanted(user, fresh, bundle, how):
+    before = user.state(fresh)
+    user.open_panel(*OPEN)
+    fill_all(user)
+    user.wait_for(lambda: bundle.Species == "European oak", "the bundle follows")
+    if how == "cancel":
+        user.cancel()
+    else:
+        user.escape(user.box("Flitch"))
+    user.wait_closed()
+    assert user.state(fresh) == before and fresh.UndoCount == 0
+
+
+def test_how_much_there_is_is_said(user, bundle):
+    """Eight leaves of 240 by 500 mm; a square foot is 0.09290304 m2 by definition."""
+    user.open_panel(*OPEN)
+    said = user.box("summary").text()
+    user.cancel()
+    user.wait_closed()
+    assert "8 leaves" in said and "0.960 m²" in said and f"{0.96 / 0.09290304:.2f} sq ft" in said
+
+
+def test_the_particulars_are_written_and_read(user, fresh, bundle, eight_leaves, tmp_path,
+                                              monkeypatch):  # fmt: skip
+    path = tmp_path / "stock é.csv"
+    other = add_bundle(fresh, eight_leaves)
+    fresh.recompute()
+    fresh.clearUndos()
+    FreeCADGui.Selection.clearSelection()
+    FreeCADGui.Selection.addSelection(bundle)
+    user.open_panel(*OPEN)
+    fill_all(user)
+    saved_as(monkeypatch, path)
+    user.box("save").click()
+    user.cancel()  # the file has what was in the boxes
+    user.wait_closed()
+    rows = list(csv.DictReader(path.read_text("utf-8").splitlines()))
+    assert [row["bundle"] for row in rows] == ["Flitch 12, first lot", other.Label]
+    assert float(rows[0]["full area m2"]) == pytest.approx(0.96)
+    bundle.Label = "Flitch 12, first lot"
+    fresh.clearUndos()
+    FreeCADGui.Selection.clearSelection()
+    FreeCADGui.Selection.addSelection(bundle)
+    user.open_panel(*OPEN)
+    read_from(monkeypatch, path)
+    user.box("read").click()
+    user.ok()
+    user.wait_closed()
+    assert (bundle.Species, bundle.Cut, bundle.TightSide) == ("European oak", "Half round", "back")
+    assert bundle.Thickness.Value == pytest.approx(25.4 / 32, abs=0.001)
+    assert bundle.Moisture == pytest.approx(8.5) and bundle.Cost == pytest.approx(1250.5)
+    assert bundle.Origin == "=bought at auction; papers in the safe"
+    assert fresh.UndoCount == 1 and other.Species == ""
+
+
+@pytest.mark.parametrize(("text", "said"), [
+    ("bundle,species\nOther,oak\nThird,ash\n", "called"),
+    ("nothing,of,this\n1,2,3\n", "holds none of the columns"),
+    ("bundle,thickness mm\nBundle,thick\n", "thickness"),
+])  # fmt: skip
+def test_a_file_that_will_not_do_is_said_so_and_changes_nothing(
+    user, fresh, bundle, tmp_path, monkeypatch, text, said
+):
+    path = tmp_path / "list.csv"
+    path.write_text(text, "utf-8")
+    before = user.state(fresh)
+    user.open_panel(*OPEN)
+    read_from(monkeypatch, path)
+    user.box("read").click()
+    assert said in user.box("trouble").text()
+    user.cancel()
+    user.wait_closed()
+    assert user.state(fresh) == before
+
+
+def test_what_cannot_be_is_refused_and_the_panel_stays(user, fresh, bundle):
+    user.open_panel(*OPEN)
+    user.fill("Moisture", "95")
+    user.wait_for(lambda: bundle.Message, "it is refused")
+    user.ok()
+    assert FreeCADGui.Control.activeDialog() and "moisture" in user.box("trouble").text()
+    user.fill("Moisture", "9")
+    user.wait_for(lambda: not bundle.Message, "nine will do")
+    user.ok()
+    user.wait_closed()
+    assert bundle.Moisture == pytest.approx(9.0)
+
+
+def test_a_bundle_opens_by_a_double_click(user, bundle):
+    user.double_click(bundle, "Species")
+    assert user.box("Label").text() == bundle.Label
+    user.cancel()
+    user.wait_closed()

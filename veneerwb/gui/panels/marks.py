@@ -1,0 +1,340 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The panel in which paper marks are printed, found on the photographs of a bundle's leaves, and
+measured from."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.base import Panel, translate
+from veneerwb.gui.panels.step import Step
+from veneerwb.gui.photo_frame import Picture, Place
+from veneerwb.gui.photo_items import Grip, Item
+from veneerwb.gui.photo_window import PhotoWindow
+from veneerwb.host.objects.base import Refused, kind_of
+
+HERE = "VeneerMarksPanel"
+PAPERS = ("A4", "Letter")
+POINT = 3.0
+"""mm: half of what shows the point that is measured."""
+
+
+def look(doc: Any, bundles: list[Any], number: int | None = None) -> MarksPanel:
+    """Opens the panel on the bundles of a document, the first of them shown, at a leaf."""
+    panel = MarksPanel(doc, bundles, number)
+    panel.show()
+    panel.look()
+    return panel
+
+
+class MarksPanel(Panel):
+    """What is found goes into the document with OK, in one step; until then it is the panel's."""
+
+    def __init__(self, doc: Any, bundles: list[Any], number: int | None = None) -> None:
+        super().__init__(doc, "marks", "veneer-marks")
+        self.window: PhotoWindow | None = None
+        self.picture: Picture | None = None
+        self.book: Any = None
+        self.chosen: Any = None
+        """An entry of the book, or None."""
+        self._next = 0  # the mark from which on the next click takes a letter
+        self._filling = False
+        form = self.form
+        fields.offer(form.bundle, [one.Name for one in bundles], [one.Label for one in bundles])
+        self.show_row(form.bundle, len(bundles) > 1)
+        fields.offer(form.paper, PAPERS)
+        fields.offer(form.letter, range(form.letter.count()))
+        form.written.setVisible(False)
+        fields.watch(form.bundle, lambda *_: self._open_book())
+        fields.watch(form.leaf, self._turned)
+        fields.watch(form.letter, self._lettered)
+        for rows, picked in ((form.marks, self._mark_picked), (form.leaves, self._leaf_picked)):
+            rows.clicked.connect(picked)
+            rows.activated.connect(picked)
+        form.remove.clicked.connect(lambda *_: self._remove())
+        form.print_marks.clicked.connect(lambda *_: self.attempt(self._print))
+        form.look.clicked.connect(lambda *_: self.look())
+        self._open_book(number)
+
+    # --- the bundle and its leaves ------------------------------------------------------------
+
+    @property
+    def obj(self) -> Any:
+        """The Bundle object. Refused if it is gone."""
+        found = self.doc.getObject(self.form.bundle.currentData() or "") if self.doc else None
+        if kind_of(found) != "Bundle":
+            raise Refused(translate(HERE, "The bundle is gone; close this panel."))
+        return found
+
+    @property
+    def number(self) -> int | None:
+        """The number of the leaf that is shown."""
+        return self.form.leaf.currentData()
+
+    def _open_book(self, number: int | None = None) -> None:
+        self.chosen = self.book = None
+        self.form.leaf.blockSignals(True)
+        self.form.leaf.clear()
+        if self.attempt(self._read):
+            numbers = list(self.book.bundle.numbers)
+            fields.offer(self.form.leaf, numbers, [self._leaf(one) for one in numbers])
+            self.form.leaf.setCurrentIndex(numbers.index(number) if number in numbers else 0)
+        self.form.leaf.blockSignals(False)
+        if self.window is not None:
+            self._offer_pages()
+        self._turned()
+
+    def _read(self) -> None:
+        from veneerwb.gui.mark_book import MarkBook
+        from veneerwb.host import areas, values
+
+        obj = self.obj
+        marks = {leaf.Number: areas.marks_of(leaf) for leaf in obj.Leaves}
+        self.book = MarkBook(values.plain_bundle(obj), marks)
+
+    @staticmethod
+    def _leaf(number: int) -> str:
+        return translate(HERE, "Leaf {number}").format(number=number)
+
+    # --- the window ---------------------------------------------------------------------------
+
+    def look(self) -> None:
+        """Opens the window with the leaf's photograph, or brings it to the front."""
+        if self.book is None:
+            return
+        if self.window is None:
+            self.window = PhotoWindow(
+                translate(HERE, "Paper Marks"), (), self._page_turned, self._window_closed
+            )
+            pointing = self.window.view.pointing
+            pointing.changed, pointing.chosen = self._item_changed, self._item_chosen
+            pointing.most = self.form.letter.count()
+            self._offer_pages()
+            self._turned()
+        self.window.to_front()
+
+    def _window_closed(self) -> None:
+        self.window = None
+
+    def _offer_pages(self) -> None:
+        numbers = list(self.book.bundle.numbers) if self.book is not None else []
+        self.window.offer(
+            [self._leaf(one) for one in numbers], max(0, self.form.leaf.currentIndex())
+        )
+
+    def _page_turned(self, page: int) -> None:
+        self.form.leaf.setCurrentIndex(page)
+
+    def _turned(self, *_: Any) -> None:
+        """Another leaf is shown."""
+        self.chosen, self.picture, self._next = None, None, 0
+        if self.book is not None and self.attempt(self._show):
+            return
+        for rows in (self.form.marks, self.form.leaves):
+            rows.clear()
+        self.form.measured.setText("")
+        if self.window is not None:
+            self.window.view.pointing.marks, self.window.view.pointing.areas = [], []
+            self.window.show(None)
+
+    def _show(self) -> None:
+        face = self.book.bundle.leaf(self.number).face
+        self.picture = Picture(face.photo, face.mm_per_px)
+        if self.window is not None:
+            if self.window.page != self.form.leaf.currentIndex():
+                self.window.turn_to(self.form.leaf.currentIndex())
+            self.window.show(self.picture, keep=True)
+        self._lay_out()
+
+    def _lay_out(self, chosen: Any = None) -> None:
+        """The items and the lists anew, from the book; `chosen` is chosen then."""
+        form, book = self.form, self.book
+        self.chosen = chosen
+        form.marks.clear()
+        for entry in book.on(self.number):
+            form.marks.addItem(entry.told())
+        form.leaves.clear()
+        for number in book.bundle.numbers:
+            form.leaves.addItem(book.told(number))
+        form.leaves.setCurrentRow(book.bundle.numbers.index(self.number))
+        self._measure()
+        if self.window is not None:
+            pointing = self.window.view.pointing
+            pointing.marks = book.items(self.number, self.picture)
+            item = next((one for one in pointing.marks if one.meant is chosen), None)
+            pointing.grip = None if item is None else Grip(item, 0)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """Boxes, list, letters and hint as what is chosen needs them."""
+        form, listed = self.form, self.book.on(self.number)
+        free = self.book.free(self.number, self._next)
+        self._filling = True
+        if self.chosen is not None:
+            fields.fill(form.letter, self.chosen.which)
+        elif free:
+            form.letter.setCurrentIndex(form.letter.findText(free[0]))
+        self._filling = False
+        form.remove.setEnabled(self.chosen is not None)
+        form.letter.setEnabled(self.chosen is not None or bool(free))
+        form.marks.setCurrentRow(listed.index(self.chosen) if self.chosen in listed else -1)
+        if self.window is not None:
+            self.window.view.pointing.letters = free
+            self.window.say(self._hint(free))
+            self.window.view.refresh()
+
+    def _hint(self, free: str) -> str:
+        said = []
+        if self.chosen is not None and self.chosen.error is not None:
+            said.append(translate(HERE, "Centred: {mark}.").format(mark=self.chosen.text))
+        if free:
+            text = translate(HERE, "Click on mark {letter}, roughly; it is centred by itself.")
+            said.append(text.format(letter=free[0]))
+        else:
+            said.append(translate(HERE, "All letters are used; drag a mark, or remove one."))
+        return " ".join(said)
+
+    # --- what is measured ---------------------------------------------------------------------
+
+    def points(self) -> list[tuple[str, Place | None]]:
+        """What is measured from the marks of the leaf that is shown: the tips of the matches that
+        it is in (bundle mm), else its middle (None)."""
+        from veneerwb.host.objects import layout
+
+        found, bundle = [], self.obj
+        for one in self.doc.Objects:
+            ours = kind_of(one) == "Match" and one.Bundle == bundle and not one.Message
+            if ours and self.number in one.LeafOrder:
+                place = layout(one).recipe.placement
+                found.append((one.Label, (place.x, place.y)))
+        return found or [("", None)]
+
+    def _measure(self) -> None:
+        """Where the points lie, in words and on the photograph."""
+        from veneerwb.core import VeneerError
+
+        lines, areas = [], []
+        leaf = self.book.bundle.leaf(self.number)
+        for label, point in self.points():
+            try:
+                text = self.book.measured(self.number, point)
+            except VeneerError:
+                text = translate(HERE, "locate two marks of this leaf to measure it from them")
+            lines.append(f"{self._named(label, point)}: {text}.")
+            place = leaf.register.apply([point])[0] if point else self.book.middle(self.number)
+            areas.append(self._shown(label, place))
+        self.form.measured.setText("\n".join(lines))
+        if self.window is not None:
+            self.window.view.pointing.areas = areas
+
+    def _named(self, label: str, point: Place | None) -> str:
+        if point is None:
+            return translate(HERE, "The middle of the leaf")
+        if all(leaf.register == self.book.bundle.leaves[0].register
+               for leaf in self.book.bundle.leaves):
+            text = translate(HERE, "The tip of {match}, as photographed, with no registers")
+        else:
+            text = translate(HERE, "The tip of {match}, by the leaf's register")
+        return text.format(match=label)
+
+    def _shown(self, label: str, place: Place) -> Item:
+        x, y = map(float, place)
+        corners = [(x - POINT, y), (x, y - POINT), (x + POINT, y), (x, y + POINT)]
+        seen = [self.book.on_photo(self.number, self.picture, corner) for corner in corners]
+        text = translate(HERE, "tip") if label else translate(HERE, "middle")
+        return Item(seen, "frame", text, held=True)
+
+    # --- on the photograph --------------------------------------------------------------------
+
+    def _item_chosen(self, item: Item | None) -> None:
+        """Something was chosen by the mouse; what is being placed is nothing yet."""
+        if item is not None and item.meant is None:
+            return
+        self.chosen = None if item is None else item.meant
+        self._arrange()
+
+    def _item_changed(self, item: Item) -> None:
+        """The user placed, moved or deleted a mark on the photograph."""
+        if item in self.window.view.pointing.marks:
+            self.attempt(lambda: self._locate(item))
+        else:
+            self.chosen = item.meant
+            self._remove()
+
+    def _locate(self, item: Item) -> None:
+        entry, chosen = item.meant, item.meant
+        which = self.form.letter.findText(item.text) if entry is None else entry.which
+        try:
+            chosen = self.book.locate(self.number, self.picture, item.place, which, entry)
+        finally:  # a mark that is none goes, one that was moved goes back
+            self._lay_out(chosen)
+
+    # --- in the panel -------------------------------------------------------------------------
+
+    def _lettered(self, *_: Any) -> None:
+        which = self.form.letter.currentData()
+        if self._filling or self.book is None or self.picture is None:
+            return
+        if self.chosen is not None:
+            self.book.reletter(self.number, self.chosen, which)
+        self._next = which
+        has = (one for one in self.book.on(self.number) if one.which == which)
+        self.attempt(lambda: self._lay_out(next(has, None)))
+
+    def _remove(self) -> None:
+        if self.chosen is not None:
+            self._next = self.chosen.which
+            self.book.remove(self.number, self.chosen)
+            self.attempt(self._lay_out)
+
+    def _mark_picked(self, index: Any) -> None:
+        listed = self.book.on(self.number) if self.picture is not None else []
+        if index.row() >= len(listed):
+            return
+        entry = listed[index.row()]
+        if self.attempt(lambda: self._lay_out(entry)) and self.window is not None:
+            self.window.view.show_place(self.window.view.pointing.grip.item.place)
+
+    def _leaf_picked(self, index: Any) -> None:
+        self.form.leaf.setCurrentIndex(index.row())
+
+    def _print(self) -> None:
+        from veneerwb.gui.mark_printing import save_marks
+
+        said = save_marks(self.obj, self.form.per_leaf.value(), self.form.paper.currentData())
+        self.form.written.setText(said)
+        self.form.written.setVisible(bool(said))
+
+    # --- the end ------------------------------------------------------------------------------
+
+    def finish(self) -> None:
+        if self.book is None or not self.book.changed():
+            return
+        leaves = {leaf.Number: leaf for leaf in self.obj.Leaves}
+        gone = [number for number in self.book.changed() if number not in leaves]
+        if gone:
+            text = translate(HERE, "Leaf {number} is gone; close this panel.")
+            raise Refused(text.format(number=gone[0]))
+        self.step = Step(self.doc, translate(HERE, "Locate marks"))
+        try:
+            self._write(leaves)
+        except Exception:
+            super().take_back()
+            self.step = None
+            raise
+
+    def _write(self, leaves: dict[int, Any]) -> None:
+        from veneerwb.host import areas
+
+        for number, marks in self.book.changed().items():
+            every = range(self.form.letter.count())
+            areas.set_marks(leaves[number], [marks.get(k) for k in every])
+        self.doc.recompute()
+
+    def let_go(self) -> None:
+        window, self.window = self.window, None
+        self.book = self.picture = self.chosen = None
+        super().let_go()
+        if window is not None:
+            window.close()

@@ -1,0 +1,111 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The panel of a bundle's particulars: what it is, for the shelf and the bill."""
+
+from __future__ import annotations
+
+import os
+from typing import Any
+
+import FreeCADGui
+from PySide import QtGui
+
+from veneerwb.gui.commands import of_kind
+from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.live import LivePanel
+
+HERE = "VeneerParticularsPanel"
+IN_THE_FILE = {
+    "Label": "name", "Species": "species", "Cut": "cut", "Thickness": "thickness",
+    "TightSide": "tight_side", "Flitch": "flitch", "LotMark": "lot", "Moisture": "moisture",
+    "Cost": "cost", "Currency": "currency", "Origin": "origin",
+}  # fmt: skip
+"""The boxes, and the names of what they show in an inventory."""
+
+
+class ParticularsPanel(LivePanel):
+    """Asks what a bundle is; says how much there is of it; writes and reads it as CSV."""
+
+    names = tuple(IN_THE_FILE)
+    drawn, picture = "particulars", "veneer-particulars"
+
+    def offer(self) -> None:
+        from veneerwb.host.objects.bundle import TIGHT_SIDES
+
+        form = self.form
+        fields.offer(form.TightSide, TIGHT_SIDES)
+        fields.offer(form.Cut, [form.Cut.itemText(row) for row in range(form.Cut.count())])
+        form.save.clicked.connect(lambda: self.attempt(self._save))
+        form.read.clicked.connect(lambda: self.attempt(self._read))
+
+    def tell(self) -> None:
+        super().tell()
+        self.form.summary.setText(self._summary())
+
+    def _summary(self) -> str:
+        obj = self.obj
+        width, length = obj.LeastWidth.UserString, obj.LeastLength.UserString
+        leaves = translate(HERE, "{count} leaves, each at least {width} by {length}.")
+        area = translate(
+            HERE,
+            "In full {full_m2} m² ({full_ft} sq ft); {m2} m² ({ft} sq ft) of it may be used.",
+        )
+        return leaves.format(count=obj.Count, width=width, length=length) + " " + area.format(
+            full_m2=f"{obj.FullM2:.3f}", full_ft=f"{obj.FullSqFt:.2f}",
+            m2=f"{obj.UsableM2:.3f}", ft=f"{obj.UsableSqFt:.2f}",
+        )
+
+    # --- the file -----------------------------------------------------------------------------
+
+    def _save(self) -> None:
+        """Writes all bundles of the document as they stand in the boxes and properties now."""
+        title = translate(HERE, "Save the particulars as CSV")
+        start = os.path.join(os.path.dirname(self.doc.FileName), "bundles.csv")
+        path, _ = QtGui.QFileDialog.getSaveFileName(
+            FreeCADGui.getMainWindow(), title, start, "CSV (*.csv)"
+        )
+        if path:
+            self._lay_if_due()
+            write(self.doc, path if path.lower().endswith(".csv") else f"{path}.csv")
+
+    def _read(self) -> None:
+        """Fills the boxes from the line of a file that has this bundle's name, or its only one."""
+        title = translate(HERE, "Read particulars from a CSV file")
+        start = os.path.dirname(self.doc.FileName)
+        path, _ = QtGui.QFileDialog.getOpenFileName(
+            FreeCADGui.getMainWindow(), title, start, "CSV (*.csv)"
+        )
+        if not path:
+            return
+        found = entry_for(path, self.obj.Label).particulars
+        for box in self.offered:
+            value = getattr(found, IN_THE_FILE[box])
+            if value not in (None, "") and box != "Label":
+                self.fill(box, value)  # which keeps what a box would round
+        self.changed()
+
+
+def write(doc: Any, path: str) -> None:
+    """Writes the particulars of all bundles of a document. Raises VeneerError."""
+    from veneerwb.core import inventory
+    from veneerwb.host import values
+    from veneerwb.host.objects import core_bundle
+
+    bundles = of_kind(doc, "Bundle")
+    entries = [inventory.entry(core_bundle(one), values.particulars(one)) for one in bundles]
+    inventory.write_csv(entries, path)
+
+
+def entry_for(path: str, name: str) -> Any:
+    """The entry of a file that has a name, or its only one. Raises VeneerError."""
+    from veneerwb.core import VeneerError, inventory
+
+    entries = inventory.read_csv(path).entries
+    named = [one for one in entries if one.particulars.name.casefold() == name.casefold()]
+    if len(named) == 1 or len(entries) == 1:
+        return (named or entries)[0]
+    raise VeneerError(
+        "no-such-bundle",
+        "The file {file} has {count} lines for a bundle called {name}; give one line that name.",
+        file=os.path.basename(path), count=len(named), name=name,
+    )
