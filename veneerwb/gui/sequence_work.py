@@ -66,8 +66,8 @@ class Work:
         layings = {REGISTERED: views(self.bundle)}
         if self.chain is not None:
             layings[FIGURE] = {n: self.chain.registers[n] for n in self.numbers}
-        elif self.proof is not None and self.proof.registers:  # a foreign leaf has none
-            layings[FIGURE] = {**layings[REGISTERED], **self.proof.registers}
+        elif self.proof is not None and self.proof.rough:  # a foreign leaf has none
+            layings[FIGURE] = {**layings[REGISTERED], **self.proof.rough}
         layings[PHOTOGRAPHED] = Stack.photographed(self.bundle)
         if FIGURE in layings:
             figure, follows = FIGURE, "figure"
@@ -159,7 +159,7 @@ class Work:
     def turn_over(self, number: int) -> None:
         from veneerwb.host.sequence import turn_over
 
-        register = self.proof.registers.get(number) if self.proof is not None else None
+        register = self.proof.rough.get(number) if self.proof is not None else None
         turn_over(self._leaf(number), register if register and register.mirrored else None)
 
     def _leaf(self, number: int) -> Any:

@@ -90,14 +90,17 @@ class Picture:
 
     def unflipped(self, how: str) -> Motion:
         """From mm on `flipped(how)` to mm on this picture."""
-        width, length = self.fine.size
-        if not how:
-            return IDENTITY
-        return {
-            "turned": Motion(0.0, width, 0.0, mirrored=True),
-            "end for end": Motion(180.0, width, length),
-            "both": Motion(180.0, 0.0, length, mirrored=True),
-        }[how]
+        return unflipped(how, *self.fine.size)
+
+
+def unflipped(how: str, width: float, length: float) -> Motion:
+    """From mm on a picture of that size flipped as FLIPS has it ("": not) to mm on it as it is."""
+    return {
+        "": IDENTITY,
+        "turned": Motion(0.0, width, 0.0, mirrored=True),
+        "end for end": Motion(180.0, width, length),
+        "both": Motion(180.0, 0.0, length, mirrored=True),
+    }[how]
 
 
 def picture(leaf: Leaf) -> Picture:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 from hashlib import sha256
 from typing import Any
 
@@ -18,6 +19,7 @@ import numpy as np
 from veneerwb.core.errors import VeneerError, sentence
 from veneerwb.core.leaf import Bundle, Leaf
 from veneerwb.core.plane import IDENTITY, Motion
+from veneerwb.core.sequence.exact import exact
 from veneerwb.core.sequence.likeness import Album
 from veneerwb.core.sequence.orientation import Lying, lying
 from veneerwb.core.sequence.picture import FLIPS, LEAST_FIGURE, Picture, picture
@@ -40,21 +42,28 @@ _LOOKED_AT = 3
 class SequenceProof:
     """`order`: the numbers of the leaves that belong to the bundle, in the order that the
     photographs show (of the two directions that nearest to the numbers). `suspects`: what speaks
-    against the bundle as numbered; empty when clean. `registers`: bundle mm to mm on each leaf's
-    photograph, the first that lies right the identity; that of a leaf photographed turned over is
-    mirrored. `sure`: whether the photographs prove it; if not, `text` says what cannot be told.
-    `likeness`: n x n, leaves by number, as they lie. `proposal`: the new number of each leaf whose
-    number would change.
+    against the bundle as numbered; empty when clean. `rough`: bundle mm to mm on each leaf's
+    photograph, to some millimetres, the first that lies right the identity; that of a leaf
+    photographed turned over is mirrored. `sure`: whether the photographs prove it; if not, `text`
+    says what cannot be told. `likeness`: n x n, leaves by number, as they lie. `proposal`: the new
+    number of each leaf whose number would change. `ways`: how some leaves lie, as picture.FLIPS.
     """
 
     order: list[int]
     suspects: list[Suspect]
-    registers: dict[int, Motion]
+    rough: dict[int, Motion]
     sure: bool
     likeness: np.ndarray = field(repr=False, compare=False)
     proposal: dict[int, int]
     template: str
     values: dict[str, Any] = field(default_factory=dict)
+    ways: Mapping[int, str] = field(default_factory=dict)
+    bundle: Bundle | None = field(default=None, repr=False, compare=False)
+
+    @cached_property
+    def registers(self) -> dict[int, Motion]:
+        """`rough`, made exact along the order proved when it is first asked for; see `exact`."""
+        return exact(self.bundle, self.order, self.rough, self.ways)
 
     @property
     def text(self) -> str:
@@ -87,6 +96,8 @@ def prove_sequence(
         _renumbered(order, suspects) if sure else {},
         (template or _summary(suspects)) + _same(found.same),
         {"leaves": len(bundle.numbers), "suspects": len(suspects)},
+        {told.numbers[p]: way for p, way in found.ways.items()},
+        bundle,
     )
 
 
