@@ -306,6 +306,14 @@ def test_the_leaf_that_stands_apart_in_a_stack_is_named() -> None:
     assert findings[2].values["off"] == pytest.approx(2.0, abs=0.2)
 
 
+def test_marks_that_fit_any_photograph_confirm_nothing() -> None:
+    """Scale, turn and place are four unknowns: two marks always fit."""
+    single = [Seen(s.leaf, s.on_photo[:1], s.marks[:1], s.register) for s in stack({})]
+    refused("too-few-to-compare", confirm, single[:2])
+    refused("too-few-to-compare", confirm, single[:3])
+    assert len(confirm(single)) == 4
+
+
 def test_leaves_further_down_are_seen_smaller() -> None:
     seen = stack({}, depth=4.0)
     refused("camera-unknown", confirm, seen)

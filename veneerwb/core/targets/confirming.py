@@ -24,6 +24,9 @@ from veneerwb.core.targets.measuring import NEAREST, frame, numbered, points
 FLAT = 0.2
 """Least sine of the angle under which two marks are seen from a point that is found by its
 distances from them: there 1 mm misread moves it 5 mm."""
+FEWEST = 4
+"""Marks of a stack without pins: two fit however the leaves lie, for scale, turn and place are found
+from them."""
 AGREED = 0.5
 """mm: a mark no further from where the register has it confirms the register."""
 TURNED = 0.1
@@ -168,6 +171,13 @@ def confirm(
             "nothing-to-compare",
             "One leaf's marks alone confirm nothing; click two pins too, or marks of other leaves "
             "of the stack.",
+        )
+    if pins is None and sum(map(len, marks)) < FEWEST:
+        raise VeneerError(
+            "too-few-to-compare",
+            "{count} marks fit any photograph, so that they confirm nothing; click at least "
+            "{least}, on two leaves or more.",
+            count=sum(map(len, marks)), least=FEWEST,
         )
     if pins is not None:
         clicked = points(pins.on_photo, None, 2)
