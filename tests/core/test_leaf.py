@@ -8,10 +8,11 @@ import pickle
 
 import numpy as np
 import pytest
+from shapely import affinity
 from shapely.geometry import box
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, Stock, VeneerError
-from veneerwb.core.leaf import ranges
+from veneerwb.core.leaf import measures, ranges
 from veneerwb.core.photos import Photo
 
 
@@ -214,3 +215,8 @@ def test_numbers_are_written_as_a_person_writes_them():
     assert ranges([1, 2, 3, 4, 7, 9, 10]) == "1-4, 7, 9-10"
     assert ranges([5]) == "5"
     assert ranges([]) == ""
+
+
+def test_an_outline_is_as_large_however_it_lay_under_the_camera():
+    for turn in (-30.0, 0.0, 3.0, 40.0):
+        assert measures(affinity.rotate(box(10, 20, 610, 2420), turn)) == pytest.approx((600, 2400))

@@ -174,7 +174,7 @@ def test_backs_tell_how_far_the_figure_goes_from_leaf_to_leaf(back: str, sign: f
     its face what this one shows on its back, or, lying the other way up, the leaf before does."""
     backed = sawn_bundle(
         leaves=3, width=220, length=520, thickness=0.6, mm_per_px=1.0, figure="cathedral", seed=3,
-        slope=5.0, knots=0, backs=[1, 2, 3],
+        slope=5.0, knots=0, backs=[1, 2, 3], disturb={"shift": 3.0, "turn": 0.2},
     )
     found = leaf_frames(replace(backed, back=back))
     assert found is not None and found.by == "backs"

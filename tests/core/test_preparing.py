@@ -382,3 +382,16 @@ def test_lists_that_do_not_match_are_refused(shoot):
     for nothing in ([], str(paths[0])):
         with pytest.raises(VeneerError):
             prepared(nothing, how)
+
+
+def test_working_copies_beside_the_photographs_leave_those_as_they_are(tmp_path):
+    rng = np.random.default_rng(3)
+    paths = []
+    for k in (1, 2):
+        paths.append(tmp_path / f"photo-{k:03d}.jpg")
+        pixels = rng.integers(60, 200, (90, 60, 3)).astype(np.uint8)
+        Image.fromarray(pixels).save(paths[-1])
+    before = [path.read_bytes() for path in paths]
+    batch = prepared(paths, Preparation(mm_per_px=1.0), tmp_path)
+    assert [path.read_bytes() for path in paths] == before
+    assert not {one.file for one in batch.photos} & set(paths)

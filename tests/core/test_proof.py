@@ -190,6 +190,21 @@ def test_registers_follow_the_disturbances_of_the_photographs():
         assert np.abs(proof.registers[leaf.number].apply(corners) - wanted).max() < 0.05
 
 
+def test_neighbours_that_lie_wrong_in_different_ways_are_named_and_laid_right():
+    pictures = photos("burl")
+    right = prove_sequence(bundle(pictures)).registers
+    ways = {4: "turned", 5: "both", 6: "end for end"}
+    for number, way in ways.items():
+        pictures[number - 1] = flipped(pictures[number - 1].pixels, *FLIPS[way])
+    proof = prove_sequence(bundle(pictures))
+    assert named(proof) == [("turned", 4), ("turned", 5), ("end for end", 6)]
+    corners = np.array([(0, 0), (WIDTH, 0), (0, LENGTH), (WIDTH, LENGTH)])
+    for number, motion in right.items():
+        there = unflipped(ways.get(number, ""), WIDTH, LENGTH).apply(motion.apply(corners))
+        assert np.abs(proof.rough[number].apply(corners) - there).max() < 5.0
+        assert np.abs(proof.registers[number].apply(corners) - there).max() < 1e-6
+
+
 @pytest.mark.parametrize("way", ["turned", "end for end"])
 def test_registers_of_a_leaf_that_lies_wrong_are_as_exact(way):
     """As those of the same photographs with that leaf laid right."""

@@ -118,6 +118,7 @@ def test_the_particulars_are_written_and_read(user, fresh, bundle, eight_leaves,
 
 @pytest.mark.parametrize(("text", "said"), [
     ("bundle,species\nOther,oak\nThird,ash\n", "called"),
+    ("bundle,thickness mm\nSomebody else's,2\n", "called"),
     ("nothing,of,this\n1,2,3\n", "holds none of the columns"),
     ("bundle,thickness mm\nBundle,thick\n", "thickness"),
 ])  # fmt: skip
@@ -134,6 +135,19 @@ def test_a_file_that_will_not_do_is_said_so_and_changes_nothing(
     user.cancel()
     user.wait_closed()
     assert user.state(fresh) == before
+
+
+def test_what_a_file_does_not_say_stays_as_it_was(user, fresh, bundle, tmp_path, monkeypatch):
+    bundle.TightSide, bundle.Origin = "face", "the loft"
+    fresh.recompute()
+    path = tmp_path / "list.csv"
+    path.write_text("bundle,species\n,Ash\n", "utf-8")
+    user.open_panel(*OPEN)
+    read_from(monkeypatch, path)
+    user.box("read").click()
+    user.ok()
+    user.wait_closed()
+    assert (bundle.Species, bundle.TightSide, bundle.Origin) == ("Ash", "face", "the loft")
 
 
 def test_what_cannot_be_is_refused_and_the_panel_stays(user, fresh, bundle):

@@ -143,7 +143,7 @@ def carried(
 
     def added(leaf: Leaf) -> Leaf:
         frame = box(0.0, 0.0, *leaf.size)
-        moved = (onto_leaf(bundle, leaf.number, fault) for fault in sound)
+        moved = [onto_leaf(bundle, leaf.number, fault) for fault in sound]
         there = [f for f in moved if f.outline.intersection(frame).area >= SMALLEST]
         return with_faults(leaf, there)
 

@@ -16,7 +16,7 @@ from typing import Any
 from veneerwb.core.errors import VeneerError, number
 from veneerwb.core.faults import remains
 from veneerwb.core.files import reason, shown_name, write_beside
-from veneerwb.core.leaf import MOST_LEAVES, THICKEST, Bundle, Leaf
+from veneerwb.core.leaf import MOST_LEAVES, THICKEST, Bundle, Leaf, measures
 from veneerwb.core.plane import choice, finite, positive, whole
 
 SQUARE_FOOT = 0.09290304
@@ -145,8 +145,7 @@ def entry(bundle: Bundle, particulars: Particulars | None = None) -> Entry:
 
 
 def _size(leaf: Leaf) -> tuple[float, float]:
-    left, low, right, high = leaf.usable.bounds
-    return right - left, high - low
+    return measures(leaf.usable)
 
 
 # --- the file ----------------------------------------------------------------------------------

@@ -12,6 +12,7 @@ across the leaf, y along the grain.
 
 from __future__ import annotations
 
+import math
 import os
 from abc import ABC, abstractmethod
 from collections.abc import Sequence
@@ -315,6 +316,15 @@ class Stock(Leaves):
 
     def register(self, number: int, turned: bool) -> Motion:
         return IDENTITY
+
+
+def measures(area: Any) -> tuple[float, float]:
+    """(width, length) in mm of the least rectangle round an outline, however it lay under the
+    camera; the width is the side nearer to x."""
+    ring = np.asarray(area.minimum_rotated_rectangle.exterior.coords)
+    (ax, ay), (bx, by) = np.diff(ring[:3], axis=0)
+    a, b = math.hypot(ax, ay), math.hypot(bx, by)
+    return (b, a) if abs(ay) > abs(ax) else (a, b)
 
 
 def ranges(numbers: Sequence[int]) -> str:

@@ -81,6 +81,8 @@ class Preparation:
             width, length = self.rectangle
             sides = positive("width", width), positive("length", length)
             object.__setattr__(self, "rectangle", sides)
+        if self.points and len(self.points) != 2:
+            raise VeneerError("two-points", "Click 2 points on the picture, each once.")
         given = (self.mm_per_px, self.distance, self.rectangle)
         complete = bool(self.points) == (self.distance is not None) and bool(self.corners) == (
             self.rectangle is not None

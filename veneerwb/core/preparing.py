@@ -21,7 +21,7 @@ from veneerwb.core.decode import decoded
 from veneerwb.core.errors import VeneerError, number, sentence
 from veneerwb.core.evening import Evening, Light, Three, evenings
 from veneerwb.core.files import shown_name
-from veneerwb.core.leaf import Bundle, Leaf, Side
+from veneerwb.core.leaf import Bundle, Leaf, Side, measures
 from veneerwb.core.photos import AnyPath, Photo, save_jpeg
 from veneerwb.core.preparation import LIGHTS, Preparation, made
 
@@ -99,8 +99,7 @@ class Prepared:
         """(width, length) in mm of the leaf on it."""
         if self.usable is None:
             return self.size
-        left, low, right, high = self.usable.bounds
-        return right - left, high - low
+        return measures(self.usable)
 
     def photo(self, even: bool = True) -> Photo:
         """The working copy as a photograph, its light evened or as photographed."""
@@ -212,7 +211,7 @@ class _Work:
         except VeneerError as error:
             self.trouble(name, str(error))
             return
-        file = self.folder / f"photo-{len(self.files) + 1:03d}.jpg"
+        file = _free(self.folder, len(self.files) + 1)
         self.files.append(file)
         save_jpeg(file, leaf.pixels)
         ready = Prepared(
@@ -304,6 +303,13 @@ def each_evening(
             troubles.append((one.name, str(error)))
             found.append(None)
     return found, troubles
+
+
+def _free(folder: Path, k: int) -> Path:
+    """A name that nothing in the folder has: it may be where the photographs themselves are."""
+    while (file := folder / f"photo-{k:03d}.jpg").exists():
+        k += 1
+    return file
 
 
 def _slimness(one: Prepared) -> float:

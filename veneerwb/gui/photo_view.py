@@ -270,7 +270,11 @@ class PhotoView(QtCore.QObject):
     # --- keys ---------------------------------------------------------------------------------
 
     def _claim(self, event: Any) -> bool:
-        """A key that is ours is not a shortcut of the host's."""
+        """A key that is ours is not a shortcut of the host's; nor is its undo, which would take
+        back a step that is not ours and close the panel with all that is drawn."""
+        if event.key() == Qt.Key_Z and event.modifiers() & Qt.ControlModifier:
+            event.accept()
+            return True
         if event.key() in KEYS and not event.modifiers() & (Qt.ControlModifier | Qt.AltModifier):
             event.accept()
             return True
@@ -278,6 +282,10 @@ class PhotoView(QtCore.QObject):
 
     def _key(self, event: Any) -> bool:
         key = event.key()
+        if key == Qt.Key_Z and event.modifiers() & Qt.ControlModifier:
+            self.pointing.step_back()
+            self.refresh()
+            return True
         if key not in KEYS or self.picture is None:
             return False
         if event.modifiers() & (Qt.ControlModifier | Qt.AltModifier):

@@ -54,8 +54,8 @@ def remedy(kind: str) -> str:
             HERE, "Look for a leaf that was not photographed, or measure there."
         ),
         "thickness": translate(HERE, "Measure the thickness of leaves on both sides of it."),
-        "turned": translate(HERE, "Go to it, then press Turn over."),
-        "end for end": translate(HERE, "Go to it, then press End for end."),
+        "turned": translate(HERE, "Go to it, then press Turn leaf over."),
+        "end for end": translate(HERE, "Go to it, then press Turn leaf end for end."),
         "duplicate": translate(HERE, "Take one of the two out of the bundle (in the tree)."),
         "foreign": translate(HERE, "Take it out of the bundle (in the tree)."),
     }.get(kind, "")

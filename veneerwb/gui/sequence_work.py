@@ -32,24 +32,28 @@ class Work:
         self.obj, self.name = obj, obj.Name
         self.marks: Mapping[int, Sequence[tuple[float, float]]] = {}
         self.proof = self.chain = self.followed = None
+        self.said = ""  # of the leaf that was turned over last
         self.bundle, self.frames = self._read()
 
     def _read(self) -> tuple[Any, Callable[[], Any]]:
         """The bundle as it is now, and what finds its leaves' frames when a point is picked."""
         from veneerwb.core.sequence.frames import leaf_frames
-        from veneerwb.host.objects import core_bundle
+        from veneerwb.host.values import core_bundle, plain_bundle
 
-        bundle = core_bundle(self.obj)
-        return bundle, cache(partial(leaf_frames, bundle, _stuck(self.obj.Leaves)))
+        # Frames from the leaves' own outlines: a common usable area lies as the figure does.
+        plain = plain_bundle(self.obj)
+        return core_bundle(self.obj), cache(partial(leaf_frames, plain, _stuck(self.obj.Leaves)))
 
     def read_again(self) -> bool:
         """Whether the leaves are not as they were; then what was known of them is forgotten."""
         bundle, frames = self._read()
         if _alike(bundle, self.bundle):
             return False
+        seen = {leaf.face.image: leaf.number for leaf in self.bundle.leaves}
+        was = {leaf.number: seen.get(leaf.face.image) for leaf in bundle.leaves}
+        self.marks = {n: self.marks[k] for n, k in was.items() if k in self.marks}
         self.bundle, self.frames = bundle, frames
         self.proof = self.chain = self.followed = None
-        self.marks = {}
         return True
 
     @property
@@ -159,8 +163,12 @@ class Work:
     def turn_over(self, number: int) -> None:
         from veneerwb.host.sequence import turn_over
 
-        register = self.proof.rough.get(number) if self.proof is not None else None
-        turn_over(self._leaf(number), register if register and register.mirrored else None)
+        register = None
+        if self.proof is not None and self.obj.Follows == "figure":
+            register = self.proof.registers.get(number)
+        self.said = turn_over(
+            self._leaf(number), register if register and register.mirrored else None
+        )
 
     def _leaf(self, number: int) -> Any:
         return next(leaf for leaf in self.obj.Leaves if leaf.Number == number)

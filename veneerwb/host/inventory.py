@@ -5,9 +5,10 @@ from __future__ import annotations
 
 import os
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Any
 
-from veneerwb.core.inventory import Entry, Particulars, entry, read_csv, write_csv
+from veneerwb.core.inventory import Entry, Particulars, entry, extent, read_csv, write_csv
 from veneerwb.host import values
 from veneerwb.host.objects.base import kind_of, set_if_new
 from veneerwb.host.steps import one_step
@@ -31,7 +32,9 @@ def bundles(doc: Any) -> list[Any]:
 
 def entry_of(bundle_obj: Any) -> Entry:
     """A Bundle object as it stands in an inventory. Raises VeneerError or Refused."""
-    return entry(values.core_bundle(bundle_obj), values.particulars(bundle_obj))
+    made = entry(values.plain_bundle(bundle_obj), values.particulars(bundle_obj))
+    usable = extent(values.core_bundle(bundle_obj)).usable_m2
+    return replace(made, extent=replace(made.extent, usable_m2=usable))
 
 
 def write_inventory(bundle_objs: Sequence[Any], path: str | os.PathLike[str]) -> None:

@@ -125,7 +125,7 @@ def test_an_area_is_drawn_corner_by_corner(window, hand, end):
     assert view.pointing.grip is None and told[-2:] == [("chosen", None), ("changed", made)]
 
 
-def test_escape_takes_the_corners_back_one_by_one(window, hand):
+def test_escape_and_undo_take_the_corners_back_one_by_one(window, hand):
     view = window.view
     escaped = []
     view.escaped = lambda: escaped.append(1)
@@ -134,7 +134,7 @@ def test_escape_takes_the_corners_back_one_by_one(window, hand):
     hand.click((200.0, 100.0))
     hand.key(Qt.Key_Return)  # two corners are no area
     assert view.pointing.areas == [] and len(view.pointing.drawn.corners) == 2
-    hand.key(Qt.Key_Escape)
+    hand.key(Qt.Key_Z, Qt.ControlModifier)
     assert len(view.pointing.drawn.corners) == 1
     hand.key(Qt.Key_Escape)
     assert view.pointing.drawn is None and not escaped
@@ -208,7 +208,8 @@ def test_the_hosts_shortcuts_do_not_take_the_keys(window):
         event.ignore()
         QtGui.QApplication.sendEvent(window.view.canvas, event)
         assert event.isAccepted()
-    event = QtGui.QKeyEvent(QtCore.QEvent.ShortcutOverride, Qt.Key_Z, Qt.ControlModifier)
-    event.ignore()
-    QtGui.QApplication.sendEvent(window.view.canvas, event)
-    assert not event.isAccepted()
+    for key, ours in ((Qt.Key_Z, True), (Qt.Key_S, False)):
+        event = QtGui.QKeyEvent(QtCore.QEvent.ShortcutOverride, key, Qt.ControlModifier)
+        event.ignore()
+        QtGui.QApplication.sendEvent(window.view.canvas, event)
+        assert event.isAccepted() == ours

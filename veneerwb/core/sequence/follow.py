@@ -21,7 +21,7 @@ from veneerwb.core.checks.finding import Finding
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Bundle
-from veneerwb.core.plane import IDENTITY, Motion, choice, finite
+from veneerwb.core.plane import IDENTITY, Motion, choice, finite, tand
 from veneerwb.core.sequence.chain import WITHOUT_FIGURE, Chain, chained, registered
 from veneerwb.core.sequence.drift import Place, drifted
 from veneerwb.core.sequence.follow_text import Known, figure_findings, log_findings, marks_findings
@@ -261,7 +261,7 @@ def _along(bundle: Bundle, seen: Any) -> float:
     sign = -1.0 if (bundle.slope > 0) != (bundle.back == "previous") else 1.0
     if seen is not None and seen.clear[1]:
         sign = float(np.sign(seen.after(bundle.numbers[-1] - bundle.numbers[0])[1]))
-    return sign * bundle.wander()
+    return sign * bundle.thickness / tand(abs(bundle.slope))
 
 
 def _in_first(bundle: Bundle, frames: Mapping[int, Motion]) -> dict[int, Motion]:

@@ -10,7 +10,7 @@ goes from surface to surface, taken to be the same through the whole stack.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from shapely.geometry import box
@@ -19,13 +19,15 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.fitting import rigid
 from veneerwb.core.leaf import Bundle, Leaf
 from veneerwb.core.plane import IDENTITY, Motion
-from veneerwb.core.sides.outline import Edge, fits
+from veneerwb.core.sides.outline import STEP, Edge, fits
 from veneerwb.core.sides.wander import measured_wander
 
 CLOSE = 1.5
 """mm rms that the marks or the outline of a leaf may lie off the first leaf's."""
 SHARED = 0.5
 """Share of the outline that must agree: corners break off, but a leaf keeps its edges."""
+SHOWN = 0.5
+"""Share of its outline that a photograph must show: a torn corner alone tells nothing."""
 _WHOLE = 0.5  # mm2: an outline that lacks less of its photograph is the photograph's own edge
 
 Marks = Mapping[int, Mapping[str, Sequence[float]]]
@@ -85,31 +87,37 @@ def _by_outline(bundle: Bundle) -> Frames | None:
     if not all(map(_outlined, bundle.leaves)):
         return None
     first, *others = bundle.leaves
-    try:
-        edge = _edge(first)
-        found = {first.number: IDENTITY}
-        for leaf in others:
-            fit = min(fits(edge, _edge(leaf)), key=lambda fit: abs(fit.motion.angle))
-            if fit.rms > CLOSE or fit.share < SHARED:
-                return None
-            found[leaf.number] = fit.motion
-    except VeneerError:
-        return None
+    edge, found = _edge(first), {first.number: IDENTITY}
+    for leaf in others:
+        here = _edge(leaf)
+        if edge is None or here is None:
+            return None
+        fit = min(fits(edge, here), key=lambda fit: abs(fit.motion.angle))
+        if fit.rms > CLOSE or fit.share < SHARED:
+            return None
+        found[leaf.number] = fit.motion
     return Frames("outline", found)
 
 
 def _by_backs(bundle: Bundle) -> Frames | None:
     """The next leaf shows on its face what this one shows on its back, or the other way about."""
     way = {"next": 1.0, "previous": -1.0}.get(bundle.back)
+    tied = tuple(leaf if _tied(leaf) else replace(leaf, back=None) for leaf in bundle.leaves)
     if way is None or not any(leaf.back.source == "photo" for leaf in bundle.leaves):
         return None
     try:
-        found = measured_wander(bundle)
+        found = measured_wander(replace(bundle, leaves=tied))
     except VeneerError:
         return None
-    if not (found.known and found.agree):
+    if not found.agree or sum(passage.sure for passage in found.passages) < 2:
         return None
     return Frames("backs", step=(way * found.across, way * found.along))
+
+
+def _tied(leaf: Leaf) -> bool:
+    """Whether its back was laid on it: as photographed it lies anywhere, and where it happened to
+    lie would pass for wander."""
+    return leaf.back.source == "photo" and leaf.back.view != leaf.back.register
 
 
 def _outlined(leaf: Leaf) -> bool:
@@ -117,5 +125,7 @@ def _outlined(leaf: Leaf) -> bool:
     return leaf.usable.geom_type == "Polygon" and whole.area - leaf.usable.area > _WHOLE
 
 
-def _edge(leaf: Leaf) -> Edge:
-    return Edge.of(leaf.usable, leaf.size)
+def _edge(leaf: Leaf) -> Edge | None:
+    """None where the photograph cuts most of it off."""
+    edge = Edge.of(leaf.usable, leaf.size)
+    return edge if len(edge.points) * STEP >= SHOWN * leaf.usable.exterior.length else None

@@ -7,7 +7,7 @@ Turned ways are tried only for leaves that match badly as they lie.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -71,15 +71,15 @@ def lying(album: Album, likeness: np.ndarray, motions: dict[tuple[int, int], Mot
         # The nearest first: it may be what joins the next to the others.
         group = max(rest, key=lambda g: (round(likeness[np.ix_(g, main)].max(), 6), -g[0]))
         rest.remove(group)
-        way = _way(album, likeness, main, group, same, usual)
+        way = _way(album, likeness, main, group, same, usual, ways)
         if way == _FOREIGN:
             foreign += group
-        elif way:
+            continue
+        main = sorted([*main, *group])
+        if way:
             ways.update((n, way) for n in group)
-        else:
-            main = sorted([*main, *group])
-    for n, way in ways.items():
-        _lay(album, n, way, ways, likeness, motions)
+            for n in group:
+                _lay(album, n, ways, likeness, motions)
     belong = tuple(n for n in range(count) if n not in foreign)
     return Lying(belong, ways, tuple(sorted(foreign)), same, usual, likeness, motions)
 
@@ -117,25 +117,28 @@ def _by_chance(
 
 def _way(
     album: Album, likeness: np.ndarray, main: Sequence[int], group: Sequence[int],
-    same: Sequence[str], usual: float,
+    same: Sequence[str], usual: float, ways: Mapping[int, str],
 ) -> str:
-    """How a group must be laid: "" as it lies, one of FLIPS, or _FOREIGN."""
+    """How a group must be laid, beside those of main, which lie as `ways` says: "" as it lies, one
+    of FLIPS, or _FOREIGN."""
     table = likeness[np.ix_(group, main)]
     n = group[int(np.round(table.max(axis=1), 9).argmax())]
-    flipped = {way: album.pictures[n].flipped(way) for way in told_apart(same)}
+    flipped = told_apart(same)
     close = sorted(main, key=lambda k: (abs(k - n), k))[:_NEAREST]
     rest = [k for k in main if k not in close]
     found = {"": float(table.max()), **dict.fromkeys(flipped, 0.0)}
     for keep in (close, rest):
-        for way, other in flipped.items():
-            found[way] = max(found[way], _nearest(album, other, keep))
+        for way in flipped:
+            found[way] = max(found[way], _laid(album, n, way, keep, ways))
         ranked = sorted(found.items(), key=lambda item: (-round(item[1], 6), item[0]))
         best, second = ranked[0], ranked[1] if len(ranked) > 1 else ("", 0.0)
         clear = best[1] - second[1] >= CLEARLY
         if clear and best[1] > usual - CLEARLY:
             break
     if clear:
-        return _either(album, likeness, main, n, usual) if best[0] and "both" in same else best[0]
+        if not best[0] or "both" not in same:
+            return best[0]
+        return _either(album, likeness, [k for k in main if k not in ways], n, usual)
     far = max(_STRANGE * _second(likeness, main), _STRANGER * usual)
     return _FOREIGN if len(group) == 1 and best[1] < far else ""
 
@@ -166,6 +169,29 @@ def _nearest(album: Album, picture: Picture, keep: Sequence[int]) -> float:
     return max((pair.likeness for pair in row.values()), default=0.0)
 
 
+def _laid(
+    album: Album, n: int, way: str, keep: Sequence[int], ways: Mapping[int, str]
+) -> float:
+    """The same of leaf n, laid `way`, and leaves that are laid as `ways` says."""
+    best = 0.0
+    for lies in sorted({ways.get(k, "") for k in keep}):
+        picture = _flipped(album.pictures[n], _between(way, lies))
+        best = max(best, _nearest(album, picture, [k for k in keep if ways.get(k, "") == lies]))
+    return best
+
+
+def _between(one: str, other: str) -> str:
+    """The way in which a leaf that lies in one way lies against one that lies in the other: any two
+    of FLIPS make the third."""
+    if one == other:
+        return ""
+    return one or other if not (one and other) else next(w for w in FLIPS if w not in (one, other))
+
+
+def _flipped(picture: Picture, way: str) -> Picture:
+    return picture.flipped(way) if way else picture
+
+
 def _second(likeness: np.ndarray, main: Sequence[int]) -> float:
     """How alike leaves usually are to that which is second nearest on either side."""
     if len(main) < 4:
@@ -175,16 +201,18 @@ def _second(likeness: np.ndarray, main: Sequence[int]) -> float:
 
 
 def _lay(
-    album: Album, n: int, way: str, ways: dict[int, str], likeness: np.ndarray,
+    album: Album, n: int, ways: Mapping[int, str], likeness: np.ndarray,
     motions: dict[tuple[int, int], Motion],
 ) -> None:
-    """Puts the likeness and motions of leaf n, laid right, in place of those as it lies."""
-    picture = album.pictures[n].flipped(way)
-    back = album.pictures[n].unflipped(way)
-    # Two leaves that both lie wrong were compared as they lie.
-    sound = [j for j in range(len(album.pictures)) if j not in ways]
-    for j, pair in album.row(picture, sound).items():
-        likeness[n, j] = likeness[j, n] = pair.likeness
-        onto = pair.motion @ back.inverse()
-        motions[min(n, j), max(n, j)] = onto if n < j else onto.inverse()
-
+    """Puts the likeness and motions of leaf n, laid right, in place of those as it lies; with
+    leaves that lie wrong in the same way they are right already."""
+    against = {j: _between(ways[n], ways.get(j, "")) for j in range(len(likeness)) if j != n}
+    for way in FLIPS:
+        keep = [j for j, step in against.items() if step == way]
+        if not keep:
+            continue
+        picture, back = album.pictures[n].flipped(way), album.pictures[n].unflipped(way)
+        for j, pair in album.row(picture, keep).items():
+            likeness[n, j] = likeness[j, n] = pair.likeness
+            onto = pair.motion @ back.inverse()
+            motions[min(n, j), max(n, j)] = onto if n < j else onto.inverse()

@@ -95,8 +95,8 @@ def prove_sequence(
         _by_number(likeness, bundle.numbers, [p.number for p in once], copies),
         _renumbered(order, suspects) if sure else {},
         (template or _summary(suspects)) + _same(found.same),
-        {"leaves": len(bundle.numbers), "suspects": len(suspects)},
-        {told.numbers[p]: way for p, way in found.ways.items()},
+        {"leaves": len(bundle.numbers), "suspects": len(suspects), "belong": len(told.path)},
+        _ways(found, told),
         bundle,
     )
 
@@ -155,7 +155,7 @@ def _in_doubt(album: Album, found: Lying, told: Verdict) -> str | None:
             "of one bundle, upright and at their true scale?"
         )
     if len(told.path) < FEWEST:
-        return "{leaves} leaves are too few to prove an order."
+        return "{belong} leaves are too few to prove an order."
     looked_at = found.belong[:: max(1, len(found.belong) // _LOOKED_AT)][:_LOOKED_AT]
     if np.median([album.slid(p) for p in looked_at]) > PLAIN * found.usual:
         return (
@@ -219,6 +219,12 @@ def _registers(found: Lying, told: Verdict, bundle: Bundle) -> dict[int, Motion]
     out = {number[p]: motion for p, motion in placed.items()}
     out |= {n: out[m] for n, m in told.copies.items() if m in out}
     return dict(sorted(out.items()))
+
+
+def _ways(found: Lying, told: Verdict) -> dict[int, str]:
+    """How leaves lie, copies as the photograph that they equal."""
+    ways = {told.numbers[p]: way for p, way in found.ways.items()}
+    return ways | {n: ways[m] for n, m in told.copies.items() if m in ways}
 
 
 def _motion(found: Lying, a: int, b: int) -> Motion:

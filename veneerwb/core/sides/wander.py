@@ -96,7 +96,7 @@ def measured_wander(bundle: Bundle, ties: Mapping[int, Tie] | None = None) -> Wa
     to its leaf; `ties` (by leaf number) adds how far those may be off."""
     passages = tuple(
         _passage(leaf, (ties or {}).get(leaf.number))
-        for leaf in bundle.leaves if leaf.back.source == "photo"
+        for leaf in bundle.leaves if leaf.back.source == "photo" and not _one_picture(leaf)
     )
     sure = np.array([(p.across, p.along) for p in passages if p.sure])
     if not len(sure):
@@ -120,6 +120,12 @@ def measured_wander(bundle: Bundle, ties: Mapping[int, Tie] | None = None) -> Wa
     return Wander(
         passages, across, along, spread, True, agree, slope, length, left, template, values
     )
+
+
+def _one_picture(leaf: Leaf) -> bool:
+    """Whether one photograph stands for both sides, as where a leaf was turned over."""
+    face, back = leaf.face.image, leaf.back.image
+    return face is back or bool(face.sha256) and face.sha256 == back.sha256
 
 
 def _passage(leaf: Leaf, tie: Tie | None) -> Passage:
@@ -236,7 +242,9 @@ def with_wander(bundle: Bundle, wander: Wander, pin: str = "face") -> WanderedBu
         for leaf in bundle.leaves
     )
     return WanderedBundle(
-        leaves, bundle.thickness, bundle.back, wander.slope, bundle.edition,
+        leaves, bundle.thickness, bundle.back,
+        None if wander.slope is None else math.copysign(wander.slope, -wander.along),
+        bundle.edition,
         (wander.across, wander.along), wander.left, pin,
     )
 

@@ -25,8 +25,8 @@ FLAT = 0.2
 """Least sine of the angle under which two marks are seen from a point that is found by its
 distances from them: there 1 mm misread moves it 5 mm."""
 FEWEST = 4
-"""Marks of a stack without pins: two fit however the leaves lie, for scale, turn and place are found
-from them."""
+"""Marks of a stack without pins: two fit however the leaves lie, for scale, turn and place are
+found from them."""
 AGREED = 0.5
 """mm: a mark no further from where the register has it confirms the register."""
 TURNED = 0.1

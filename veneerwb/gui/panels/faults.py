@@ -9,11 +9,9 @@ from typing import Any
 import FreeCADGui
 
 from veneerwb.gui.panels import fields
-from veneerwb.gui.panels.base import Panel, translate
-from veneerwb.gui.panels.step import Step
-from veneerwb.gui.photo_frame import Picture
+from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.leaf_by_leaf import LeafByLeaf
 from veneerwb.gui.photo_items import Grip, Item
-from veneerwb.gui.photo_window import PhotoWindow
 from veneerwb.host.objects.base import Refused, kind_of
 
 HERE = "VeneerFaultsPanel"
@@ -28,7 +26,7 @@ def look(doc: Any, bundles: list[Any], number: int | None = None) -> FaultsPanel
     return panel
 
 
-class FaultsPanel(Panel):
+class FaultsPanel(LeafByLeaf):
     """What is drawn goes into the document with OK, in one step; until then it is the panel's.
 
     With Draw on, the boxes say what is drawn next; with Draw off, what the chosen fault is. To
@@ -36,21 +34,15 @@ class FaultsPanel(Panel):
     """
 
     def __init__(self, doc: Any, bundles: list[Any], number: int | None = None) -> None:
-        super().__init__(doc, "faults", "veneer-faults")
-        self.window: PhotoWindow | None = None
-        self.picture: Picture | None = None
-        self.book: Any = None
-        self.chosen: Any = None
-        """An entry of the book, "usable", or None."""
-        self._filling = False
+        self.title = translate(HERE, "Faults")
+        self.done = translate(HERE, "Draw faults")
+        super().__init__(doc, "faults", "veneer-faults", bundles, number)
+
+    def prepare(self) -> None:
         form = self.form
-        fields.offer(form.bundle, [one.Name for one in bundles], [one.Label for one in bundles])
-        self.show_row(form.bundle, len(bundles) > 1)
         fields.offer(form.kind, KINDS)
         fields.offer(form.through, (True, False))
         form.draw.setChecked(True)
-        fields.watch(form.bundle, lambda *_: self._open_book())
-        fields.watch(form.leaf, self._turned)
         fields.watch(form.kind, self._kind_picked)
         fields.watch(form.through, self._through_picked)
         form.draw.toggled.connect(self._draw_switched)
@@ -62,105 +54,32 @@ class FaultsPanel(Panel):
             (form.use_all, self._use_all), (form.look, self.look),
         ):  # fmt: skip
             button.clicked.connect(lambda _=False, action=action: self._do(action))
-        self._open_book(number)
 
-    # --- the bundle and its leaves ------------------------------------------------------------
-
-    @property
-    def obj(self) -> Any:
-        """The Bundle object. Refused if it is gone."""
-        found = self.doc.getObject(self.form.bundle.currentData() or "") if self.doc else None
-        if kind_of(found) != "Bundle":
-            raise Refused(translate(HERE, "The bundle is gone; close this panel."))
-        return found
-
-    @property
-    def number(self) -> int | None:
-        """The number of the leaf that is shown."""
-        return self.form.leaf.currentData()
-
-    def _open_book(self, number: int | None = None) -> None:
-        self.chosen = self.book = None
-        self.form.leaf.blockSignals(True)
-        self.form.leaf.clear()
-        if self.attempt(self._read):
-            numbers = list(self.book.bundle.numbers)
-            fields.offer(self.form.leaf, numbers, [self._leaf(one) for one in numbers])
-            self.form.leaf.setCurrentIndex(numbers.index(number) if number in numbers else 0)
-        self.form.leaf.blockSignals(False)
-        if self.window is not None:
-            self._offer_pages()
-        self._turned()
-
-    def _read(self) -> None:
+    def read(self) -> Any:
         from veneerwb.gui.fault_book import Entry, FaultBook
         from veneerwb.host import outlines, values
 
         obj = self.obj
         through, drawn = values.through_faults(obj), outlines.faults_of(obj.FaultShapes)
-        self.book = FaultBook(values.plain_bundle(obj), through[: len(through) - len(drawn)])
+        book = FaultBook(values.plain_bundle(obj), through[: len(through) - len(drawn)])
         for shape in obj.FaultShapes:
             for fault in outlines.faults_of([shape]):
-                self.book.entries.append(Entry(fault.outline, fault.kind, source=shape))
+                book.entries.append(Entry(fault.outline, fault.kind, source=shape))
+        return book
 
-    @staticmethod
-    def _leaf(number: int) -> str:
-        return translate(HERE, "Leaf {number}").format(number=number)
-
-    # --- the window ---------------------------------------------------------------------------
-
-    def look(self) -> None:
-        """Opens the window with the leaf's photograph, or brings it to the front."""
-        if self.book is None:
-            return
-        if self.window is None:
-            self.window = PhotoWindow(
-                translate(HERE, "Faults"), (), self._page_turned, self._window_closed
-            )
-            pointing = self.window.view.pointing
-            pointing.changed, pointing.chosen = self._item_changed, self._item_chosen
-            pointing.lines = ("split",)
-            self.window.view.escaped = self._stop_drawing
-            self._offer_pages()
-            self._turned()
-        self.window.to_front()
-
-    def _window_closed(self) -> None:
-        self.window = None
+    def point_out(self, view: Any) -> None:
+        pointing = view.pointing
+        pointing.changed, pointing.chosen = self._item_changed, self._item_chosen
+        pointing.lines = ("split",)
+        view.escaped = self._stop_drawing
 
     def _stop_drawing(self) -> None:
         self.form.draw.setChecked(False)
 
-    def _offer_pages(self) -> None:
-        numbers = list(self.book.bundle.numbers) if self.book is not None else []
-        self.window.offer(
-            [self._leaf(one) for one in numbers], max(0, self.form.leaf.currentIndex())
-        )
-
-    def _page_turned(self, page: int) -> None:
-        self.form.leaf.setCurrentIndex(page)
-
-    def _turned(self, *_: Any) -> None:
-        """Another leaf is shown."""
-        self.chosen = self.picture = None
-        if self.book is not None and self.attempt(self._show):
-            return
+    def clear(self) -> None:
         self.form.faults.clear()
-        if self.window is not None:
-            self.window.view.pointing.areas = []
-            self.window.show(None)
 
-    def _show(self) -> None:
-        face = self.book.bundle.leaf(self.number).face
-        self.picture = Picture(face.photo, face.mm_per_px)
-        if self.window is not None:
-            if self.window.page != self.form.leaf.currentIndex():
-                self.window.turn_to(self.form.leaf.currentIndex())
-            self.window.show(self.picture, keep=True)
-        self._lay_out()
-
-    def _lay_out(self, chosen: Any = None) -> None:
-        """The items and the list anew, from the book; `chosen` is chosen then."""
+    def lay_out(self, chosen: Any = None) -> None:
         self.chosen = chosen
         self.form.faults.clear()
         for entry in self._listed:
@@ -254,7 +173,7 @@ class FaultsPanel(Panel):
         else:
             self.book.entries.remove(item.meant)
         if drawn or not there:
-            self._lay_out()
+            self.lay_out()
         self._refuse_unsound()
 
     def _refuse_unsound(self) -> None:
@@ -279,7 +198,7 @@ class FaultsPanel(Panel):
             return
         if self._changeable and kind != "usable":
             entry.kind = kind
-            self._lay_out(entry)
+            self.lay_out(entry)
         else:
             self._arrange()
 
@@ -287,12 +206,12 @@ class FaultsPanel(Panel):
         entry = self._entry
         if not self._filling and self._changeable:
             self.book.move(entry, self.number, bool(self.form.through.currentData()))
-            self._lay_out(entry)
+            self.lay_out(entry)
 
     def _row_picked(self, index: Any) -> None:
         if index.row() < len(self._listed):
             entry = self._listed[index.row()]
-            self._lay_out(entry)
+            self.lay_out(entry)
             self._choose()
             if self.window is not None and self.window.view.pointing.grip is not None:
                 self.window.view.show_place(self.window.view.pointing.grip.item.corners[0])
@@ -303,7 +222,7 @@ class FaultsPanel(Panel):
 
     def _take(self) -> None:
         self._entry.suggested = False
-        self._lay_out(self._entry)
+        self.lay_out(self._entry)
 
     def _remove(self) -> None:
         entry = self._entry
@@ -313,12 +232,12 @@ class FaultsPanel(Panel):
             self.book.entries = [e for e in self.book.entries if e.source is not entry.source]
         else:
             self.book.entries.remove(entry)
-        self._lay_out()
+        self.lay_out()
         self._refuse_unsound()
 
     def _suggest(self) -> None:
         found = self.book.suggest(self.number)
-        self._lay_out(found[0] if found else None)
+        self.lay_out(found[0] if found else None)
         self._choose()
         if not found:
             raise Refused(translate(HERE, "Nothing stands out on this leaf."))
@@ -342,7 +261,7 @@ class FaultsPanel(Panel):
             for fault in outlines.faults_of([shape])
         ]
         self.book.entries += found
-        self._lay_out(found[0] if found else None)
+        self.lay_out(found[0] if found else None)
         self._choose()
 
     def _find(self) -> None:
@@ -351,35 +270,22 @@ class FaultsPanel(Panel):
         face = self.book.bundle.leaf(self.number).face
         motion = face.register @ face.view.inverse()
         self.book.set_outline(motion.apply_to(leaf_outline(face.image)), self.number)
-        self._lay_out("usable")
+        self.lay_out("usable")
         self._choose()
 
     def _use_all(self) -> None:
         self.book.set_outline(None, self.number)
-        self._lay_out()
+        self.lay_out()
 
     # --- the end ------------------------------------------------------------------------------
 
-    def finish(self) -> None:
+    def changed(self) -> bool:
         from veneerwb.gui import fault_writing
 
-        if self.book is None:
-            return
         self._refuse_unsound()
-        obj = self.obj
-        if not fault_writing.differs(self.book, obj):
-            return
-        self.step = Step(self.doc, translate(HERE, "Draw faults"))
-        try:
-            fault_writing.write(self.book, obj)
-        except Exception:
-            super().take_back()
-            self.step = None
-            raise
+        return fault_writing.differs(self.book, self.obj)
 
-    def let_go(self) -> None:
-        window, self.window = self.window, None
-        self.book = self.picture = self.chosen = None
-        super().let_go()
-        if window is not None:
-            window.close()
+    def write(self) -> None:
+        from veneerwb.gui import fault_writing
+
+        fault_writing.write(self.book, self.obj)

@@ -7,11 +7,10 @@ from __future__ import annotations
 from typing import Any
 
 from veneerwb.gui.panels import fields
-from veneerwb.gui.panels.base import Panel, translate
-from veneerwb.gui.panels.step import Step
-from veneerwb.gui.photo_frame import Picture, Place
+from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.leaf_by_leaf import LeafByLeaf
+from veneerwb.gui.photo_frame import Place
 from veneerwb.gui.photo_items import Grip, Item
-from veneerwb.gui.photo_window import PhotoWindow
 from veneerwb.host.objects.base import Refused, kind_of
 
 HERE = "VeneerMarksPanel"
@@ -28,26 +27,20 @@ def look(doc: Any, bundles: list[Any], number: int | None = None) -> MarksPanel:
     return panel
 
 
-class MarksPanel(Panel):
+class MarksPanel(LeafByLeaf):
     """What is found goes into the document with OK, in one step; until then it is the panel's."""
 
     def __init__(self, doc: Any, bundles: list[Any], number: int | None = None) -> None:
-        super().__init__(doc, "marks", "veneer-marks")
-        self.window: PhotoWindow | None = None
-        self.picture: Picture | None = None
-        self.book: Any = None
-        self.chosen: Any = None
-        """An entry of the book, or None."""
+        self.title = translate(HERE, "Paper Marks")
+        self.done = translate(HERE, "Locate marks")
         self._next = 0  # the mark from which on the next click takes a letter
-        self._filling = False
+        super().__init__(doc, "marks", "veneer-marks", bundles, number)
+
+    def prepare(self) -> None:
         form = self.form
-        fields.offer(form.bundle, [one.Name for one in bundles], [one.Label for one in bundles])
-        self.show_row(form.bundle, len(bundles) > 1)
         fields.offer(form.paper, PAPERS)
         fields.offer(form.letter, range(form.letter.count()))
         form.written.setVisible(False)
-        fields.watch(form.bundle, lambda *_: self._open_book())
-        fields.watch(form.leaf, self._turned)
         fields.watch(form.letter, self._lettered)
         for rows, picked in ((form.marks, self._mark_picked), (form.leaves, self._leaf_picked)):
             rows.clicked.connect(picked)
@@ -55,100 +48,30 @@ class MarksPanel(Panel):
         form.remove.clicked.connect(lambda *_: self._remove())
         form.print_marks.clicked.connect(lambda *_: self.attempt(self._print))
         form.look.clicked.connect(lambda *_: self.look())
-        self._open_book(number)
 
-    # --- the bundle and its leaves ------------------------------------------------------------
-
-    @property
-    def obj(self) -> Any:
-        """The Bundle object. Refused if it is gone."""
-        found = self.doc.getObject(self.form.bundle.currentData() or "") if self.doc else None
-        if kind_of(found) != "Bundle":
-            raise Refused(translate(HERE, "The bundle is gone; close this panel."))
-        return found
-
-    @property
-    def number(self) -> int | None:
-        """The number of the leaf that is shown."""
-        return self.form.leaf.currentData()
-
-    def _open_book(self, number: int | None = None) -> None:
-        self.chosen = self.book = None
-        self.form.leaf.blockSignals(True)
-        self.form.leaf.clear()
-        if self.attempt(self._read):
-            numbers = list(self.book.bundle.numbers)
-            fields.offer(self.form.leaf, numbers, [self._leaf(one) for one in numbers])
-            self.form.leaf.setCurrentIndex(numbers.index(number) if number in numbers else 0)
-        self.form.leaf.blockSignals(False)
-        if self.window is not None:
-            self._offer_pages()
-        self._turned()
-
-    def _read(self) -> None:
+    def read(self) -> Any:
         from veneerwb.gui.mark_book import MarkBook
         from veneerwb.host import areas, values
 
         obj = self.obj
         marks = {leaf.Number: areas.marks_of(leaf) for leaf in obj.Leaves}
-        self.book = MarkBook(values.plain_bundle(obj), marks)
+        return MarkBook(values.plain_bundle(obj), marks)
 
-    @staticmethod
-    def _leaf(number: int) -> str:
-        return translate(HERE, "Leaf {number}").format(number=number)
-
-    # --- the window ---------------------------------------------------------------------------
-
-    def look(self) -> None:
-        """Opens the window with the leaf's photograph, or brings it to the front."""
-        if self.book is None:
-            return
-        if self.window is None:
-            self.window = PhotoWindow(
-                translate(HERE, "Paper Marks"), (), self._page_turned, self._window_closed
-            )
-            pointing = self.window.view.pointing
-            pointing.changed, pointing.chosen = self._item_changed, self._item_chosen
-            pointing.most = self.form.letter.count()
-            self._offer_pages()
-            self._turned()
-        self.window.to_front()
-
-    def _window_closed(self) -> None:
-        self.window = None
-
-    def _offer_pages(self) -> None:
-        numbers = list(self.book.bundle.numbers) if self.book is not None else []
-        self.window.offer(
-            [self._leaf(one) for one in numbers], max(0, self.form.leaf.currentIndex())
-        )
-
-    def _page_turned(self, page: int) -> None:
-        self.form.leaf.setCurrentIndex(page)
+    def point_out(self, view: Any) -> None:
+        pointing = view.pointing
+        pointing.changed, pointing.chosen = self._item_changed, self._item_chosen
+        pointing.most = self.form.letter.count()
 
     def _turned(self, *_: Any) -> None:
-        """Another leaf is shown."""
-        self.chosen, self.picture, self._next = None, None, 0
-        if self.book is not None and self.attempt(self._show):
-            return
+        self._next = 0
+        super()._turned()
+
+    def clear(self) -> None:
         for rows in (self.form.marks, self.form.leaves):
             rows.clear()
         self.form.measured.setText("")
-        if self.window is not None:
-            self.window.view.pointing.marks, self.window.view.pointing.areas = [], []
-            self.window.show(None)
 
-    def _show(self) -> None:
-        face = self.book.bundle.leaf(self.number).face
-        self.picture = Picture(face.photo, face.mm_per_px)
-        if self.window is not None:
-            if self.window.page != self.form.leaf.currentIndex():
-                self.window.turn_to(self.form.leaf.currentIndex())
-            self.window.show(self.picture, keep=True)
-        self._lay_out()
-
-    def _lay_out(self, chosen: Any = None) -> None:
-        """The items and the lists anew, from the book; `chosen` is chosen then."""
+    def lay_out(self, chosen: Any = None) -> None:
         form, book = self.form, self.book
         self.chosen = chosen
         form.marks.clear()
@@ -268,7 +191,7 @@ class MarksPanel(Panel):
         try:
             chosen = self.book.locate(self.number, self.picture, item.place, which, entry)
         finally:  # a mark that is none goes, one that was moved goes back
-            self._lay_out(chosen)
+            self.lay_out(chosen)
 
     # --- in the panel -------------------------------------------------------------------------
 
@@ -280,20 +203,20 @@ class MarksPanel(Panel):
             self.book.reletter(self.number, self.chosen, which)
         self._next = which
         has = (one for one in self.book.on(self.number) if one.which == which)
-        self.attempt(lambda: self._lay_out(next(has, None)))
+        self.attempt(lambda: self.lay_out(next(has, None)))
 
     def _remove(self) -> None:
         if self.chosen is not None:
             self._next = self.chosen.which
             self.book.remove(self.number, self.chosen)
-            self.attempt(self._lay_out)
+            self.attempt(self.lay_out)
 
     def _mark_picked(self, index: Any) -> None:
         listed = self.book.on(self.number) if self.picture is not None else []
         if index.row() >= len(listed):
             return
         entry = listed[index.row()]
-        if self.attempt(lambda: self._lay_out(entry)) and self.window is not None:
+        if self.attempt(lambda: self.lay_out(entry)) and self.window is not None:
             self.window.view.show_place(self.window.view.pointing.grip.item.place)
 
     def _leaf_picked(self, index: Any) -> None:
@@ -308,33 +231,19 @@ class MarksPanel(Panel):
 
     # --- the end ------------------------------------------------------------------------------
 
-    def finish(self) -> None:
-        if self.book is None or not self.book.changed():
-            return
-        leaves = {leaf.Number: leaf for leaf in self.obj.Leaves}
-        gone = [number for number in self.book.changed() if number not in leaves]
+    def changed(self) -> bool:
+        there = {leaf.Number for leaf in self.obj.Leaves}
+        gone = [number for number in self.book.changed() if number not in there]
         if gone:
             text = translate(HERE, "Leaf {number} is gone; close this panel.")
             raise Refused(text.format(number=gone[0]))
-        self.step = Step(self.doc, translate(HERE, "Locate marks"))
-        try:
-            self._write(leaves)
-        except Exception:
-            super().take_back()
-            self.step = None
-            raise
+        return bool(self.book.changed())
 
-    def _write(self, leaves: dict[int, Any]) -> None:
+    def write(self) -> None:
         from veneerwb.host import areas
 
+        leaves = {leaf.Number: leaf for leaf in self.obj.Leaves}
         for number, marks in self.book.changed().items():
             every = range(self.form.letter.count())
             areas.set_marks(leaves[number], [marks.get(k) for k in every])
         self.doc.recompute()
-
-    def let_go(self) -> None:
-        window, self.window = self.window, None
-        self.book = self.picture = self.chosen = None
-        super().let_go()
-        if window is not None:
-            window.close()

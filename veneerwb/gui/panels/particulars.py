@@ -9,7 +9,6 @@ from typing import Any
 import FreeCADGui
 from PySide import QtGui
 
-from veneerwb.gui.commands import of_kind
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.live import LivePanel
@@ -80,29 +79,26 @@ class ParticularsPanel(LivePanel):
         found = entry_for(path, self.obj.Label).particulars
         for box in self.offered:
             value = getattr(found, IN_THE_FILE[box])
-            if value not in (None, "") and box != "Label":
+            if value not in (None, "", "not known") and box != "Label":
                 self.fill(box, value)  # which keeps what a box would round
         self.changed()
 
 
 def write(doc: Any, path: str) -> None:
     """Writes the particulars of all bundles of a document. Raises VeneerError."""
-    from veneerwb.core import inventory
-    from veneerwb.host import values
-    from veneerwb.host.objects import core_bundle
+    from veneerwb.host import inventory
 
-    bundles = of_kind(doc, "Bundle")
-    entries = [inventory.entry(core_bundle(one), values.particulars(one)) for one in bundles]
-    inventory.write_csv(entries, path)
+    inventory.write_inventory(inventory.bundles(doc), path)
 
 
 def entry_for(path: str, name: str) -> Any:
-    """The entry of a file that has a name, or its only one. Raises VeneerError."""
+    """The entry of a file that has a name, or its only one if it names none. Raises
+    VeneerError."""
     from veneerwb.core import VeneerError, inventory
 
     entries = inventory.read_csv(path).entries
     named = [one for one in entries if one.particulars.name.casefold() == name.casefold()]
-    if len(named) == 1 or len(entries) == 1:
+    if len(named) == 1 or (len(entries) == 1 and not entries[0].particulars.name):
         return (named or entries)[0]
     raise VeneerError(
         "no-such-bundle",

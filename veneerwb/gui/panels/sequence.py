@@ -251,7 +251,8 @@ class SequencePanel(Panel):
         self._change(partial(self.work.turn_end, self.up))
 
     def _turn_over(self) -> None:
-        self._change(partial(self.work.turn_over, self.up))
+        if self._change(partial(self.work.turn_over, self.up)):
+            self.form.summary.setText(f"{self.work.said} {self.form.summary.text()}")
 
     # --- registering --------------------------------------------------------------------------
 

@@ -45,7 +45,7 @@ class Bundle(Proxy):
             "Bool",
             "EvenLight",
             "Bundle",
-            "The light of the photographs is evened; off, they are shown as photographed",
+            "Photographs are shown with the gains that even their light, where they have any",
             True,
         ),
         Property(

@@ -1,0 +1,167 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""A panel that goes through a bundle leaf by leaf, with the photograph of each in a window to point
+at."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.base import Panel, translate
+from veneerwb.gui.panels.step import Step
+from veneerwb.gui.photo_frame import Picture
+from veneerwb.gui.photo_window import PhotoWindow
+from veneerwb.host.objects.base import Refused, kind_of
+
+HERE = "VeneerLeafByLeafPanel"
+
+
+class LeafByLeaf(Panel):
+    """What is pointed out goes into the document with OK, in one step; until then it is kept in
+    `book`, which has a core `bundle`.
+
+    The form has the boxes `bundle` and `leaf` and the button `look`. `title` is the window's;
+    `done` names the undo step.
+    """
+
+    title = done = ""
+
+    def __init__(
+        self, doc: Any, form: str, picture: str, bundles: list[Any], number: int | None
+    ) -> None:
+        super().__init__(doc, form, picture)
+        self.window: PhotoWindow | None = None
+        self.picture: Picture | None = None
+        self.book: Any = None
+        self.chosen: Any = None
+        """An entry of the book, or None."""
+        self._filling = False
+        form = self.form
+        fields.offer(form.bundle, [one.Name for one in bundles], [one.Label for one in bundles])
+        self.show_row(form.bundle, len(bundles) > 1)
+        self.prepare()
+        fields.watch(form.bundle, lambda *_: self._open_book())
+        fields.watch(form.leaf, self._turned)
+        self._open_book(number)
+
+    # --- what a panel makes of it -------------------------------------------------------------
+
+    def prepare(self) -> None:
+        """Offers and watches the panel's own boxes."""
+
+    def read(self) -> Any:
+        """The book of the bundle that is chosen."""
+        raise NotImplementedError
+
+    def point_out(self, view: Any) -> None:
+        """Says what the view of a window that was opened is to tell the panel."""
+
+    def lay_out(self, chosen: Any = None) -> None:
+        """The items and the lists anew, from the book; `chosen` is chosen then."""
+
+    def clear(self) -> None:
+        """There is nothing to lay out."""
+
+    def write(self) -> None:
+        """Puts the book into the document. Nothing is written where nothing changed."""
+
+    def changed(self) -> bool:
+        """Whether there is something to write. Raises where it cannot be."""
+        return False
+
+    # --- the bundle and its leaves ------------------------------------------------------------
+
+    @property
+    def obj(self) -> Any:
+        """The Bundle object. Refused if it is gone."""
+        found = self.doc.getObject(self.form.bundle.currentData() or "") if self.doc else None
+        if kind_of(found) != "Bundle":
+            raise Refused(translate(HERE, "The bundle is gone; close this panel."))
+        return found
+
+    @property
+    def number(self) -> int | None:
+        """The number of the leaf that is shown."""
+        return self.form.leaf.currentData()
+
+    def _open_book(self, number: int | None = None) -> None:
+        self.chosen = self.book = None
+        self.form.leaf.blockSignals(True)
+        self.form.leaf.clear()
+        if self.attempt(self._read):
+            numbers = list(self.book.bundle.numbers)
+            fields.offer(self.form.leaf, numbers, [_leaf(one) for one in numbers])
+            self.form.leaf.setCurrentIndex(numbers.index(number) if number in numbers else 0)
+        self.form.leaf.blockSignals(False)
+        if self.window is not None:
+            self._offer_pages()
+        self._turned()
+
+    def _read(self) -> None:
+        self.book = self.read()
+
+    # --- the window ---------------------------------------------------------------------------
+
+    def look(self) -> None:
+        """Opens the window with the leaf's photograph, or brings it to the front."""
+        if self.book is None:
+            return
+        if self.window is None:
+            self.window = PhotoWindow(self.title, (), self._page_turned, self._window_closed)
+            self.point_out(self.window.view)
+            self._offer_pages()
+            self._turned()
+        self.window.to_front()
+
+    def _window_closed(self) -> None:
+        self.window = None
+
+    def _offer_pages(self) -> None:
+        numbers = list(self.book.bundle.numbers) if self.book is not None else []
+        self.window.offer([_leaf(one) for one in numbers], max(0, self.form.leaf.currentIndex()))
+
+    def _page_turned(self, page: int) -> None:
+        self.form.leaf.setCurrentIndex(page)
+
+    def _turned(self, *_: Any) -> None:
+        """Another leaf is shown."""
+        self.chosen = self.picture = None
+        if self.book is not None and self.attempt(self._show):
+            return
+        self.clear()
+        if self.window is not None:
+            self.window.view.pointing.marks, self.window.view.pointing.areas = [], []
+            self.window.show(None)
+
+    def _show(self) -> None:
+        face = self.book.bundle.leaf(self.number).face
+        self.picture = Picture(face.photo, face.mm_per_px)
+        if self.window is not None:
+            if self.window.page != self.form.leaf.currentIndex():
+                self.window.turn_to(self.form.leaf.currentIndex())
+            self.window.show(self.picture, keep=True)
+        self.lay_out()
+
+    # --- the end ------------------------------------------------------------------------------
+
+    def finish(self) -> None:
+        if self.book is None or not self.changed():
+            return
+        self.step = Step(self.doc, self.done)
+        try:
+            self.write()
+        except Exception:
+            super().take_back()
+            self.step = None
+            raise
+
+    def let_go(self) -> None:
+        window, self.window = self.window, None
+        self.book = self.picture = self.chosen = None
+        super().let_go()
+        if window is not None:
+            window.close()
+
+
+def _leaf(number: int) -> str:
+    return translate(HERE, "Leaf {number}").format(number=number)
