@@ -10,6 +10,8 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtGui
 
+from veneerwb.gui.saving import with_ending
+
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSaving"
 KINDS = ("PDF (*.pdf)", "CSV (*.csv)", "Text (*.txt)")
@@ -25,15 +27,15 @@ def save_list(obj: Any, bundle: Any, proof: Any) -> None:
         FreeCADGui.getMainWindow(), title, start, ";;".join(KINDS)
     )
     if path:
-        write(obj, bundle, proof, with_ending(path, kind))
+        write(obj, bundle, proof, ended(path, kind))
 
 
-def with_ending(path: str, kind: str) -> str:
+def ended(path: str, kind: str) -> str:
     """The path with the ending of the kind chosen, unless it has one of ours."""
     endings = [one.split("*")[1].rstrip(")") for one in KINDS]
     if os.path.splitext(path)[1].lower() in endings:
         return path
-    return path + endings[KINDS.index(kind) if kind in KINDS else 0]
+    return with_ending(path, endings[KINDS.index(kind) if kind in KINDS else 0])
 
 
 def write(obj: Any, bundle: Any, proof: Any, path: str) -> None:

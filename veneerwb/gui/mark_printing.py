@@ -10,7 +10,7 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtGui
 
-from veneerwb.host.objects.base import Refused
+from veneerwb.gui.saving import with_ending
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerMarksPanel"
@@ -29,19 +29,9 @@ def save_marks(obj: Any, per_leaf: int, paper: str) -> str:
     )
     if not path:
         return ""
-    path = _with_ending(path)
+    path = with_ending(path, ".pdf")
     pages = targets_sheet(path, list(obj.Numbers), per_leaf, paper)
     said = translate(HERE, "Written: {file}, one page. Print it at 100 %.")
     if pages > 1:
         said = translate(HERE, "Written: {file}, {pages} pages. Print it at 100 %.")
     return said.format(file=os.path.basename(path), pages=pages)
-
-
-def _with_ending(path: str) -> str:
-    if path.lower().endswith(".pdf"):
-        return path
-    path += ".pdf"
-    if os.path.exists(path):  # nobody asked about this one
-        text = translate(HERE, "{file} is there already; give its whole name to replace it.")
-        raise Refused(text.format(file=os.path.basename(path)))
-    return path

@@ -10,7 +10,7 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtGui
 
-from veneerwb.host.objects.base import sentence
+from veneerwb.host.objects.base import Refused, sentence
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSaving"
@@ -36,6 +36,18 @@ def save_drawing(obj: Any) -> None:
         QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, sentence(error))
 
 
+def with_ending(path: str, ending: str) -> str:
+    """The path with that ending. Refused where that names a file that is there already, for nobody
+    was asked about that one."""
+    if path.lower().endswith(ending):
+        return path
+    path += ending
+    if os.path.exists(path):
+        text = translate(HERE, "{file} is there already; give its whole name to replace it.")
+        raise Refused(text.format(file=os.path.basename(path)))
+    return path
+
+
 def _may_replace(path: str, title: str) -> bool:
     asked = translate(HERE, "{name} is there already. Replace it?")
     answer = QtGui.QMessageBox.question(
@@ -48,7 +60,6 @@ def write(obj: Any, path: str) -> None:
     """Brings the document up to date and saves the page of a Drawing as PDF. Raises Refused for a
     drawing that shows what is no longer so, VeneerError for a file that cannot be written."""
     from veneerwb.gui.drawing import save_pdf
-    from veneerwb.host.objects.base import Refused
     from veneerwb.host.objects.drawing import page_of
 
     obj.touch()

@@ -207,3 +207,9 @@ class Panel:
         """Shows or hides a box with its label."""
         for one in (box, self.form.layout().labelForField(box)):
             one.setVisible(shown)
+
+
+def close_document(name: str) -> None:
+    """Closes the document of that name, if it is still open."""
+    if name in FreeCAD.listDocuments():
+        FreeCAD.closeDocument(name)

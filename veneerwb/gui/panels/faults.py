@@ -123,9 +123,21 @@ class FaultsPanel(LeafByLeaf):
             return self._entry.why + " " + translate(HERE, "Take it, or leave it.")
         if not drawing:
             return translate(HERE, "Click a fault to change it; Draw starts a new one.")
+        if self.form.through.currentData() and self._loose:
+            text = translate(HERE, "Not registered: register first, or draw it on leaf {number}.")
+            return text.format(number=self.book.bundle.numbers[0])
         if self.form.kind.currentData() == "split":
             return translate(HERE, "Click along the split, then Enter; or all round it.")
         return translate(HERE, "Click round it, back to the first corner or Enter.")
+
+    @property
+    def _loose(self) -> bool:
+        """Whether what is drawn through all leaves would move on this one once the leaves are laid
+        on each other."""
+        leaves = self.book.bundle.leaves if self.book is not None else ()
+        return bool(leaves) and self.number != leaves[0].number and all(
+            leaf.register == leaves[0].register for leaf in leaves
+        )
 
     @property
     def _entry(self) -> Any:

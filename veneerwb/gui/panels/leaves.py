@@ -12,8 +12,9 @@ from PySide import QtGui
 
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
-from veneerwb.gui.panels.base import Panel, translate
+from veneerwb.gui.panels.base import Panel, close_document, translate
 from veneerwb.gui.panels.step import Step
+from veneerwb.host.objects.base import sentence
 
 HERE = "VeneerLeavesPanel"
 OTHER_WAY = {"next": "previous", "previous": "next", "own": "own"}
@@ -253,7 +254,10 @@ class LeavesPanel(Panel):
 
     def _sum_up_clicks(self) -> None:
         """As `_sum_up`, but what was said of the clicks themselves stays."""
-        self.form.summary.setText(self._summary())
+        try:
+            self.form.summary.setText(self._summary())
+        except Exception as error:
+            self.say(sentence(error))
 
     # --- OK -----------------------------------------------------------------------------------
 
@@ -374,7 +378,7 @@ class LeavesPanel(Panel):
         self.bundle = None
         if self.fresh and self.doc is not None and not self.doc.Objects:
             name, self.doc = self.doc.Name, None
-            later(lambda: _close(name))
+            later(lambda: close_document(name))
 
     def _close_window(self) -> None:
         photographs, self.photographs = self.photographs, None
@@ -391,8 +395,3 @@ def _shape(path: Path) -> tuple[int, int]:
     from veneerwb.host.photos import shape_of
 
     return shape_of(path)
-
-
-def _close(document: str) -> None:
-    if document in FreeCAD.listDocuments():
-        FreeCAD.closeDocument(document)

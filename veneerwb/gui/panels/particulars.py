@@ -12,6 +12,7 @@ from PySide import QtGui
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.live import LivePanel
+from veneerwb.gui.saving import with_ending
 
 HERE = "VeneerParticularsPanel"
 IN_THE_FILE = {
@@ -65,7 +66,7 @@ class ParticularsPanel(LivePanel):
         )
         if path:
             self._lay_if_due()
-            write(self.doc, path if path.lower().endswith(".csv") else f"{path}.csv")
+            write(self.doc, with_ending(path, ".csv"))
 
     def _read(self) -> None:
         """Fills the boxes from the line of a file that has this bundle's name, or its only one."""
