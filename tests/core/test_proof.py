@@ -13,6 +13,7 @@ from veneerwb.core.leaf import Bundle, Leaf, Side
 from veneerwb.core.log import Disturbance, sawn_bundle
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import IDENTITY
+from veneerwb.core.sequence.exact import exact
 from veneerwb.core.sequence.picture import FLIPS, unflipped
 from veneerwb.core.sequence.proof import prove_sequence
 
@@ -373,3 +374,14 @@ def test_progress_ends_at_one():
     told = []
     prove_sequence(bundle(photos("burl", 4)), told.append)
     assert told == sorted(told) and told[-1] == 1.0
+
+
+def test_a_large_photograph_that_lies_wrong_is_made_smaller_and_keeps_its_place(monkeypatch):
+    pictures = photos("burl")
+    pictures[3] = flipped(pictures[3].pixels, *FLIPS["turned"])
+    proof = prove_sequence(bundle(pictures))
+    whole = proof.registers[4]
+    monkeypatch.setattr("veneerwb.core.sequence.exact.MEGAPIXELS", 0.06)  # of 0.10
+    smaller = exact(proof.bundle, proof.order, proof.rough, proof.ways)[4]
+    corners = np.array([(0, 0), (WIDTH, 0), (0, LENGTH), (WIDTH, LENGTH)])
+    assert 0 < np.abs(smaller.apply(corners) - whole.apply(corners)).max() < 0.3

@@ -11,10 +11,13 @@ import numpy as np
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos import Photo, shrunk
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.chain import chained
 from veneerwb.core.sequence.picture import FLIPS, unflipped
+
+MEGAPIXELS = 6.0
+"""Of a photograph that is flipped, at most: all of those are in memory together."""
 
 
 def exact(
@@ -48,8 +51,8 @@ def _laid(leaf: Leaf, number: int, way: str) -> Leaf:
     if not way:
         return replace(leaf, number=number, back=None)
     along, across = FLIPS[way]
-    pixels = np.ascontiguousarray(leaf.photo[::along, ::across])
+    pixels, factor = shrunk(np.ascontiguousarray(leaf.photo[::along, ::across]), MEGAPIXELS)
     onto = unflipped(way, *leaf.size).inverse()
     faults = tuple(replace(f, outline=onto.apply_to(f.outline)) for f in leaf.faults)
-    face = Side(Photo.of(pixels, leaf.mm_per_px))
+    face = Side(Photo.of(pixels, leaf.mm_per_px * factor))
     return Leaf(number, face, None, onto.apply_to(leaf.usable), faults)

@@ -19,6 +19,7 @@ import numpy as np
 from scipy.optimize import least_squares
 
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.fitting import rigid
 from veneerwb.core.plane import Motion, positive
 from veneerwb.core.squaring import Squaring, scale_between
 from veneerwb.core.targets.locating import Located
@@ -227,10 +228,7 @@ def frame(places: Any, onto: Any, mirrored: bool = False) -> Frame:
             "apart.",
             least=NEAREST,
         )
-    angle = math.degrees(math.atan2((p[:, 0] * q[:, 1] - p[:, 1] * q[:, 0]).sum(), (p * q).sum()))
-    turned = Motion(angle, mirrored=mirrored)
-    dx, dy = there.mean(axis=0) - turned.apply(here).mean(axis=0)
-    motion = Motion(angle, float(dx), float(dy), mirrored)
+    motion = rigid(flat, there)[0] @ Motion(mirrored=mirrored)
     return Frame(motion, tuple(np.linalg.norm(motion.apply(here) - there, axis=1).tolist()))
 
 
