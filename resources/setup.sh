@@ -99,9 +99,15 @@ set_up() {
   done <"$deps/unavailable"
 }
 
+leave() { # what every end comes to; the folder goes with the shell that made it
+  [[ -z $screen ]] || kill "$screen" 2>/dev/null || true
+  [[ $BASHPID != "$made_by" ]] || rm -rf "$scratch"
+}
+
 private_home() { # a home of its own, with the addon linked where each host looks, so that no user's settings are touched
   scratch=$(mktemp -d "${TMPDIR:-/tmp}/veneerwb.XXXXXX")
-  trap 'rm -rf "$scratch"' EXIT
+  made_by=$BASHPID screen=
+  trap leave EXIT
   export HOME=$scratch/home XDG_RUNTIME_DIR=$scratch/run LIBGL_ALWAYS_SOFTWARE=1 QT_QPA_PLATFORM=offscreen
   # The start page of 0.20.2 is a browser, which refuses to run as root inside its sandbox.
   export QTWEBENGINE_DISABLE_SANDBOX=1 QTWEBENGINE_CHROMIUM_FLAGS=--no-sandbox
@@ -124,7 +130,7 @@ start_screen() { # Xvfb takes a free number and tells it; Debian 13's xvfb-run c
   rm -f "$scratch/display" # left by the screen before
   Xvfb -displayfd 3 -screen 0 1280x900x24 -nolisten tcp </dev/null >"$scratch/screen.log" 2>&1 3>"$scratch/display" 9>&- &
   screen=$!
-  trap 'kill "$screen" 2>/dev/null; rm -rf "$scratch"' EXIT
+  trap leave EXIT # again, because a subshell has none
   local tries
   for ((tries = 0; tries < 200; tries++)); do
     [[ ! -s $scratch/display ]] || return 0

@@ -6,6 +6,7 @@
 #   bash tests/bench/run.sh registers [FIGURE...]  registers against the truth and OpenCV (minutes a figure)
 #   bash tests/bench/run.sh proof [...]            faults named, clean bundles accused (an hour in full)
 #   bash tests/bench/run.sh suggestions            knots and splits suggested
+#   bash tests/bench/run.sh sides [FIGURE...]      backs tied, sense proved, wander measured (minutes a figure)
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/../../resources/setup.sh"
 set_up

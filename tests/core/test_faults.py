@@ -146,6 +146,14 @@ def test_where_a_fault_falls_off_a_leaf_it_has_none():
     assert [len(done.faults(n)) for n in (1, 2, 3)] == [1, 0, 1]
 
 
+def test_one_that_runs_over_an_edge_is_cut_on_that_leaf_alone_and_two_alike_are_one():
+    done = carried(bundle(), [Fault(box(150, 100, 195, 120)), Fault(box(150, 100, 195, 120))])
+    assert [len(done.faults(n)) for n in (1, 2, 3)] == [1, 1, 1]
+    assert done.faults(1)[0].outline.equals(box(150, 100, 195, 120))
+    assert same(done.faults(2)[0].outline, box(162, 93, 200, 113))
+    assert carried(done, [Fault(box(150, 100, 195, 120))], [1]) == done
+
+
 def test_there_and_back_again():
     fault = Fault(SQUARE, "split")
     for n in (1, 2, 3):

@@ -14,7 +14,7 @@ from veneerwb.core.leaf import Bundle, Leaf, Side
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.chain import Chain, Check, Step
-from veneerwb.core.sequence.drift import drifted, shifted
+from veneerwb.core.sequence.drift import CLEAR, drifted, shifted
 from veneerwb.core.sequence.follow import compared, cost, follow
 from veneerwb.core.sequence.marks import MARKS_AGREE, MARKS_APART
 from veneerwb.core.sequence.trust import TESTED, trusted
@@ -179,6 +179,22 @@ def test_no_drift_is_made_up():
     assert "So few leaves" in few.text
 
 
+def test_what_a_drift_may_hide_adds_up_over_the_bundle():
+    still = chain(lain(12, 3), (0.0, 0.0))
+    found = follow(bundle(), "log", chain=still).findings
+    (unknown,) = [one for one in found if one.code == "log-unknown"]
+    error = math.hypot(*drifted(still.registers, MIDDLE).error)
+    assert unknown.values["hidden"] == pytest.approx(CLEAR * error, abs=0.05)
+    assert unknown.values["hidden_total"] == pytest.approx(11 * CLEAR * error, abs=0.05)
+
+
+def test_the_figure_is_compared_with_progress():
+    stack = sawn_bundle(3, 150, 300, mm_per_px=1.5, figure="burl", seed=2)
+    for what in (follow, compared):
+        what(stack, progress=(told := []).append)
+        assert told == sorted(told) and told[-1] == 1.0
+
+
 def test_the_error_of_the_drift_is_of_the_size_of_the_miss():
     missed, said = [], []
     for seed in range(20):
@@ -293,7 +309,7 @@ def test_photographs_simply_stacked_are_the_identity_and_say_so():
     moved = follow(stack, chain=chain(lain(3))).bundle
     done = follow(moved, "photographs")
     assert all(leaf.register == IDENTITY == leaf.face.view for leaf in done.bundle.leaves)
-    assert "not-registered" in codes(done) and "simply laid" in done.text
+    assert "not-registered" in codes(done) and "as they were photographed" in done.text
 
 
 def test_trust_adds_up_along_the_chain_and_doubt_is_handed_on():

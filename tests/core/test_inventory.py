@@ -154,6 +154,52 @@ def test_other_peoples_spreadsheets_are_read():
     assert from_csv('bundle,cost\nA,"12,5"\n').entries[0].particulars.cost == 12.5
 
 
+@pytest.mark.parametrize(
+    ("rows", "cost"),
+    [
+        ("bundle;cost\nA;2.450,5", 2450.5), ("bundle;cost\nA;1'250.50", 1250.5),
+        ("bundle;cost\nA;1\u202f234 567,25", 1234567.25), ('bundle,cost\nA,"2,450.5"', 2450.5),
+        ("bundle;cost\nA;0,600", 0.6), ("bundle\tcost\nA\t1.234.567", 1234567.0),
+        ("bundle,cost\nA,1.25E+03", 1250.0),
+        # What another number shows tells what a lone mark before three figures means.
+        ("bundle;cost;thickness mm\nA;2.450;0,6", 2450.0),
+        ("bundle;cost;thickness mm\nA;2,450;0,6", 2.45),
+        ("bundle;cost;full area sq ft\nA;2,450;0.5", 2450.0),
+        ("bundle,cost\nA,2.450", 2.45),  # as we write it ourselves
+    ],
+)
+def test_numbers_of_other_countries_are_read_rightly(rows, cost):
+    assert from_csv(rows + "\n").entries[0].particulars.cost == pytest.approx(cost, rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("text", "code", "said"),
+    [
+        ("bundle;cost\nA;2,450\n", "bad-cell", "2,450 may mean 2450 or 2.45; write 2450"),
+        ("bundle;cost\nA;2.450\n", "bad-cell", "and 2.4500 for the second"),
+        ('bundle,cost\nA,"2,450"\n', "bad-cell", "may mean"),
+        ('bundle,cost,thickness mm\nA,"2,450","0,6"\nB,1,0.5\n', "bad-cell", "may mean"),
+        ("bundle;cost\nA;1.234.56\n", "bad-cell", "not a number"),
+        ("bundle;cost\nA;1_000\n", "bad-cell", "not a number"),
+        ("bundle,cost\nA,2,450\n", "more-cells", "Row 2 has more cells"),
+        ("bundle,cost,currency,origin\nA,2,450,EUR\n", "number-for-currency", "450"),
+        ('bundle,species\nA,Oak\nB,"Ash\nC,Elm\n', "open-quotes", "line 3"),
+        ('bundle,species\nA,"Oak" old\n', "open-quotes", "line 2"),
+    ],
+)
+def test_what_may_be_read_in_two_ways_is_refused(text, code, said):
+    with pytest.raises(VeneerError, match=said) as caught:
+        from_csv(text)
+    assert caught.value.code == code
+
+
+@given(st.floats(0, 1e6).map(lambda value: round(value, 2)), st.floats(0, 1e5))
+def test_a_number_of_our_own_comes_back(cost, area):
+    wanted = Entry(Particulars(cost=cost), Extent(full_m2=round(area, 3)))
+    (found,) = from_csv(as_csv([wanted])).entries
+    assert found == wanted
+
+
 def test_square_feet_follow_from_square_metres():
     one = from_csv("bundle,full area sq ft,full area m2\nA,99,1\n").entries[0]
     assert one.extent.full_sq_ft == pytest.approx(10.764, abs=1e-3)
@@ -178,6 +224,12 @@ def test_what_is_wrong_is_said_with_its_place(text, said):
     with pytest.raises(VeneerError) as caught:
         from_csv(text)
     assert said in str(caught.value) and str(caught.value).endswith(".")
+
+
+def test_a_first_line_with_a_text_longer_than_any_is_refused():
+    with pytest.raises(VeneerError) as caught:
+        from_csv('"' + "a" * (csv.field_size_limit() + 1))
+    assert caught.value.code == "not-an-inventory"
 
 
 def test_files_that_are_no_text_are_refused(tmp_path):

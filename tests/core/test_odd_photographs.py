@@ -11,6 +11,7 @@ from PIL import Image
 from shapely.geometry import box
 
 from veneerwb.core import Top, check, radial
+from veneerwb.core.checks.faces import unregistered
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
 from veneerwb.core.log import Disturbance, sawn_bundle
@@ -18,7 +19,6 @@ from veneerwb.core.photos import Photo
 from veneerwb.core.plane import IDENTITY
 from veneerwb.core.sequence import chained, grids, register
 from veneerwb.core.sequence.residual import residual
-from veneerwb.core.sequence.trust import unregistered
 
 WIDTH, LENGTH = 200.0, 400.0
 CORNERS = np.array([(0, 0), (WIDTH, 0), (0, LENGTH), (WIDTH, LENGTH)])

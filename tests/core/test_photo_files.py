@@ -15,8 +15,10 @@ from PIL import Image
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.files import write_beside
 from veneerwb.core.photos import (
+    MOST_NUMBER,
     Photo,
     by_number,
+    names_apart,
     photo_files,
     save_png,
     sha256_of,
@@ -75,6 +77,25 @@ def test_a_name_without_a_number_is_refused() -> None:
     with pytest.raises(VeneerError, match=r"oak\.mp4") as caught:
         by_number(["leaf 1.png", "oak.mp4"])
     assert caught.value.code == "no-number"
+
+
+@pytest.mark.parametrize("name", ["leaf 0.png", "scan_20240501.jpg", f"leaf {MOST_NUMBER + 1}.jpg"])
+def test_a_number_that_no_leaf_has_is_refused(name: str) -> None:
+    with pytest.raises(VeneerError, match=f"{name}.*from 1 to {MOST_NUMBER}") as caught:
+        by_number(["leaf 1.png", name])
+    assert caught.value.code == "number-of-no-leaf"
+    assert list(by_number([f"leaf {MOST_NUMBER}.png"])) == [MOST_NUMBER]
+
+
+def test_files_of_one_name_are_called_by_their_folders() -> None:
+    assert names_apart(["a/leaf 1.png", "b/leaf 1.png", "a/leaf 2.png"]) == {
+        Path("a/leaf 1.png"): "a/leaf 1.png", Path("b/leaf 1.png"): "b/leaf 1.png",
+        Path("a/leaf 2.png"): "leaf 2.png",
+    }
+    deep = [Path("/x/a/leaf 1.png"), Path("/y/a/leaf 1.png")]
+    assert names_apart(deep) == {path: str(path) for path in deep}
+    with pytest.raises(VeneerError, match=r"a/leaf 1\.png and b/leaf 1\.png both"):
+        by_number(["a/leaf 1.png", "b/leaf 1.png"])
 
 
 def test_two_files_with_one_number_are_both_named() -> None:

@@ -14,7 +14,7 @@ from veneerwb.core.photos import Photo
 from veneerwb.core.plane import tand
 from veneerwb.core.sequence import chained
 from veneerwb.core.sequence.frames import leaf_frames
-from veneerwb.core.sequence.point import on_bundle, point_drift, views
+from veneerwb.core.sequence.point import point_drift
 
 SIX = {
     k: Motion.turn_about(100.0, 300.0, 0.5 * k) @ Motion(dx=3.0 * k, dy=-2.0 * k * k)
@@ -71,14 +71,6 @@ def test_frames_may_start_anywhere_on_the_leaf() -> None:
 def test_no_leaves_are_refused() -> None:
     with pytest.raises(VeneerError):
         point_drift((0.0, 0.0), {})
-
-
-def test_the_point_under_the_pointer_is_found_on_every_leaf(slanting: Bundle) -> None:
-    for leaf in slanting.leaves:
-        point = on_bundle(slanting, (90.0, 200.0), leaf.number)
-        way = point_drift(point, views(slanting))
-        row = way.numbers.index(leaf.number)
-        assert way.places[row] == pytest.approx((90.0, 200.0))
 
 
 def test_a_point_of_the_figure_is_followed_on_a_stem_that_leans(slanting: Bundle) -> None:

@@ -333,7 +333,9 @@ def test_one_two_and_three_leaves_prove_no_order():
 
 def test_two_leaves_of_which_one_is_the_other_or_lies_wrong():
     pictures = photos("burl", 3)
-    assert named(prove_sequence(bundle([pictures[0], pictures[0]]))) == [("duplicate", 2)]
+    twice = prove_sequence(bundle([pictures[0], pictures[0]]))
+    assert named(twice) == [("duplicate", 2)]
+    assert twice.text.startswith("All 2 photographs are one and the same")
     proof = prove_sequence(bundle([pictures[0], pictures[0], pictures[1], pictures[2]]))
     assert named(proof) == [("duplicate", 2)] and not proof.sure
 
@@ -342,6 +344,14 @@ def test_a_black_frame_is_named():
     pictures = photos("burl", 5)
     pictures[2] = Photo.of(np.zeros((520, 200, 3), np.uint8), 1.0)
     with pytest.raises(VeneerError, match="leaf 3 shows no figure"):
+        prove_sequence(bundle(pictures))
+
+
+def test_a_leaf_of_absurd_scale_is_refused_before_memory_goes(monkeypatch):
+    pictures = photos("burl", 5)
+    pictures[3] = Photo.of(np.zeros((1000, 400, 3), np.uint8), 10.0)
+    monkeypatch.setattr("veneerwb.core.sequence.proof.picture", None)
+    with pytest.raises(VeneerError, match="leaf 4 would be 4 x 10 m large"):
         prove_sequence(bundle(pictures))
 
 
@@ -374,6 +384,7 @@ def test_progress_ends_at_one():
     told = []
     prove_sequence(bundle(photos("burl", 4)), told.append)
     assert told == sorted(told) and told[-1] == 1.0
+    assert len([share for share in told if share <= 0.3]) >= 4  # while they are read, too
 
 
 def test_a_large_photograph_that_lies_wrong_is_made_smaller_and_keeps_its_place(monkeypatch):

@@ -7,7 +7,7 @@ import pytest
 from veneerwb.core.errors import sentence
 from veneerwb.core.sequence.order import proven, slices, tells
 from veneerwb.core.sequence.steps import change, lone
-from veneerwb.core.sequence.suspects import KINDS, missing, out_of_place, thickness
+from veneerwb.core.sequence.suspects import KINDS, lying, missing, out_of_place, thickness
 from veneerwb.core.sequence.verdict import _misplaced, _moved
 
 
@@ -88,6 +88,16 @@ def test_only_steps_that_stay_grown_are_a_change_of_thickness(steps, at):
     assert (None if found is None else found.at) == at
 
 
+@pytest.mark.parametrize("growth", [1.12, 1.2, 1 / 1.3])
+def test_a_slow_change_of_pace_is_no_change_of_thickness(growth):
+    assert change([growth**k for k in range(11)]) is None
+
+
+def test_steps_none_of_which_counts_tell_no_change():
+    """As where every other leaf lies turned over."""
+    assert change([1.0, 1.1, 0.9, 1.0, 1.6, 1.7], range(6)) is None
+
+
 def test_a_change_of_thickness_is_measured():
     assert change([1, 1, 1, 1.5, 1.5, 1.5]).times == pytest.approx(1.5, abs=0.01)
 
@@ -121,3 +131,10 @@ def test_suspects_are_worded_from_templates():
         assert str(suspect.leaf) in suspect.text
     assert "a gap, or one thicker leaf" in missing(3, 4, 2.04).text
     assert "changes 2 times as much" in missing(3, 4, 2.04).text
+
+
+def test_a_leaf_that_may_be_turned_over_or_end_for_end_is_said_to_be_either():
+    sure, unsure = lying(4, "turned"), lying(4, "turned", unsure=True)
+    assert (sure.kind, unsure.kind) == ("turned", "turned")
+    assert "look at the leaf itself" in unsure.text and "end for end" in unsure.text
+    assert "end for end" not in sure.text

@@ -12,8 +12,10 @@ from veneerwb.core.leaf import Bundle, Leaf, Side
 from veneerwb.core.log import Disturbance, sawn_bundle
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import IDENTITY, Motion
+from veneerwb.core.preparing import Cancelled
 from veneerwb.core.sequence import chain as chain_file
 from veneerwb.core.sequence import chained, register, registered
+from veneerwb.core.sequence.exact import exact
 
 WIDTH, LENGTH = 240.0, 700.0
 CORNERS = np.array([(0, 0), (WIDTH, 0), (0, LENGTH), (WIDTH, LENGTH)])
@@ -54,6 +56,36 @@ def test_registers_are_true_where_the_figure_does_not_change(figure):
     shaken = small(6, figure, thickness=0.001, disturb=Disturbance())
     off = misses(registers(register(shaken)), registers(shaken))
     assert np.sqrt(np.mean(off**2)) < 0.25 and off.max() < 0.5
+
+
+@pytest.mark.parametrize("figure", FIGURES)
+def test_on_a_stem_without_slope_registers_are_true_although_the_figure_changes(figure):
+    shaken = small(8, figure, disturb=Disturbance())
+    off = misses(registers(register(shaken)), registers(shaken))
+    assert np.sqrt(np.mean(off**2)) < 0.5 and np.percentile(off, 95) < 1.0
+
+
+def test_exact_registers_say_where_they_could_not_be_made_or_are_in_doubt():
+    bundle = small(4)
+    rough = {leaf.number: leaf.register for leaf in bundle.leaves}
+    assert exact(bundle, [1, 2, 3, 4], rough, {}).refused is None
+    leaves = [replace(leaf, back=None) for leaf in bundle.leaves]
+    leaves[2] = replace(small(1, seed=9).leaves[0], number=3, back=None)
+    found = exact(Bundle(tuple(leaves), 0.6), [1, 2, 4, 3], rough, {})
+    assert found.refused is None and (4, 3) in found.doubts
+    leaves[2] = Leaf(3, Side(Photo.of(np.zeros((700, 240, 3), np.uint8), 1.0)))
+    found = exact(Bundle(tuple(leaves), 0.6), [1, 2, 4, 3], rough, {})
+    assert found == rough and "leaf 3 shows no figure" in str(found.refused)
+
+
+def test_exact_registers_that_are_stopped_are_not_said_to_be_refused():
+    def stop(share):
+        raise Cancelled
+
+    bundle = small(2)
+    rough = {leaf.number: leaf.register for leaf in bundle.leaves}
+    with pytest.raises(Cancelled):
+        exact(bundle, [1, 2], rough, {}, stop)
 
 
 def test_the_figure_is_followed_down_a_sloping_stem():
@@ -195,3 +227,16 @@ def test_backs_that_were_not_photographed_follow_the_new_registers():
 
 def test_a_face_is_viewed_where_it_is_registered():
     assert all(leaf.face.view == leaf.face.register for leaf in register(small(2)).leaves)
+
+
+def test_progress_rises_to_one_and_whoever_is_told_may_end_it():
+    told = []
+    chained(small(), progress=told.append)
+    assert told == sorted(told) and told[-1] == 1.0 and len(told) >= 5
+
+    def enough(share):
+        if share > 0.4:
+            raise InterruptedError
+
+    with pytest.raises(InterruptedError):
+        chained(small(), progress=enough)

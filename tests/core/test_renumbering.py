@@ -11,6 +11,7 @@ from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, VeneerError, sawn_b
 from veneerwb.core.photos import Photo
 from veneerwb.core.renumbering import (
     all_numbers,
+    numbers_now,
     over,
     put_right,
     renumbered,
@@ -199,3 +200,23 @@ def test_a_proof_is_carried_out():
         # The figure wanders from leaf to leaf; the frame of the photograph does not.
         assert np.hypot(leaf.register.dx, leaf.register.dy) < 10.0
     assert prove_sequence(right).suspects == []
+
+
+def test_a_leaf_whose_number_nobody_changes_hinders_no_other():
+    """A document may hold a number that would not be given now."""
+    assert all_numbers([1, 20001], {1: 5}) == {1: 5, 20001: 20001}
+    for wrong in (0, 20002):
+        with pytest.raises(VeneerError):
+            all_numbers([1, 2], {1: wrong})
+
+
+def test_leaves_read_anew_are_known_by_their_photographs():
+    """Whatever numbers they have by then; a leaf that shows another photograph is another leaf."""
+    photos = [photo(seed) for seed in range(4)]
+    old = Bundle(tuple(Leaf(k, Side(one)) for k, one in enumerate(photos[:3], start=1)), 0.6)
+    assert numbers_now(old, renumbered(old, {1: 2, 2: 1})) == {1: 2, 2: 1, 3: 3}
+    shown = (photos[3], photos[2], photos[1])
+    new = Bundle(tuple(Leaf(k, Side(one)) for k, one in enumerate(shown, start=1)), 0.6)
+    assert numbers_now(old, new) == {2: 3, 3: 2}
+    doubled = Bundle((Leaf(1, Side(photos[0])), Leaf(2, Side(photos[0]))), 0.6)
+    assert numbers_now(doubled, doubled) == {1: 1, 2: 2}

@@ -9,13 +9,13 @@ import numpy as np
 import pytest
 
 from veneerwb.core import Stock, Top, radial, sawn_bundle
+from veneerwb.core.checks.faces import unregistered
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.chain import registered
 from veneerwb.core.sequence.residual import HALF, REACH, residual
-from veneerwb.core.sequence.trust import unregistered
 
 SIZE = {"width": 240.0, "length": 500.0, "mm_per_px": 1.0}
 TOP = Top.round(440)
@@ -45,6 +45,12 @@ def test_true_registers_leave_nothing():
     found = residual(radial(burl(), TOP, ways=6, turn="slip"))
     assert found.rms < 0.05 and found.worst < 0.2 and found.measured > 0.9 * found.tried
     assert len(found.seams) == 6 and [(s.a, s.b) for s in found.seams][-1] == (6, 1)
+
+
+def test_progress_is_told_seam_by_seam():
+    told = []
+    residual(radial(burl(), TOP, ways=6), progress=told.append)
+    assert told == pytest.approx([k / 6 for k in range(1, 7)])
 
 
 @pytest.mark.parametrize("off", [(1.3, -0.8), (0.0, 2.4), (-3.2, 3.1), (0.4, 0.0)])

@@ -2,6 +2,7 @@
 """The stack's sense proved by the photograph of a back: whose face shows the same surface."""
 
 from dataclasses import replace
+from functools import cache
 
 import numpy as np
 import pytest
@@ -12,12 +13,13 @@ from veneerwb.core.photos import Photo
 from veneerwb.core.plane import IDENTITY
 from veneerwb.core.sides import proved_sense
 
-SHAKEN = {"shift": 8.0, "turn": 1.5, "exposure": 0.1, "noise": 0.01}
 
-
-def sawn(figure="burl", leaves=3, backs=(2,), seed=5, **more):
-    more = {"disturb": SHAKEN, **more}
-    return sawn_bundle(leaves, 130.0, 320.0, 0.6, 1.0, figure, seed, backs=backs, **more)
+@cache
+def sawn(figure="burl", leaves=3, backs=(2,), seed=5, shift=8.0):
+    shaken = {"shift": shift, "turn": 1.5, "exposure": 0.1, "noise": 0.01}
+    return sawn_bundle(
+        leaves, 100.0, 220.0, 0.6, 1.0, figure, seed, backs=backs, disturb=shaken
+    )
 
 
 def turned_about(bundle):
@@ -40,14 +42,18 @@ def with_back(bundle, pixels, view=None):
 
 
 @pytest.mark.parametrize("figure", ["cathedral", "ripple", "stripe"])
-def test_one_back_proves_the_sense_whichever_it_is(figure):
-    bundle = sawn(figure)
-    under, over = proved_sense(bundle), proved_sense(turned_about(bundle))
+def test_one_back_proves_the_sense(figure):
+    under = proved_sense(sawn(figure))
     assert (under.back, under.agrees) == ("next", True)
-    assert (over.back, over.agrees) == ("previous", True)
     (reading,) = under.readings
     assert reading.margin > 0.3 and reading.likeness["next"] > reading.step
     assert reading.likeness["previous"] < reading.likeness["face"] < reading.likeness["next"]
+
+
+def test_the_other_sense_is_proved_as_well():
+    over = proved_sense(turned_about(sawn()))
+    assert (over.back, over.agrees) == ("previous", True)
+    assert "Leaf 2 lay over leaf 1" in over.text and "by the back of leaf 2" in over.text
 
 
 def test_a_bundle_that_says_the_opposite_is_told_so():
@@ -61,7 +67,7 @@ def test_a_bundle_that_says_the_opposite_is_told_so():
 
 def test_the_face_photographed_again_is_no_back():
     bundle = sawn()
-    again = sawn(disturb={**SHAKEN, "shift": 7.0}).leaf(2)
+    again = sawn(shift=7.0).leaf(2)
     for pixels, view in ((again.photo[:, ::-1], IDENTITY), (again.photo, again.register)):
         found = proved_sense(with_back(bundle, pixels, view))
         assert found.back is None and found.readings[0].same == "face"
@@ -97,7 +103,7 @@ def test_what_a_back_does_not_tell_is_not_guessed():
 
 
 def test_backs_that_contradict_each_other_prove_nothing():
-    bundle = sawn(leaves=6, backs=[2, 5])
+    bundle = sawn(leaves=6, backs=(2, 5))
     leaves = [
         leaf if leaf.number < 4 else replace(leaf, number=10 - leaf.number)
         for leaf in bundle.leaves

@@ -2,6 +2,7 @@
 """What a leaf suggests: its knots, stains and splits, and little of its figure."""
 
 from dataclasses import replace
+from functools import cache
 
 import numpy as np
 import pytest
@@ -14,16 +15,22 @@ from veneerwb.core.log import TABLE, Log
 from veneerwb.core.photos import Photo
 from veneerwb.core.spots import suggested
 
-WIDTH, LENGTH = 300.0, 700.0
+WIDTH, LENGTH = 300.0, 500.0
 DARK, LIGHT = (38, 28, 20), (250, 246, 236)
 
 
-def photograph(figure, seed=3, scale=1.0, knots=0):
-    """Pixels of a generated leaf, with the noise of a camera, and its knots."""
+@cache
+def generated(figure, seed, scale, knots):
     log = Log(WIDTH, LENGTH, 0.6, figure, seed, 0.0, knots)
     noise = np.random.default_rng(seed).normal(0, 2, (*log.pixels(scale), 3))
     pixels = np.clip(log.picture(0, scale) + noise, 0, 255).astype(np.uint8)
     return pixels, tuple(log.faults(0))
+
+
+def photograph(figure, seed=3, scale=1.0, knots=0):
+    """Pixels of a generated leaf, with the noise of a camera, and its knots."""
+    pixels, faults = generated(figure, seed, scale, knots)
+    return pixels.copy(), faults
 
 
 def leaf(pixels, scale=1.0, **more):
@@ -62,41 +69,41 @@ def is_found(found, outline, kinds):
 
 
 def test_the_figure_itself_suggests_next_to_nothing():
-    counts = [
-        len(suggested(leaf(photograph(figure, seed)[0]))) for figure in FIGURES for seed in (3, 4)
-    ]
-    assert max(counts) <= 2 and sum(counts) <= 4
+    counts = [len(suggested(leaf(photograph(figure)[0]))) for figure in FIGURES]
+    assert max(counts) <= 2 and sum(counts) <= 2
 
 
 @pytest.mark.parametrize("figure", [f for f in FIGURES if f != "burl"])
 def test_knots_are_found(figure):
     """Not on burl: its eyes are as dark and as round as a knot."""
-    knots, seen = 0, 0
-    for seed in (3, 5):
-        pixels, faults = photograph(figure, seed, knots=4)
-        found = suggested(leaf(pixels))
-        knots += len(faults)
-        seen += sum(is_found(found, fault.outline, ("knot", "stain")) for fault in faults)
-    assert knots == 8 and seen >= (6 if figure == "crotch" else 7)
+    pixels, faults = photograph(figure, 5, knots=4)
+    found = suggested(leaf(pixels))
+    seen = sum(is_found(found, fault.outline, ("knot", "stain")) for fault in faults)
+    assert seen == len(faults) == 4 and len(found) <= 5
+
+
+CRACKS = {
+    DARK: ((40, 60, 300, 1.5, 2.0), (120, 330, 60, 2.0, -5.0), (200, 280, 150, 1.0, 4.0)),
+    LIGHT: ((80, 40, 250, 1.0, -2.0), (160, 60, 60, 2.0, 5.0), (250, 150, 300, 1.5, 1.0)),
+}
+"""x, y, length, width, degrees."""
 
 
 @pytest.mark.parametrize("figure", FIGURES)
-@pytest.mark.parametrize("colour", [DARK, LIGHT])
-def test_splits_are_found(figure, colour):
-    pixels, _ = photograph(figure, 3)
+def test_splits_are_found(figure):
+    pixels, _ = photograph(figure)
     lines = []
-    for x, y, length, width, degrees in (
-        (60, 60, 300, 1.5, 2.0), (150, 330, 60, 2.0, -5.0), (215, 420, 150, 1.0, 4.0)
-    ):
-        line, area = crack(x, y, length, width, degrees)
-        lines.append(line)
-        pixels = painted(pixels, area, colour)
+    for colour, cracks in CRACKS.items():
+        for one in cracks:
+            line, area = crack(*one)
+            lines.append(line)
+            pixels = painted(pixels, area, colour)
     found = [s for s in suggested(leaf(pixels)) if s.kind == "split"]
     hits = [
         line for line in lines
         if any(s.outline.buffer(1).intersection(line).length > 0.5 * line.length for s in found)
     ]
-    assert len(hits) == 3 and len(found) <= 4
+    assert len(hits) == 6 and len(found) <= 7
 
 
 def test_a_fine_split_is_found_on_a_finer_photograph():
@@ -147,7 +154,7 @@ def test_the_strongest_comes_first_and_the_same_leaf_suggests_the_same():
 
 def test_light_and_exposure_hardly_matter():
     pixels, faults = photograph("plain", 3, knots=4)
-    light = np.linspace(0.5, 1.1, 700)[:, None, None] * np.linspace(0.7, 1.0, 300)[None, :, None]
+    light = np.linspace(0.5, 1.1, 500)[:, None, None] * np.linspace(0.7, 1.0, 300)[None, :, None]
     found = suggested(leaf((pixels * light).clip(0, 255).astype(np.uint8)))
     assert sum(is_found(found, f.outline, ("knot", "stain")) for f in faults) >= 3
     assert len(found) <= 5
@@ -165,13 +172,13 @@ def test_nothing_is_applied_and_what_is_known_is_not_suggested_again():
 
 def test_what_lies_off_the_usable_area_is_not_suggested():
     pixels, _ = photograph("plain", 3)
-    pixels[:, :40], pixels[:, 270:], pixels[:30], pixels[670:] = TABLE, TABLE, TABLE, TABLE
+    pixels[:, :40], pixels[:, 270:], pixels[:30], pixels[470:] = TABLE, TABLE, TABLE, TABLE
     pixels = painted(pixels, box(12, 100, 24, 112), (20, 20, 20))  # dirt on the table
-    pixels = painted(pixels, box(40, 0, 42, 700), (90, 90, 90))  # the leaf's shadow
-    cut = leaf(pixels, usable=box(43, 31, 269, 669))
+    pixels = painted(pixels, box(40, 0, 42, 500), (90, 90, 90))  # the leaf's shadow
+    cut = leaf(pixels, usable=box(43, 31, 269, 469))
     assert suggested(cut) == ()
     spot = LineString([(60, 300), (60.01, 300)]).buffer(7)
-    near_edge = leaf(painted(pixels, spot, (60, 40, 30)), usable=box(43, 31, 269, 669))
+    near_edge = leaf(painted(pixels, spot, (60, 40, 30)), usable=box(43, 31, 269, 469))
     assert is_found(suggested(near_edge), spot, ("knot",))
 
 

@@ -71,12 +71,12 @@ class Hand:
             self._mouse(QtCore.QEvent.MouseMove, at, none, button)
         self._mouse(QtCore.QEvent.MouseButtonRelease, end, button, none)
 
-    def wheel(self, at, notches):
+    def wheel(self, at, notches, keys=QtCore.Qt.NoModifier):
         """The wheel over a point of the widget."""
         point, canvas = QtCore.QPointF(*at), self.view.canvas
         event = QtGui.QWheelEvent(
             point, QtCore.QPointF(canvas.mapToGlobal(point.toPoint())), QtCore.QPoint(),
-            QtCore.QPoint(0, 120 * notches), QtCore.Qt.NoButton, QtCore.Qt.NoModifier,
+            QtCore.QPoint(0, 120 * notches), QtCore.Qt.NoButton, keys,
             QtCore.Qt.NoScrollPhase, False,
         )  # fmt: skip
         QtGui.QApplication.sendEvent(canvas, event)
@@ -282,7 +282,7 @@ def swapped():
     """Eight leaves, shifted and turned under the camera, leaves 3 and 6 in each other's place; how
     they lay is in `registers` by the numbers that they were given."""
     true = sawn_bundle(
-        leaves=8, width=200, length=500, mm_per_px=1.5, figure="cathedral", seed=3, knots=0,
+        leaves=8, width=200, length=500, mm_per_px=1.5, figure="burl", seed=5, knots=0,
         disturb={"shift": 8.0, "turn": 1.0},
     )  # fmt: skip
     mixed = renumbered(true, {3: 6, 6: 3})

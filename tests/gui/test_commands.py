@@ -41,6 +41,7 @@ def test_leaves_come_in_from_a_folder_in_one_step(user, doc, folder):
     user.fill("known", "500 mm")
     user.fill("thickness", "1/32 in")
     user.fill("back", "previous")
+    user.fill("side", "face")
     user.ok()
     user.wait_closed()
     (bundle,) = [obj for obj in doc.Objects if kind_of(obj) == "Bundle"]

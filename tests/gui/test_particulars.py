@@ -4,10 +4,14 @@
 import csv
 
 import FreeCADGui
+import numpy as np
 import pytest
 from PySide import QtGui
+from shapely import geometry
 
-from veneerwb.host.objects import add_bundle
+from veneerwb.core import Bundle, Leaf, Side
+from veneerwb.core.photos import Photo
+from veneerwb.host.objects import add_bundle, core_bundle
 
 OPEN = ("Veneer_Particulars", "Species")
 
@@ -168,3 +172,63 @@ def test_a_bundle_opens_by_a_double_click(user, bundle):
     assert user.box("Label").text() == bundle.Label
     user.cancel()
     user.wait_closed()
+
+
+# --- the light ---------------------------------------------------------------------------------
+
+
+@pytest.fixture
+def uneven(fresh):
+    """Three leaves on a grey table, photographed in one jig; the second with less light."""
+    rng, leaves = np.random.default_rng(2), []
+    for number, light in ((1, 200), (2, 160), (3, 200)):
+        pixels = np.full((100, 60, 3), light, np.uint8)
+        pixels[20:80, 15:45] = rng.integers(60, 120, (60, 30, 1))
+        outline = geometry.box(75, 100, 225, 400)
+        leaves.append(Leaf(number, Side(Photo.of(pixels, 5.0)), None, outline))
+    made = add_bundle(fresh, Bundle(tuple(leaves), 0.6, "own"))
+    fresh.recompute()
+    fresh.clearUndos()
+    return made
+
+
+def table(bundle):
+    """How light the table is behind each leaf."""
+    return [round(float(leaf.photo[:10].mean())) for leaf in core_bundle(bundle).leaves]
+
+
+def test_the_light_is_evened_and_had_back_on_the_screen(user, fresh, uneven):
+    before = user.state(fresh)
+    user.open_panel(*OPEN)
+    assert not user.box("EvenLight").isEnabled() and not user.visible(QtGui.QListWidget, "light")
+    user.box("even").click()
+    user.wait_for(lambda: user.visible(QtGui.QListWidget, "light"), "it is said what was done")
+    assert table(uneven) == [200] * 3
+    said = user.lines("light")
+    assert said[0] == "Leaf 1 is left as it is." and "Leaf 2 was made" in said[1]
+    assert "lighter" in said[1] and len(said) == 3
+    user.fill("EvenLight", False)
+    user.wait_for(lambda: table(uneven) == [200, 160, 200], "it is as photographed")
+    user.ok()
+    user.wait_closed()
+    assert uneven.EvenLight is False and fresh.UndoCount == 1
+    user.double_click(uneven, "Species")
+    user.fill("EvenLight", True)
+    user.ok()
+    user.wait_closed()
+    assert table(uneven) == [200] * 3 and fresh.UndoCount == 2
+    fresh.undo()
+    fresh.undo()
+    fresh.recompute()
+    assert user.state(fresh) == before
+
+
+def test_light_that_cannot_be_measured_is_said_and_nothing_is_changed(user, fresh, bundle):
+    before = user.state(fresh)
+    user.open_panel(*OPEN)
+    user.box("even").click()
+    said = user.box("trouble").text()
+    assert "8 of 8" in said and "Leaf 1 shows no background" in said
+    user.cancel()
+    user.wait_closed()
+    assert user.state(fresh) == before and fresh.UndoCount == 0

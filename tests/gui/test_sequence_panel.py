@@ -2,6 +2,7 @@
 """The panel that proves a bundle's order and lays its leaves on each other, with its window."""
 
 from dataclasses import replace
+from types import SimpleNamespace
 
 import FreeCAD
 import FreeCADGui
@@ -9,10 +10,13 @@ import numpy as np
 import pytest
 from PySide import QtCore, QtGui
 
-from veneerwb.core import Motion, sawn_bundle
+from veneerwb.core import Motion, VeneerError, sawn_bundle
 from veneerwb.core.plane import IDENTITY
 from veneerwb.core.renumbering import turned_end_for_end, turned_over
+from veneerwb.core.sequence import exact as exact_file
 from veneerwb.core.sequence import registered
+from veneerwb.core.sequence.exact import Exact
+from veneerwb.gui.panels import base
 from veneerwb.host.objects.base import kind_of
 
 OPEN = ("Veneer_Sequence", "prove")
@@ -23,7 +27,7 @@ DELETE = int(getattr(QtCore.QEvent.DeferredDelete, "value", QtCore.QEvent.Deferr
 def flipped():
     """Eight leaves, of which leaf 2 was photographed end for end and leaf 5 from its other side."""
     true = sawn_bundle(
-        leaves=8, width=200, length=500, mm_per_px=1.5, figure="burl", seed=3, knots=0,
+        leaves=8, width=200, length=500, mm_per_px=1.5, figure="burl", seed=5, knots=0,
         disturb={"shift": 8.0, "turn": 1.0},
     )  # fmt: skip
     how = {2: turned_end_for_end, 5: turned_over}
@@ -88,6 +92,18 @@ def test_leaves_are_renumbered_as_proposed_in_one_step(user, fresh, mixed):
     assert user.state(fresh) == state
 
 
+def test_a_proposal_for_leaves_that_are_others_now_is_refused(user, fresh, mixed):
+    """Changed without a recompute, of which the panel would hear."""
+    user.open_panel(*OPEN)
+    user.box("prove").click()
+    mixed.Leaves[4].RegisterX = 12.0
+    before = numbers_by_photo(mixed)
+    user.box("renumber").click()
+    assert "prove the sequence again" in user.box("trouble").text()
+    assert numbers_by_photo(mixed) == before
+    assert "not proved yet" in user.box("summary").text()
+
+
 @pytest.mark.parametrize("how", ["cancel", "escape"])
 def test_nothing_is_left_of_what_is_not_wanted(user, fresh, mixed, how):
     before = user.state(fresh)
@@ -127,6 +143,36 @@ def test_leaves_that_lie_wrong_are_put_right(user, fresh, flipped, panel, in_doc
     assert fresh.UndoCount == 1 and obj.Message == ""
 
 
+@pytest.mark.parametrize("trouble, said", [
+    ("refused", "may be some millimetres off. On leaf 4 nothing shows."),
+    ("doubts", "goes on from leaf 3 to 4, from leaf 4 to 5 is in doubt"),
+    ("", None),
+])
+def test_a_register_that_is_not_exact_or_in_doubt_is_said_so_where_it_is_applied(
+    user, fresh, flipped, panel, in_document, monkeypatch, trouble, said
+):
+    def exact(bundle, order, rough, ways, progress):
+        found = Exact(rough)
+        if trouble == "refused":
+            found.refused = VeneerError("none", "On leaf {leaf} nothing shows.", leaf=4)
+        elif trouble:
+            found.doubts = ((3, 4), (4, 5))
+        return found
+
+    obj = in_document(fresh, flipped)
+    obj.Follows = "figure"
+    fresh.recompute()
+    user.open_panel(*OPEN)
+    user.box("prove").click()
+    user.click(user.box("suspects"), 1)
+    monkeypatch.setattr(exact_file, "exact", exact)
+    user.box("turn_over").click()
+    summary = user.box("summary").text()
+    assert "Leaf 5 was turned over" in summary
+    words = [said] if said else []
+    assert [word for word in (said, "doubt", "off") if word and word in summary][:1] == words
+
+
 def test_a_proof_can_be_stopped(user, fresh, mixed, panel):
     user.open_panel(*OPEN)
     button = user.box("prove")
@@ -139,7 +185,7 @@ def test_a_proof_can_be_stopped(user, fresh, mixed, panel):
     QtCore.QTimer.singleShot(0, stop)
     button.click()
     assert said and said[0][0].startswith("Stop (") and not said[0][1]
-    assert "stopped" in user.box("trouble").text() and panel().work.proof is None
+    assert "Stopped" in user.box("trouble").text() and panel().work.proof is None
     assert user.box("register").isEnabled() and "Prove" in button.text()
     button.click()
     assert "2 suspects" in user.box("summary").text()
@@ -260,7 +306,9 @@ def test_the_window_is_opened_again_where_it_was(user, mixed, panel):
     assert again.told.likeness is not None
 
 
-def test_the_pictures_keep_clear_of_a_panel_that_lies_over_the_window(user, mixed, panel):
+def test_the_pictures_keep_clear_of_a_panel_that_lies_over_the_window(
+    user, mixed, panel, monkeypatch
+):
     """Newer hosts lay the panel over the views."""
 
     def on_screen(widget):
@@ -277,13 +325,16 @@ def test_the_pictures_keep_clear_of_a_panel_that_lies_over_the_window(user, mixe
     class Over:
         """A panel over the right edge of the window."""
 
+        def isVisible(self):
+            return True
+
         def size(self):
             return QtCore.QSize(window.form.width() // 6, 300)
 
         def mapToGlobal(self, point):
             return window.form.mapToGlobal(QtCore.QPoint(5 * window.form.width() // 6, 100) + point)
 
-    window._beside = Over()
+    monkeypatch.setattr(base, "shown", lambda: [SimpleNamespace(form=Over())])
     # Asked of the margin: in a narrow window the pictures are as small as they can be.
     user.wait_for(
         lambda: window.form.layout().getContentsMargins()[2] >= window.form.width() // 6,

@@ -13,8 +13,9 @@ from shapely.geometry import box
 from veneerwb.core import VeneerError
 from veneerwb.core.preparing import Cancelled, Preparation, Troubles
 from veneerwb.host import areas, light
-from veneerwb.host.bringing_in import bring_in
-from veneerwb.host.objects import add_bundle, add_match, core_bundle
+from veneerwb.host.bringing_in import bring_in, take_out
+from veneerwb.host.objects import add_bundle, add_bundle_from_photos, add_match, core_bundle
+from veneerwb.host.objects.base import Refused
 
 WIDTH, LENGTH = 100, 240  # mm and pixels of the leaf
 TABLE = (60, 90, 130)
@@ -142,6 +143,11 @@ def test_the_light_of_a_bundle_can_be_evened_later(doc, shoot, paths):
     said = light.even_light(bundle)
     assert "Light evened from the background" in said[0]
     assert doc.UndoCount == 2 and np.ptp(brightness(bundle)) < 4.0
+    told = light.told(bundle)
+    assert [line.split(" was")[0] for line in told if "lighter" in line] == [
+        "Leaf 2", "The back of leaf 3",
+    ]
+    assert "darker" in told[2] and len(told) == 4
     core = core_bundle(bundle)
     sides = core.leaf(1).face, core.leaf(3).back
     face, back = (side.photo[40:-40, 40:-40].mean() for side in sides)
@@ -159,7 +165,7 @@ def test_a_patch_evens_the_light_and_troubles_are_named_together(doc, paths):
     gains = [list(leaf.Gains) for leaf in bundle.Leaves]
     with pytest.raises(Troubles) as caught:
         light.even_light(bundle, box(60.0, 80.0, 100.0, 220.0))  # figured wood
-    assert len(caught.value.each) == 3 and "face of leaf 2" in caught.value.each[1][1]
+    assert len(caught.value.each) == 3 and "Leaf 2 is not plain" in caught.value.each[1][1]
     assert [list(leaf.Gains) for leaf in bundle.Leaves] == gains
 
 
@@ -218,6 +224,37 @@ def test_values_that_cannot_be_are_refused_before_photographs_are_read(doc, path
     with pytest.raises(VeneerError):
         bring_in(doc, paths, HOW, **{"thickness": 0.6, **wrong}, progress=lambda *a: told.append(a))
     assert told == [] and doc.Objects == []
+
+
+def test_a_bundle_is_taken_out_unless_it_is_used(doc, paths):
+    bundle = bring_in(doc, paths, HOW, 0.6)
+    doc.addObject("App::DocumentObjectGroup", "Shelf").addObject(bundle)
+    match = add_match(doc, bundle)
+    with pytest.raises(Refused, match=f"{match.Label} uses these leaves"):
+        take_out(bundle)
+    doc.removeObject(match.Name)
+    doc.clearUndos()
+    take_out(bundle)
+    assert [obj.Name for obj in doc.Objects] == ["Shelf"] and doc.UndoCount == 1
+
+
+def test_backs_and_faces_of_one_name_keep_it_and_are_told_apart(doc, paths, tmp_path):
+    (tmp_path / "rear").mkdir()
+    behind = tmp_path / "rear" / "leaf 2.png"
+    Image.fromarray(photograph(5, 0.9, mirrored=True)).save(behind)
+    bundle = bring_in(doc, paths, HOW, 0.6, backs={2: behind})
+    leaf = bundle.Leaves[1]
+    assert (leaf.OriginalName, leaf.BackOriginalName) == ("leaf 2.png", "leaf 2.png")
+    behind.write_bytes(paths[0].read_bytes())
+    with pytest.raises(Troubles, match=r"rear/leaf 2.png is the same photograph as leaf 1.png"):
+        bring_in(doc, paths, HOW, 0.6, backs={2: behind})
+
+
+def test_a_script_too_is_told_of_a_scale_ten_times_wrong(doc, shoot):
+    paths = shoot("leaf", np.full((700, 500, 3), 120, np.uint8))
+    with pytest.raises(VeneerError, match="would show a leaf 5 m across and 7 m along"):
+        add_bundle_from_photos(doc, paths, mm_per_px=10.0, thickness=0.6)
+    assert doc.Objects == []
 
 
 def test_it_joins_a_step_that_is_open(doc, paths):

@@ -57,9 +57,10 @@ def test_what_is_not_here_is_told(doc, two, tmp_path):
 
 def test_a_bad_file_changes_nothing(doc, two, tmp_path):
     path = tmp_path / "inventory.csv"
-    path.write_text("bundle,species,cost\nAsh 2,Elm,1\nOak 7,Elm,much\n", "utf-8")
-    with pytest.raises(VeneerError, match="Row 3, column cost"):
-        inventory.read_inventory(doc, path)
+    for row, said in (("Oak 7,Elm,much", "Row 3, column cost"), ("Ash 2,Oak,2", "one line for")):
+        path.write_text(f"bundle,species,cost\nAsh 2,Elm,1\n{row}\n", "utf-8")
+        with pytest.raises(VeneerError, match=said):
+            inventory.read_inventory(doc, path)
     assert [one.Species for one in two] == ["Oak", "Ash"] and doc.UndoCount == 0
 
 

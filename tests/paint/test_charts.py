@@ -161,6 +161,16 @@ def test_the_plot_falls_where_the_point_does() -> None:
     assert (steps > 0).all() and np.ptp(steps) < 2.0
 
 
+def test_the_plot_is_in_the_units_asked_for() -> None:
+    views = {n: Motion(dx=20.0 * n, dy=-35.0 * n) for n in range(1, 7)}
+    inches = {n: Motion(dx=20.0 * n / 25.4, dy=-35.0 * n / 25.4) for n in views}
+    size = (300, 240)
+    ways = [point_drift((50, 50), places) for places in (views, inches)]
+    seen = rgb(drift_plot(ways[0], size, 3, PLAIN, 25.4))
+    assert (seen == rgb(drift_plot(ways[1], size, 3))).all()
+    assert (seen != rgb(drift_plot(ways[0], size, 3))).any()  # other numbers stand at the axes
+
+
 def test_the_leaf_that_is_shown_is_marked_and_a_click_finds_it() -> None:
     size = (420, 300)
     way = point_drift((0, 0), VIEWS)

@@ -96,6 +96,12 @@ def shading(x: np.ndarray, y: np.ndarray, rows: int, columns: int) -> np.ndarray
     return np.stack([np.ones_like(x), x, y, x * x, x * y, y * y], axis=-1)
 
 
+def fitted_to(terms: np.ndarray, values: np.ndarray) -> np.ndarray:
+    """The coefficients by which `terms` (N x 6, see `shading`) come nearest to `values`, by least
+    squares: of the 6 x 6 normal equations, for N may be a quarter of a million."""
+    return np.linalg.lstsq(terms.T @ terms, terms.T @ values, rcond=None)[0]
+
+
 # --- colour ------------------------------------------------------------------------------------
 
 
@@ -112,7 +118,7 @@ def _differences(lab: np.ndarray) -> tuple[np.ndarray, float]:
     off = np.linalg.norm(colours - expected, axis=1)
     near = off <= np.quantile(off, SHOWN)
     for _ in range(8):
-        fitted = np.linalg.lstsq(terms[near], colours[near], rcond=None)[0]
+        fitted = fitted_to(terms[near], colours[near])
         off = np.linalg.norm(colours - terms @ fitted, axis=1)
         scatter = float(np.quantile(off, SHOWN / 2))  # of the better half of what must be plain
         near = off <= max(4.0 * scatter, FAINTEST / 2)

@@ -15,7 +15,7 @@ from typing import Any
 import numpy as np
 from PIL import Image
 
-from veneerwb.core.background import mask, shading
+from veneerwb.core.background import fitted_to, mask, shading
 from veneerwb.core.colour import decode, encode, srgb_to_lab
 from veneerwb.core.errors import VeneerError, number, sentence
 
@@ -190,8 +190,7 @@ def _sample(inside: np.ndarray, most: int) -> tuple[np.ndarray, np.ndarray]:
 def _figure(sample: np.ndarray, terms: np.ndarray) -> float:
     """How far the lightness of a patch departs from smooth shading, as FIGURED counts it."""
     lightness = srgb_to_lab(sample)[:, 0]
-    fitted, *_ = np.linalg.lstsq(terms, lightness, rcond=None)
-    low, high = np.quantile(lightness - terms @ fitted, (1 / 6, 5 / 6))
+    low, high = np.quantile(lightness - terms @ fitted_to(terms, lightness), (1 / 6, 5 / 6))
     return float(high - low) / 2
 
 

@@ -91,24 +91,24 @@ def checked(fault: Fault, leaf: Leaf | None = None) -> Fault:
         )
     if leaf is None:
         return fault
-    here = _areas(outline.intersection(box(0.0, 0.0, *leaf.size)))
-    if here.area < SMALLEST:
+    here = _cut(leaf, fault)
+    if here is None:
         raise VeneerError(
             "fault-off-leaf",
             "The {kind} lies off the photograph of leaf {leaf}; draw it on the leaf.",
             kind=kind, leaf=leaf.number,
         )
-    return replace(fault, outline=here)
+    return here
 
 
 def with_faults(leaf: Leaf, faults: Sequence[Fault]) -> Leaf:
     """The leaf with these faults too (leaf mm), each checked and cut at the photo's edge; those
     that it has already are not added again."""
-    added = []
+    added: list[Fault] = []
     for fault in (checked(fault, leaf) for fault in faults):
-        if not any(_same(fault, other) for other in (*leaf.faults, *added)):
+        if not any(_same(fault, other) for other in added):
             added.append(fault)
-    return replace(leaf, faults=(*leaf.faults, *added))
+    return _with(leaf, added)
 
 
 def on_leaf(side: Side, fault: Fault) -> Fault:
@@ -139,13 +139,14 @@ def carried(
     Where one falls off a leaf's photo that leaf stays without it. Raises VeneerError for an outline
     that is none, and for a leaf that the bundle lacks.
     """
-    sound = [checked(fault) for fault in faults]
+    sound: list[Fault] = []
+    for fault in map(checked, faults):  # a register keeps what is sound sound, and two alike alike
+        if not any(_same(fault, other) for other in sound):
+            sound.append(fault)
 
     def added(leaf: Leaf) -> Leaf:
-        frame = box(0.0, 0.0, *leaf.size)
-        moved = [onto_leaf(bundle, leaf.number, fault) for fault in sound]
-        there = [f for f in moved if f.outline.intersection(frame).area >= SMALLEST]
-        return with_faults(leaf, there)
+        there = [f for f in (_cut(leaf, onto_leaf(bundle, leaf.number, s)) for s in sound) if f]
+        return _with(leaf, there)
 
     return _changed(bundle, numbers, added)
 
@@ -274,7 +275,24 @@ def _areas(geometry: Any) -> Any:
     return unary_union(parts) if parts else MultiPolygon()
 
 
+def _cut(leaf: Leaf, fault: Fault) -> Fault | None:
+    """What of a sound fault (leaf mm) lies on the leaf's photo; None for next to nothing."""
+    width, length = leaf.size
+    left, low, right, high = fault.outline.bounds
+    if left >= 0.0 and low >= 0.0 and right <= width and high <= length:
+        return fault
+    here = _areas(fault.outline.intersection(box(0.0, 0.0, width, length)))
+    return None if here.area < SMALLEST else replace(fault, outline=here)
+
+
+def _with(leaf: Leaf, faults: Sequence[Fault]) -> Leaf:
+    """The leaf with those of sound faults that it has not yet."""
+    new = [f for f in faults if not any(_same(f, other) for other in leaf.faults)]
+    return replace(leaf, faults=(*leaf.faults, *new)) if new else leaf
+
+
 def _same(one: Fault, other: Fault) -> bool:
-    if one.kind != other.kind or not one.outline.intersects(other.outline):
+    a, b = one.outline, other.outline
+    if one.kind != other.kind or abs(a.area - b.area) >= SMALLEST or not a.intersects(b):
         return False
-    return one.outline.symmetric_difference(other.outline).area < SMALLEST
+    return a.symmetric_difference(b).area < SMALLEST

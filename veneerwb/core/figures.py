@@ -23,37 +23,40 @@ def _cathedral(s: Sheet) -> tuple[np.ndarray, np.ndarray]:
     stem = s.stem
     bow = 0.0 if stem.slope else 0.055 * 2 / stem.length * s.y[:, None] ** 2
     calm = 6.0 if stem.slope else 1.0
-    distance = 48 + stem.clearance + s.depth[:, None] + bow
-    distance = distance + 4.2 * s.noise("lean", 100, 190 * calm, 60)
-    distance += 0.8 * s.noise("wave", 22, 60 * calm, 14)
-    pith = 7 * s.noise("pith", 4000, 420 * calm, 80)[:, :1]
-    return np.hypot(s.x - pith, distance), _zones(s)
+    distance = 48 + stem.clearance + s.march[:, None] + bow
+    distance = distance + 4.2 * s.lay("lean", 100, 190 * calm, 60)
+    distance += 0.8 * s.lay("wave", 22, 60 * calm, 14)
+    pith = 7 * s.lay("pith", 4000, 420 * calm, 80)[:, :1]
+    # Sideways, for a wave in the distance itself would carry crowns far up and down.
+    across = s.x - pith + 0.25 * s.stir("shiver", 18, 50, 8)
+    return np.hypot(across, distance), _zones(s) + np.float32(0.1) * s.stir("shade", 7, 70, 7)
 
 
 def _stripe(s: Sheet) -> tuple[np.ndarray, np.ndarray]:
     """Radial cut: the leaf's plane holds the pith, and rings are straight lines along the leaf."""
-    radius = np.hypot(_from_pith(s), 8 + s.depth[:, None])
+    radius = _from_pith(s, 8)
     return radius, _zones(s) + np.float32(0.05) * s.noise("ribbon", 5, 140, 7)
 
 
 def _ripple(s: Sheet) -> tuple[np.ndarray, np.ndarray]:
     """Fibres that wave: bars of light and shade across the grain, some 10 mm apart."""
-    swing = 1.1 * s.noise("swing", 40, 90, 30) + 0.22 * s.noise("sway", 14, 24, 14)
+    swing = 1.1 * s.lay("swing", 40, 90, 30) + 0.22 * s.noise("sway", 14, 24, 14)
     wave = np.sin(np.float32(2 * np.pi) * (s.y[:, None].astype(np.float32) / 10 + swing))
     strength = np.clip(0.11 + 0.05 * s.noise("strength", 60, 70, 40), 0.01, 0.22)
-    radius = np.hypot(_from_pith(s), 8 + s.depth[:, None]) + np.float32(0.25) * wave
-    return radius, _zones(s) + strength * (wave + np.float32(0.35) * wave * wave)
+    strength = strength * (1 + 0.5 * s.stir("flicker", 20, 25, 10))
+    radius = _from_pith(s, 8) + np.float32(0.25) * wave
+    tone = _zones(s) + np.float32(0.04) * s.stir("shade", 9, 36, 10)
+    return radius, tone + strength * (wave + np.float32(0.35) * wave * wave)
 
 
 def _plain(s: Sheet) -> tuple[np.ndarray, np.ndarray]:
     """Cut between radial and tangential: quiet lines without figure."""
-    distance = 110 + s.stem.clearance + s.depth[:, None]
-    return np.hypot(_from_pith(s), distance), _zones(s)
+    return _from_pith(s, 110 + s.stem.clearance), _zones(s)
 
 
 def _burl(s: Sheet) -> tuple[np.ndarray, np.ndarray]:
     """Grain that swirls round eyes: each eye a bud whose trace runs on through the leaves."""
-    radius = 260 + 30 * s.noise("swirl", 55, 55, 30) + 7 * s.noise("curl", 19, 19, 12)
+    radius = 260 + 30 * s.lay("swirl", 55, 55, 30) + 7 * s.lay("curl", 19, 19, 12)
     radius += 1.3 * s.noise("twist", 8, 8, 6)
     tone = _zones(s) + np.float32(0.09) * s.noise("cloud", 30, 30, 20)
     for rise, shade, window in _eyes(s):
@@ -90,15 +93,15 @@ def _crotch(s: Sheet) -> tuple[np.ndarray, np.ndarray]:
     middle line steeply and bend outwards."""
     stem = s.stem
     up = s.y[:, None] + stem.length / 2
-    middle = 5 * s.noise("middle", 4000, 160, 50)[:, :1] + 1.2 * s.noise("seam", 60, 28, 12)
+    middle = 5 * s.lay("middle", 4000, 160, 50)[:, :1] + 1.2 * s.lay("seam", 60, 28, 12)
     off = s.x - middle
     side = np.sqrt(off * off + 4)
     part = 0.10 * up + 6
-    distance = 18 + stem.clearance + s.depth[:, None] + 3 * s.noise("lean", 90, 200, 50)
+    distance = 18 + stem.clearance + s.march[:, None] + 3 * s.lay("lean", 90, 200, 50)
     radius = np.hypot(side - part, distance) + 0.5 * s.noise("wave", 20, 40, 12)
     spread = 0.13 * stem.width + 0.03 * up
-    barb = up - 1.9 * spread * np.log1p(side / spread * 1.6) + 5 * s.noise("bend", 50, 60, 25)
-    feather = _barbs(s, barb, off)
+    barb = up - 1.9 * spread * np.log1p(side / spread * 1.6) + 5 * s.lay("bend", 50, 60, 25)
+    feather = _barbs(s, barb, off) * (1 + 0.75 * s.stir("fringe", 20, 32, 9))
     plume = np.exp(-((side / (1.7 * spread)) ** 2)).astype(np.float32)
     seam = np.exp(-side / (0.3 * spread)).astype(np.float32)
     calm = radius + (8 * plume * feather).astype(np.float32)
@@ -113,8 +116,8 @@ def _barbs(s: Sheet, along: np.ndarray, off: np.ndarray) -> np.ndarray:
         gaussian_filter(rng.standard_normal((LAYERS, 2, 8192)), (0, 0, wide), mode="wrap") * gain
         for wide, gain in ((3, 2.2), (9, 5.0))
     ).astype(np.float32)
-    layer = np.floor(s.depth / 9).astype(int)
-    part = (s.depth / 9 - layer).astype(np.float32)[:, None]
+    layer = np.floor(s.march / 9).astype(int)
+    part = (s.march / 9 - layer).astype(np.float32)[:, None]
     at = along * 2
     node = np.floor(at).astype(np.int32)
     share = (at - node).astype(np.float32)
@@ -130,10 +133,11 @@ def _barbs(s: Sheet, along: np.ndarray, off: np.ndarray) -> np.ndarray:
     return out
 
 
-def _from_pith(s: Sheet) -> np.ndarray:
-    """mm from the pith across a leaf that was cut beside it; the rings wander slightly."""
-    lean = 3.0 * s.noise("lean", 400, 520, 80) + 0.35 * s.noise("wave", 40, 160, 14)
-    return s.x + s.stem.width / 2 + 140 + lean
+def _from_pith(s: Sheet, under: float) -> np.ndarray:
+    """mm from the pith, which lies beside the leaf and `under` mm below the first; the rings wander
+    slightly."""
+    lean = 3.0 * s.lay("lean", 400, 520, 80) + 0.35 * s.noise("wave", 40, 160, 14)
+    return np.hypot(s.x + s.stem.width / 2 + 140 + lean, under + s.march[:, None])
 
 
 def _zones(s: Sheet) -> np.ndarray:

@@ -7,6 +7,7 @@ wood looks is judged by eye: no source.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from functools import cached_property
@@ -94,6 +95,22 @@ class Sheet:
         """mm across the figure, one value a row: surface + tan(slope) y."""
         return self.surface + tand(self.stem.slope) * self.y
 
+    @cached_property
+    def march(self) -> np.ndarray:
+        """mm by which the rings lie further out than on S_0, one value a row; 0 on a stem without
+        slope, where the figure as a whole neither shifts nor turns from surface to surface."""
+        return self.depth if self.stem.slope else np.zeros(self.y.size)
+
+    def lay(self, name: str, across: float, along: float, deep: float) -> np.ndarray:
+        """Noise that lays the rings: as `noise`, but the same on all surfaces of a stem without
+        slope, for the few large cells of it would shift and turn the figure as a whole."""
+        return self.noise(name, across, along, deep if self.stem.slope else math.inf)
+
+    def stir(self, name: str, across: float, along: float, deep: float) -> np.ndarray | float:
+        """Noise of small cells that on a stem without slope tells leaves apart in place of what
+        `lay` keeps still: so many that, taken together, they leave the figure where it is."""
+        return 0.0 if self.stem.slope else self.noise(name, across, along, deep)
+
     def noise(self, name: str, across: float, along: float, deep: float) -> np.ndarray:
         """Smooth noise of deviation about 1, rows x columns; cells in mm."""
         column, wx = _spline(self.x + self.stem.width / 2, across)
@@ -104,9 +121,11 @@ class Sheet:
         row, column = row - low[0], column - low[1]
         layer = np.floor(self.depth / deep).astype(int)
         part = (self.depth / deep - layer).astype(np.float32)
-        even = np.hypot(part, 1 - part) * np.float32(_SPLINE_VARIANCE)
+        # By an angle that goes evenly from one layer to the next, leaves are evenly unlike.
+        turn = part * np.float32(math.pi / 2)
+        shares = np.cos(turn), np.sin(turn)
         out = np.zeros((self.y.size, self.x.size), np.float32)
-        for lift, share in ((0, (1 - part) / even), (1, part / even)):
+        for lift, share in enumerate(s / np.float32(_SPLINE_VARIANCE) for s in shares):
             level = (layer + lift) % LAYERS
             used, level = np.unique(level, return_inverse=True)
             strips = _across(lattice[used], column, wx)
@@ -160,22 +179,28 @@ class Fibre:
         noise = rng.standard_normal((8, 509, 512), dtype=np.float32)
         blurred = gaussian_filter(noise, (0, 1.2, 0.7), mode="wrap")
         self.tiles = blurred / blurred.std()
-        # Each layer is a tile drawn and shifted at random: no two layers of a log are the same.
+        # Each layer is a tile shifted at random, and the tiles take turns: one tile in two layers
+        # near each other, by chance shifted nearly alike, would look like fibres that slide.
         self.pick = rng.integers(0, (8, 509, 512), (4096, 3))
+        self.pick[:, 0] = np.arange(4096) % 8
         self.pores = wood.pores
 
     def map(self, columns: int, depth: np.ndarray) -> np.ndarray:
-        """Rows x columns of tone on the fine grid, at one depth (mm) a row."""
-        layer = np.floor(depth / self.SPACING).astype(int)
-        part = (depth / self.SPACING - layer).astype(np.float32)
-        even = np.hypot(part, 1 - part)
+        """Rows x columns of tone on the fine grid, at one depth (mm) a row: the mean of two sets of
+        layers, those of one midway between the other's. With one set, surfaces would change three
+        times as much between two layers as across one, as in no log."""
         out = np.zeros((depth.size, columns), np.float32)
-        for lift, share in ((0, (1 - part) / even), (1, part / even)):
-            for level in np.unique(layer):
-                rows = np.flatnonzero(layer == level)
-                tile, down, right = self.pick[(level + lift) % len(self.pick)]
-                band = self.tiles[tile][(rows + down) % 509]
-                out[rows] += band[:, (np.arange(columns) + right) % 512] * share[rows, None]
+        for half in (0, 1):
+            at = depth / self.SPACING + half / 2
+            layer = np.floor(at).astype(int)
+            part = (at - layer).astype(np.float32)
+            even = np.hypot(part, 1 - part) * np.float32(math.sqrt(2))
+            for lift, share in ((0, (1 - part) / even), (1, part / even)):
+                for level in np.unique(layer):
+                    rows = np.flatnonzero(layer == level)
+                    tile, down, right = self.pick[(2 * (level + lift) + half) % len(self.pick)]
+                    band = self.tiles[tile][(rows + down) % 509]
+                    out[rows] += band[:, (np.arange(columns) + right) % 512] * share[rows, None]
         return np.float32(self.pores) * (out * np.float32(0.3) + np.maximum(out - 0.7, 0))
 
 

@@ -17,6 +17,7 @@ from veneerwb.core.errors import VeneerError, number
 from veneerwb.core.faults import remains
 from veneerwb.core.files import reason, shown_name, write_beside
 from veneerwb.core.leaf import MOST_LEAVES, THICKEST, Bundle, Leaf, measures
+from veneerwb.core.numerals import decimal_marks, value_of
 from veneerwb.core.plane import choice, finite, positive, whole
 
 SQUARE_FOOT = 0.09290304
@@ -218,59 +219,115 @@ def read_csv(path: str | os.PathLike[str]) -> Inventory:
 def from_csv(text: str, file: str = "the list") -> Inventory:
     """The inventory in a text of comma- or semicolon-separated lines, columns in any order; see
     `read_csv`."""
-    table = _rows(text, file)
+    table, separator = _table(text, file)
     headings = [cell.strip().casefold() for cell in table[0]]
-    ours = {heading: (part, name, kind) for heading, part, name, kind in COLUMNS}
-    doubled = [h for h in headings if h in ours and headings.count(h) > 1]
+    doubled = [h for h in headings if h in _OURS and headings.count(h) > 1]
     if doubled:
         raise VeneerError(
             "column-twice", "The file {file} has the column {column} twice; keep one.",
             file=file, column=doubled[0],
         )
     unknown = tuple(
-        shown.strip() for shown, known in zip(table[0], headings) if known and known not in ours
+        shown.strip() for shown, known in zip(table[0], headings) if known and known not in _OURS
     )
-    entries = []
-    for line, cells in enumerate(table[1:], start=2):
-        if not any(cell.strip() for cell in cells):
-            continue
-        entries.append(_entry(line, dict(zip(headings, cells)), ours))
-    return Inventory(tuple(entries), unknown)
+    rows = [
+        (line, _cells(line, headings, row))
+        for line, row in enumerate(table[1:], start=2)
+        if any(cell.strip() for cell in row)
+    ]
+    read = _Numbers(separator, [cells for _, cells in rows])
+    return Inventory(tuple(_entry(line, cells, read) for line, cells in rows), unknown)
 
 
-def _rows(text: str, file: str) -> list[list[str]]:
-    """The cells of the text, cut at the separator that finds more of our columns."""
-    text, best = text.removeprefix("\ufeff"), []
-    for separator in ",;\t":
-        try:
-            found = list(csv.reader(io.StringIO(text, newline=""), delimiter=separator))
-        except csv.Error:
-            continue
-        if _known(found) > _known(best):
-            best = found
-    if not best:
+_OURS = {heading: (part, name, decimals) for heading, part, name, decimals in COLUMNS}
+
+
+def _table(text: str, file: str) -> tuple[list[list[str]], str]:
+    """The cells of the text, cut at the separator that finds most of our columns; that separator.
+    """
+    text, best, separator = text.removeprefix("\ufeff"), 0, ""
+    for one in ",;\t":
+        known = _known(_first(_reader(text, one, strict=False)))
+        if known > best:
+            best, separator = known, one
+    if not separator:
         raise VeneerError(
             "not-an-inventory",
             "The file {file} holds none of the columns of an inventory; its first line must name "
             "them, such as {columns}.",
             file=file, columns=", ".join(heading for heading, *_ in COLUMNS[:4]),
         )
-    return best
+    reader, table, begun = _reader(text, separator, strict=True), [], 1
+    try:
+        for row in reader:
+            table.append(row)
+            begun = reader.line_num + 1
+    except csv.Error as error:
+        raise VeneerError(
+            "open-quotes",
+            "In the file {file} a text that begins in line {line} has quotation marks that do not "
+            "close at its end; close them, or write those inside a text twice.",
+            file=file, line=begun,
+        ) from error
+    return table, separator
 
 
-def _known(table: Sequence[Sequence[str]]) -> int:
-    headings = {heading for heading, *_ in COLUMNS}
-    return len(headings & {cell.strip().casefold() for cell in table[0]}) if table else 0
+def _first(reader: Any) -> list[str]:
+    """The first line's cells; none where they cannot be read."""
+    try:
+        return next(reader, [])
+    except csv.Error:  # a text longer than any, as of quotation marks that never close
+        return []
 
 
-def _entry(line: int, cells: dict[str, str], ours: dict[str, tuple[str, str, int | None]]) -> Entry:
+def _reader(text: str, separator: str, strict: bool) -> Any:
+    return csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=strict)
+
+
+def _known(headings: Sequence[str]) -> int:
+    return len(_OURS.keys() & {cell.strip().casefold() for cell in headings})
+
+
+def _cells(line: int, headings: Sequence[str], row: Sequence[str]) -> dict[str, str]:
+    """The cells of a row by their headings."""
+    if any(cell.strip() for cell in row[len(headings) :]):
+        raise VeneerError(
+            "more-cells",
+            "Row {row} has more cells than the first row names; put a text or number that holds "
+            "the separator of cells into quotation marks.", row=line,
+        )
+    cells = {heading: cell.strip() for heading, cell in zip(headings, row)}
+    if cells.get("currency", "").isdecimal():
+        raise VeneerError(
+            "number-for-currency",
+            "Row {row} has the number {cell} where the currency should be; put a number that holds "
+            "the separator of cells into quotation marks.", row=line, cell=cells["currency"],
+        )
+    return cells
+
+
+class _Numbers:
+    """Reads the numbers of a file by the decimal mark that they show."""
+
+    def __init__(self, separator: str, rows: Sequence[dict[str, str]]) -> None:
+        kinds = {heading: kind for heading, (_, _, kind) in _OURS.items() if kind is not None}
+        self.marks = decimal_marks(row.get(heading, "") for row in rows for heading in kinds)
+        self.ours = separator == "," and not self.marks
+        """Files of our own have decimal points, and may hold none that shows it."""
+
+    def __call__(self, cell: str) -> float:
+        return value_of(cell, {"."} if self.ours and "," not in cell else self.marks)
+
+
+def _entry(line: int, cells: dict[str, str], read: _Numbers) -> Entry:
     made: dict[str, Any] = {"particulars": Particulars(), "extent": Extent()}
-    for heading, (part, name, kind) in ours.items():
-        cell = cells.get(heading, "").strip()
+    for heading, (part, name, kind) in _OURS.items():
+        cell = cells.get(heading, "")
         if not cell or name.endswith("_sq_ft"):  # follows from m2
             continue
         try:
-            made[part] = replace(made[part], **{name: _value(cell, kind)})
+            value = unguarded(cell) if kind is None else _number(read(cell), kind)
+            made[part] = replace(made[part], **{name: value})
         except VeneerError as error:
             raise VeneerError(
                 "bad-cell", "Row {row}, column {column}: {said}",
@@ -279,16 +336,8 @@ def _entry(line: int, cells: dict[str, str], ours: dict[str, tuple[str, str, int
     return Entry(**made)
 
 
-def _value(cell: str, kind: int | None) -> Any:
-    if kind is None:
-        return unguarded(cell)
-    plain = cell.replace("\u00a0", "").replace("\u202f", "")
-    if plain.count(",") == 1 and "." not in plain:
-        plain = plain.replace(",", ".")  # a decimal comma
-    value = finite("value", plain)
-    if kind < 0 and value != int(value):
-        return whole("number of leaves", value, 1, MOST_LEAVES)  # which refuses it
-    return int(value) if kind < 0 else value
+def _number(value: float, kind: int) -> float | int:
+    return whole("number of leaves", value, 1, MOST_LEAVES) if kind < 0 else finite("value", value)
 
 
 def _cell(value: Any, decimals: int | None) -> str:

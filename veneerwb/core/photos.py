@@ -12,7 +12,7 @@ import os
 import re
 import threading
 import unicodedata
-from collections import OrderedDict
+from collections import Counter, OrderedDict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -27,8 +27,8 @@ from veneerwb.core.files import reason, shown_name, write_beside
 from veneerwb.core.plane import finite, positive
 
 __all__ = [
-    "MOST_MEGAPIXELS", "SUFFIXES", "Photo", "by_number", "checked_gains", "photo_files",
-    "save_jpeg", "save_png", "sha256_of", "shrunk", "working_copy",
+    "MOST_MEGAPIXELS", "MOST_NUMBER", "SUFFIXES", "Photo", "by_number", "checked_gains",
+    "names_apart", "photo_files", "save_jpeg", "save_png", "sha256_of", "shrunk", "working_copy",
 ]
 
 AnyPath = str | os.PathLike[str]
@@ -39,6 +39,11 @@ COARSEST = 10.0
 MOST_LIGHT = 16.0
 """Times more or less light than photographed: beyond lies nothing but noise."""
 JPEG_QUALITY = 95
+LARGEST_LEAF, LONGEST_LEAF = 12.0, 8_000.0
+"""m2 and mm that no leaf exceeds, photographed with what lies about it (common practice, no
+source): one that does has a slip of the keyboard in its scale."""
+MOST_NUMBER = 9999
+"""Of a leaf: it is chalked by hand and printed on paper marks, and cameras count as far."""
 KEPT_BYTES = 1 << 30
 """Bytes of decoded photos kept in memory; older ones are decoded again when asked for."""
 
@@ -180,6 +185,11 @@ def _scale(mm_per_px: float) -> float:
     return positive("scale of the photo in mm per pixel", mm_per_px, COARSEST)
 
 
+def too_large(width: float, length: float) -> bool:
+    """Whether no leaf is so large (mm), so that the scale of its photograph must be wrong."""
+    return width * length > LARGEST_LEAF * 1e6 or max(width, length) > LONGEST_LEAF
+
+
 def checked_gains(gains: Sequence[float] | None) -> Three | None:
     """Three gains of a photo's light; None for none. VeneerError for what no light has."""
     if gains is None or not len(gains):
@@ -226,23 +236,51 @@ def _natural(path: Path) -> tuple[list[str | int], str]:
     return [int(p) if i % 2 else p for i, p in enumerate(parts)], path.name
 
 
+def names_apart(paths: Iterable[AnyPath]) -> dict[Path, str]:
+    """What to call each file: its name, with its folder's where files of several folders share
+    it, and all of its path where they share that too."""
+    files = list(dict.fromkeys(map(Path, paths)))
+    called = {path: shown_name(path) for path in files}
+    for longer in (_with_folder, _in_full):
+        counts = Counter(called.values())
+        called |= {path: longer(path) for path in files if counts[called[path]] > 1}
+    return called
+
+
+def _with_folder(path: Path) -> str:
+    return f"{shown_name(path.absolute().parent)}/{shown_name(path)}"
+
+
+def _in_full(path: Path) -> str:
+    return str(path.absolute()).encode("utf-8", "replace").decode("utf-8")
+
+
 def by_number(paths: Iterable[AnyPath]) -> dict[int, Path]:
     """The files by the last whole number in each name (without its suffix), in order of number."""
     numbered: dict[int, Path] = {}
-    for path in map(Path, paths):
+    files = [*map(Path, paths)]
+    called = names_apart(files)
+    for path in files:
         digits = re.findall(r"\d+", path.stem)
         if not digits:
             raise VeneerError(
                 "no-number",
                 "The file name {file} holds no number; put the number of the leaf in it.",
-                file=shown_name(path),
+                file=called[path],
             )
         number = int(digits[-1])
+        if not 1 <= number <= MOST_NUMBER:
+            raise VeneerError(
+                "number-of-no-leaf",
+                "The last number in the file name {file} is {number}, which no leaf has; give each "
+                "file the number of its leaf, from 1 to {most}.",
+                file=called[path], number=number, most=MOST_NUMBER,
+            )
         if number in numbered:
             raise VeneerError(
                 "two-photos-one-number",
                 "The files {first} and {second} both carry the number {number}; rename one.",
-                first=shown_name(numbered[number]), second=shown_name(path), number=number,
+                first=called[numbered[number]], second=called[path], number=number,
             )
         numbered[number] = path
     return dict(sorted(numbered.items()))

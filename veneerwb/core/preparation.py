@@ -17,11 +17,21 @@ import numpy as np
 from shapely.geometry import Polygon, box
 
 from veneerwb.core.background import around, leaf_on_background
+from veneerwb.core.cutting_out import grown, moved, turned, valid, within
 from veneerwb.core.errors import VeneerError, sentence
 from veneerwb.core.evening import BRIGHTEST, DARKEST, FEWEST, Light, measured
-from veneerwb.core.photos import COARSEST, shrunk
+from veneerwb.core.photos import COARSEST, shrunk, too_large
 from veneerwb.core.plane import choice, positive
 from veneerwb.core.squaring import Box, Squaring, scale_between, squaring
+from veneerwb.core.targets.scaling import (
+    DOUBTFUL,
+    UNEVEN,
+    clicked,
+    distances_of,
+    scale_of,
+    squared_by_distances,
+    unevenness,
+)
 
 LIGHTS = ("as photographed", "background", "patch", "grey patch")
 TURNS = (0, 90, 180, 270)
@@ -41,12 +51,15 @@ Click = tuple[float, float]
 
 @dataclass(frozen=True)
 class Preparation:
-    """How a photograph becomes a leaf. Its scale is said in one of three ways:
+    """How a photograph becomes a leaf. Its scale is said in one of four ways:
 
     `mm_per_px`, of the photograph itself; or two `points` that lie `distance` mm apart; or four
     `corners`, clicked in any order, of a `rectangle` (width, length in mm), by which the photograph
     is squared up too. The corners are those of the leaf, or with `beside` of a sheet or frame that
-    lies flat with it: its longer side is then either, and the photograph's own up stays up.
+    lies flat with it: its longer side is then either, and the photograph's own up stays up. Or two
+    paper `marks` or more, clicked roughly: without `distances` by their rings, as printed; two and
+    their distance; or four and the six (A to B, BC, CD, DA, AC, BD, in mm), by which the photograph
+    is squared up, its own up staying up.
 
     `find`: the leaf lies on a plain background and its outline becomes the usable area; or
     `outline`: it was drawn by clicks (3 or more). `margin`: mm of the picture kept round the leaf
@@ -66,6 +79,8 @@ class Preparation:
     corners: tuple[Click, ...] = ()
     rectangle: tuple[float, float] | None = None
     beside: bool = False
+    marks: tuple[Click, ...] = ()
+    distances: tuple[float, ...] = ()
     find: bool = False
     outline: tuple[Click, ...] = ()
     margin: float | None = 10.0
@@ -75,7 +90,7 @@ class Preparation:
     patch: tuple[Click, ...] = ()
 
     def __post_init__(self) -> None:
-        for name in ("points", "corners", "outline", "patch"):
+        for name in ("points", "corners", "marks", "outline", "patch"):
             object.__setattr__(self, name, _clicks(getattr(self, name)))
         if self.rectangle is not None:
             width, length = self.rectangle
@@ -83,7 +98,10 @@ class Preparation:
             object.__setattr__(self, "rectangle", sides)
         if self.points and len(self.points) != 2:
             raise VeneerError("two-points", "Click 2 points on the picture, each once.")
-        given = (self.mm_per_px, self.distance, self.rectangle)
+        if self.marks or self.distances:
+            known = distances_of(len(self.marks), self.distances)
+            object.__setattr__(self, "distances", known)
+        given = (self.mm_per_px, self.distance, self.rectangle, self.marks or None)
         complete = bool(self.points) == (self.distance is not None) and bool(self.corners) == (
             self.rectangle is not None
         )
@@ -91,7 +109,7 @@ class Preparation:
             raise VeneerError(
                 "scale-not-said",
                 "Say the scale of the photograph in one way: mm per pixel, two points and their "
-                "distance, or four corners and the rectangle's width and length.",
+                "distance, four corners and the rectangle's width and length, or paper marks.",
             )
         if self.mm_per_px is not None:
             positive("scale of the photo in mm per pixel", self.mm_per_px, COARSEST)
@@ -161,28 +179,62 @@ def made(pixels: np.ndarray, how: Preparation, name: str = "") -> Made:
     """The leaf of a photograph, uint8 rows x columns x 3. Raises VeneerError for what cannot be
     found, squared or measured on it."""
     _refuse_empty(pixels, name)
-    plane = _plane(pixels, how)
+    plane = _plane(pixels, how, name)
     leaf, notes = _leaf(pixels, how, plane)
+    notes = plane.notes + notes
     light = None
     if how.light == "background":
         light = measured(pixels, _background(leaf, pixels.shape), name)
     elif how.patch:
         light = measured(pixels, Polygon(how.patch).buffer(0), name)
-    outline = None if leaf is None else _valid(Polygon(plane.to_mm(leaf.exterior.coords)))
+    outline = None if leaf is None else valid(Polygon(plane.to_mm(leaf.exterior.coords)))
     area = plane.whole
+    if outline is None and isinstance(plane, _Slanted):
+        _check_extent(area, name)
+    else:
+        check_leaf_size(area if outline is None else outline.bounds, how.turn, name)
     if outline is not None and how.margin is not None:
-        area = _grown(outline.bounds, how.margin, plane.whole)
+        area = grown(outline.bounds, how.margin, plane.whole)
     picture, scale, corner = plane.picture(pixels, area)
     if outline is not None:
-        outline = _moved(outline, -corner[0], -corner[1])
+        outline = moved(outline, -corner[0], -corner[1])
     if plane.trust is not None and plane.trust > LOOSE:
         notes += (_said(
             "A click one pixel off moves a corner by up to {mm} mm; zoom in, or click points "
             "further apart.", mm=round(plane.trust, 1),
         ),)
-    picture, outline = _turned(picture, outline, scale, how)
-    return Made(picture, scale, plane.scale, _within(outline, picture, scale), light, plane.trust,
+    picture, outline = turned(picture, outline, scale, how.turn, how.mirrored)
+    return Made(picture, scale, plane.scale, within(outline, picture, scale), light, plane.trust,
                 notes)
+
+
+def check_leaf_size(bounds: Box, turn: int = 0, name: str = "") -> None:
+    """Raises VeneerError for a leaf within `bounds` (mm, before the picture is turned) that is
+    larger than any."""
+    width, length = bounds[2] - bounds[0], bounds[3] - bounds[1]
+    if not too_large(width, length):
+        return
+    if turn % 180:
+        width, length = length, width
+    raise VeneerError(
+        "leaf-too-large",
+        "{photo} would show a leaf {width} m across and {length} m along, larger than any; check "
+        "the scale.",
+        photo=name or "The photo", width=round(width / 1e3, 1), length=round(length / 1e3, 1),
+    )
+
+
+def _check_extent(bounds: Box, name: str) -> None:
+    """Raises VeneerError where a squared photograph, of which nobody said where the leaf is, shows
+    more than a leaf: taken from the side it shows far more of the table than of the leaf."""
+    width, length = bounds[2] - bounds[0], bounds[3] - bounds[1]
+    if too_large(width, length):
+        raise VeneerError(
+            "shows-more-than-a-leaf",
+            "{photo} would show {width} m by {length} m, more than a leaf; let the leaf be found, "
+            "draw its outline, or check what the photograph is squared up by.",
+            photo=name or "The photo", width=round(width / 1e3, 1), length=round(length / 1e3, 1),
+        )
 
 
 def _said(template: str, **values: Any) -> str:
@@ -209,6 +261,7 @@ class _Straight:
     scale: float
     shape: tuple[int, ...]
     trust: float | None = None
+    notes: tuple[str, ...] = ()
 
     @property
     def whole(self) -> Box:
@@ -235,7 +288,8 @@ class _Slanted:
 
     squaring: Squaring
     whole: Box
-    trust: float
+    trust: float | None = None
+    notes: tuple[str, ...] = ()
 
     @property
     def scale(self) -> float:
@@ -253,7 +307,7 @@ class _Slanted:
         return self.squaring.picture(pixels, scale, area), scale, (area[0], area[1])
 
 
-def _plane(pixels: np.ndarray, how: Preparation) -> _Straight | _Slanted:
+def _plane(pixels: np.ndarray, how: Preparation, name: str) -> _Straight | _Slanted:
     shape = pixels.shape
     if how.corners:
         found = squaring(how.corners, *how.rectangle, shape, turn=not how.beside)
@@ -270,7 +324,29 @@ def _plane(pixels: np.ndarray, how: Preparation) -> _Straight | _Slanted:
         scale = scale_between(*how.points, how.distance, shape)
         # The scale is off by the share 1 / d for a pixel, and the longer side with it.
         return _Straight(scale, shape, max(shape[:2]) * scale / math.dist(*how.points))
+    if how.marks:
+        return _by_marks(pixels, how, name)
     return _Straight(float(how.mm_per_px), shape)
+
+
+def _by_marks(pixels: np.ndarray, how: Preparation, name: str) -> _Straight | _Slanted:
+    marks = clicked(pixels, how.marks, name)
+    notes: tuple[str, ...] = ()
+    if len(marks) == 4 and how.distances:
+        found, off = squared_by_distances(marks, how.distances, pixels.shape)
+        if off > DOUBTFUL:
+            notes = (_said(
+                "The six distances between the marks disagree by {off} mm, so one may be misread "
+                "by some mm; measure them again.", off=round(off, 1),
+            ),)
+        return _Slanted(found, found.whole(pixels.shape), notes=notes)
+    uneven = unevenness(marks)
+    if uneven > UNEVEN:
+        notes = (_said(
+            "The rings differ by {share} %; photograph it square on, or use four marks.",
+            share=round(100 * uneven),
+        ),)
+    return _Straight(scale_of(marks, how.distances), pixels.shape, notes=notes)
 
 
 # --- the leaf on it ----------------------------------------------------------------------------
@@ -284,7 +360,7 @@ def _leaf(
     if how.find:
         leaf = leaf_on_background(pixels, max(1.0, TOLERANCE / plane.scale))
     elif how.outline:
-        leaf = _valid(Polygon(how.outline)).intersection(frame)
+        leaf = valid(Polygon(how.outline)).intersection(frame)
         leaf = max(getattr(leaf, "geoms", [leaf]), key=lambda part: part.area)
         if leaf.geom_type != "Polygon" or leaf.is_empty:
             raise VeneerError(
@@ -316,51 +392,3 @@ def _background(leaf: Any, shape: tuple[int, ...]) -> Any:
             "choose a patch instead.",
         )
     return area
-
-
-def _valid(area: Any) -> Any:
-    """The largest polygon of an outline that may cross itself."""
-    parts = [area] if area.is_valid else getattr(area.buffer(0), "geoms", [area.buffer(0)])
-    return max(parts, key=lambda part: part.area)
-
-
-def _grown(bounds: Box, margin: float, whole: Box) -> Box:
-    """Bounds with a margin, not beyond the whole."""
-    left, low, right, high = bounds
-    return (
-        max(left - margin, whole[0]), max(low - margin, whole[1]),
-        min(right + margin, whole[2]), min(high + margin, whole[3]),
-    )
-
-
-def _moved(area: Any, dx: float, dy: float) -> Any:
-    return Polygon(np.asarray(area.exterior.coords) + (dx, dy))
-
-
-def _turned(
-    picture: np.ndarray, outline: Any, scale: float, how: Preparation
-) -> tuple[np.ndarray, Any]:
-    """The picture and the outline turned, then flipped, as `how` says."""
-    corners = None if outline is None else np.asarray(outline.exterior.coords)
-    for _ in range(how.turn // 90):
-        length = picture.shape[0] * scale
-        picture = np.rot90(picture)
-        if corners is not None:  # counter-clockwise: what was at the top is now at the left
-            corners = np.column_stack([length - corners[:, 1], corners[:, 0]])
-    if how.mirrored:
-        picture = picture[:, ::-1]
-        if corners is not None:
-            corners = corners * (-1.0, 1.0) + (picture.shape[1] * scale, 0.0)
-    return np.ascontiguousarray(picture), None if corners is None else Polygon(corners)
-
-
-def _within(outline: Any, picture: np.ndarray, scale: float) -> Any:
-    """What of the outline lies on the picture; None where that is all of it."""
-    if outline is None:
-        return None
-    rows, columns = picture.shape[:2]
-    whole = box(0.0, 0.0, columns * scale, rows * scale)
-    kept = outline.intersection(whole)
-    kept = max(getattr(kept, "geoms", [kept]), key=lambda part: part.area)
-    rounding = 0.5 * (rows + columns) * scale**2  # half a pixel on two of its sides
-    return None if whole.area - kept.area <= rounding else kept

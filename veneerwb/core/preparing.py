@@ -18,21 +18,20 @@ from typing import Any
 import numpy as np
 
 from veneerwb.core.decode import decoded
-from veneerwb.core.errors import VeneerError, number, sentence
+from veneerwb.core.errors import VeneerError, sentence
 from veneerwb.core.evening import Evening, Light, Three, evenings
-from veneerwb.core.files import shown_name
 from veneerwb.core.leaf import Bundle, Leaf, Side, measures
-from veneerwb.core.photos import AnyPath, Photo, save_jpeg
+from veneerwb.core.photos import AnyPath, Photo, names_apart, save_jpeg
 from veneerwb.core.preparation import LIGHTS, Preparation, made
+from veneerwb.core.preparing_report import batch_report
 
 __all__ = [
     "LIGHTS", "Batch", "Cancelled", "Preparation", "Prepared", "Progress", "Troubles",
-    "each_evening", "light_report", "prepared",
+    "each_evening", "prepared",
 ]
 
 LIKE = 0.1
 """A share: leaves and scales that differ by more from the batch's middle one are mentioned."""
-_NAMED = 5  # photographs named one by one in a report; of more the worst
 
 _own_folders: set[Any] = set()
 """Kept here, or a folder would go while photographs are still to be read from it."""
@@ -50,7 +49,8 @@ class Cancelled(VeneerError):
 
 class Troubles(VeneerError):
     """What is wrong with photographs of a batch: `each`, (name, sentence) of every one that will
-    not do. As text it is one sentence that names them all."""
+    not do; files of several folders that share a name are called by their folders too. As text it
+    is one sentence that names them all."""
 
     def __init__(self, each: Sequence[tuple[str, str]], total: int) -> None:
         self.each = tuple(each)
@@ -74,8 +74,9 @@ class Prepared:
     """A photograph that is ready to be a leaf's: its working copy `file` (JPEG, at most 3
     megapixels, as photographed) of `shape` (rows, columns) at `mm_per_px`; `usable`, the leaf's
     outline in mm on it (shapely; None: all of it); `gains` that even its light (None: not
-    measured); name, SHA-256 and mm per pixel of the photograph itself; `trust`, mm that a click one
-    pixel off moves a corner (None without clicks); and `notes`, sentences for the user."""
+    measured); name (with its folder's where another of the batch has it too), SHA-256 and mm per
+    pixel of the photograph itself; `trust`, mm that a click one pixel off moves a corner (None
+    without clicks); and `notes`, sentences for the user."""
 
     file: Path
     shape: tuple[int, int]
@@ -149,11 +150,12 @@ def prepared(
     hows = _hows(paths, how)
     own = tempfile.TemporaryDirectory(prefix="leaves-") if folder is None else None
     into = Path(own.name if own else folder)
+    called = names_apart(paths)
     work = _Work(into, len(hows))
     try:
         for k, (path, one) in enumerate(zip(map(Path, paths), hows)):
-            _tell(progress, k, len(hows), shown_name(path))
-            work.take(path, one)
+            _tell(progress, k, len(hows), called[path])
+            work.take(path, called[path], one)
         _tell(progress, len(hows), len(hows), "")
         ready, report = work.together(hows[0].light)
     except BaseException:
@@ -201,9 +203,8 @@ class _Work:
         self.done: list[tuple[Prepared, Any]] = []
         self.troubles: list[tuple[str, str]] = []
 
-    def take(self, path: Path, how: Preparation) -> None:
+    def take(self, path: Path, name: str, how: Preparation) -> None:
         """Makes one photograph ready; what is wrong with it is noted."""
-        name = shown_name(path)
         try:
             pixels, sha256 = decoded(path)
             leaf = made(pixels, how, name)
@@ -238,18 +239,17 @@ class _Work:
             _with_notes(one, evening, self._unlike(one))
             for (one, _), evening in zip(self.done, even)
         )
-        return ready, _report(ready, light)
+        return ready, batch_report(ready, light)
 
     def _doubles(self) -> None:
         first: dict[str, str] = {}
         for one, _ in self.done:
-            if one.sha256 in first:
-                self.trouble(
-                    one.name,
-                    f"{one.name} is the same photograph as {first[one.sha256]}; leave one of them "
-                    "out.",
-                )
-            first.setdefault(one.sha256, one.name)
+            there = first.get(one.sha256)
+            if there is None:
+                first[one.sha256] = one.name
+                continue
+            same = "was given twice" if there == one.name else f"is the same photograph as {there}"
+            self.trouble(one.name, f"{one.name} {same}; leave one of them out.")
 
     def _sideways(self) -> None:
         slim = [_slimness(one) for one, _ in self.done]
@@ -258,7 +258,8 @@ class _Work:
             if abs(usual) > np.log(1 + LIKE) and here * usual < 0 and abs(here) > abs(usual) / 2:
                 self.trouble(
                     one.name,
-                    f"{one.name} shows its leaf turned by 90 degrees against the others; turn it.",
+                    f"{one.name} shows its leaf turned by 90 degrees against the others; turn that "
+                    "photograph and save it so.",
                 )
 
     def _evenings(self, light: str) -> list[Evening | None]:
@@ -324,55 +325,3 @@ def _with_notes(one: Prepared, evening: Evening | None, more: tuple[str, ...]) -
     return replace(
         one, notes=notes, evening=evening, gains=None if evening is None else evening.gains
     )
-
-
-# --- the report --------------------------------------------------------------------------------
-
-
-def _report(photos: Sequence[Prepared], light: str) -> str:
-    lines = [_scales(photos)]
-    trusts = [(one.trust, one.name) for one in photos if one.trust is not None]
-    if trusts:
-        worst, name = max(trusts)
-        lines.append(
-            f"A click one pixel off moves a corner by at most {number(round(worst, 2))} mm "
-            f"({name})."
-        )
-    lines += light_report([one.evening for one in photos if one.evening is not None], light)
-    lines += [_named(one.name, note) for one in photos for note in one.notes]
-    return "\n".join(lines)
-
-
-def _named(name: str, note: str) -> str:
-    return note if name in note else f"{name}: {note}"
-
-
-def _scales(photos: Sequence[Prepared]) -> str:
-    return (
-        f"{len(photos)} photograph{'s' * (len(photos) > 1)} at "
-        f"{_span([one.original_mm_per_px for one in photos])} mm per pixel; working copies at "
-        f"{_span([one.mm_per_px for one in photos])} mm per pixel."
-    )
-
-
-def light_report(even: Sequence[Evening], light: str) -> list[str]:
-    """What was done to the light of photographs, in sentences; `light` as a Preparation has it."""
-    if not even:
-        return ["The light is as photographed."]
-    gains = np.array([one.gains for one in even])
-    lines = [
-        f"Light evened from the {light}, as measured on these photographs: gains from "
-        f"{number(round(float(gains.min()), 2))} to {number(round(float(gains.max()), 2))}; the "
-        "photographs themselves are unchanged."
-    ]
-    burnt = sorted(((max(e.burnt), e.name) for e in even if max(e.burnt) >= 0.001), reverse=True)
-    if burnt:
-        named = ", ".join(f"{name} {number(round(100 * s, 1))} %" for s, name in burnt[:_NAMED])
-        more = f" and {len(burnt) - _NAMED} more" if len(burnt) > _NAMED else ""
-        lines.append(f"Too bright when photographed, and lost: {named}{more}.")
-    return lines
-
-
-def _span(values: Sequence[float]) -> str:
-    least, most = (number(float(f"{v:.3g}")) for v in (min(values), max(values)))
-    return least if least == most else f"{least} to {most}"

@@ -15,11 +15,10 @@ import numpy as np
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos import MOST_NUMBER, Photo
 from veneerwb.core.plane import IDENTITY, Motion, whole
 from veneerwb.core.sequence.chain import registered
 
-MOST_NUMBER = 100_000
 Change = Callable[[np.ndarray], np.ndarray]
 Picture = Callable[[Photo, Change], Photo]
 
@@ -39,9 +38,8 @@ def all_numbers(numbers: Sequence[int], proposal: Mapping[int, int]) -> dict[int
             "The bundle has no leaf {leaf}, so that it cannot be given another number.",
             leaf=unknown[0],
         )
-    settled = {
-        now: whole("number of a leaf", proposal.get(now, now), 1, MOST_NUMBER) for now in numbers
-    }
+    new = {now: whole("number of a leaf", to, 1, MOST_NUMBER) for now, to in proposal.items()}
+    settled = {now: new.get(now, now) for now in numbers}
     holders: dict[int, int] = {}
     for now, new in settled.items():
         if new in holders:
@@ -52,6 +50,23 @@ def all_numbers(numbers: Sequence[int], proposal: Mapping[int, int]) -> dict[int
             )
         holders[new] = now
     return settled
+
+
+def numbers_now(old: Bundle, new: Bundle) -> dict[int, int]:
+    """What numbers the leaves of a bundle have that was read anew: {number in old: number in new}.
+
+    A leaf is known by its photograph, however its light is evened; one that is no longer there, or
+    shows another photograph by now, is left out.
+    """
+    there = {leaf.number: leaf.face.image.as_photographed() for leaf in new.leaves}
+    numbers = {image: number for number, image in reversed(there.items())}
+    found = {}
+    for leaf in old.leaves:
+        image = leaf.face.image.as_photographed()
+        number = leaf.number if there.get(leaf.number) is image else numbers.get(image)
+        if number is not None:
+            found[leaf.number] = number
+    return found
 
 
 def renumbered(bundle: Bundle, proposal: Mapping[int, int]) -> Bundle:

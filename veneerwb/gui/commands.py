@@ -1,8 +1,11 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The workbench's commands. Each opens a panel, which is imported when the command is run."""
+"""The workbench's commands, in a table. What one opens is imported when it is run."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import dataclass
+from importlib import import_module
 from typing import Any
 
 import FreeCAD
@@ -28,22 +31,110 @@ def sources(doc: Any) -> list[Any]:
     return of_kind(doc, "Bundle", "Stock")
 
 
-def chosen_first(candidates: list[Any]) -> list[Any]:
-    """`candidates`, those that are selected before the others."""
+def selected() -> list[Any]:
+    """What is selected in the document."""
     import FreeCADGui
 
-    chosen = FreeCADGui.Selection.getSelection()
-    return sorted(candidates, key=lambda one: one not in chosen)
+    return FreeCADGui.Selection.getSelection()
 
 
+def before(candidates: list[Any], meant: list[Any]) -> list[Any]:
+    """`candidates`, those that are meant before the others."""
+    return sorted(candidates, key=lambda one: one not in meant)
+
+
+def chosen_first(candidates: list[Any]) -> list[Any]:
+    """`candidates`, those that are selected before the others."""
+    return before(candidates, selected())
+
+
+# --- what is found, and what is done with it ----------------------------------------------------
+
+Found = list[Any]
+
+
+def leaves_chosen() -> list[Any]:
+    return [one for one in selected() if kind_of(one) == "Leaf"]
+
+
+def holding_first(bundles: Found) -> Found:
+    """Bundles, first the one that is selected or holds a selected leaf."""
+    return before(chosen_first(bundles), [up for leaf in leaves_chosen() for up in leaf.InList])
+
+
+def seen_first(drawings: Found) -> Found:
+    """Drawings, first the one whose page or view is selected or whose page is seen."""
+    import FreeCADGui
+
+    from veneerwb.host.sheets import drawing_of
+
+    seen = getattr(FreeCADGui.activeView(), "getPage", lambda: None)()
+    meant = [drawing_of(one) for one in [*selected(), seen] if one]
+    return before(chosen_first(drawings), meant)
+
+
+def opens(module: str, action: str, *given: Callable[[Found], Any]) -> Callable[[Found], None]:
+    """Calls `action` of a module of the screens with what `given` makes of what was found."""
+
+    def run(found: Found) -> None:
+        act = getattr(import_module(f"veneerwb.gui.{module}"), action)
+        act(*(one(found) for one in given))
+
+    return run
+
+
+def document(found: Found) -> Any:
+    return FreeCAD.ActiveDocument
+
+
+def first(found: Found) -> Any:
+    return found[0]
+
+
+def every(found: Found) -> Found:
+    return found
+
+
+def leaf_number(found: Found) -> int | None:
+    """The number of the leaf that is selected."""
+    return next((leaf.Number for leaf in leaves_chosen()), None)
+
+
+def particulars_panel(found: Found) -> Any:
+    from veneerwb.gui.panels.particulars import ParticularsPanel
+
+    return ParticularsPanel
+
+
+def switches(shows: str) -> Callable[[Found], None]:
+    """Shows or hides one thing on the selected matches, or on all if none is selected."""
+
+    def run(found: Found) -> None:
+        matches = [one for one in found if one in selected()] or found
+        views = [match.ViewObject for match in matches]
+        shown = not any(getattr(view, shows) for view in views)
+        for view in views:
+            setattr(view, shows, shown)
+
+    return run
+
+
+# --- the table ----------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True)
 class Command:
-    """A command that opens a panel where none is open. `needs` are the kinds of object of which the
-    document must hold one."""
+    """`run` is given the objects of the kinds that it `needs`, as `order` puts them; there must be
+    one of them where it needs any. `alone`: only where no panel is open."""
 
-    name = ""
-    picture = ""
+    name: str
+    picture: str
+    menu: str
+    tip: str
+    run: Callable[[Found], None]
     needs: tuple[str, ...] = ()
-    menu = tip = ""
+    order: Callable[[Found], Found] = chosen_first
+    alone: bool = True
 
     def GetResources(self) -> dict[str, str]:
         return {"Pixmap": self.picture, "MenuText": self.menu, "ToolTip": self.tip}
@@ -51,275 +142,128 @@ class Command:
     def IsActive(self) -> bool:
         import FreeCADGui
 
-        if FreeCADGui.Control.activeDialog():
+        if self.alone and FreeCADGui.Control.activeDialog():
             return False
         return not self.needs or bool(of_kind(FreeCAD.ActiveDocument, *self.needs))
 
-    def found(self) -> list[Any]:
-        """The objects that it needs, those that are selected first."""
-        return chosen_first(of_kind(FreeCAD.ActiveDocument, *self.needs))
-
     def Activated(self) -> None:
-        """Runs the command."""
-
-
-class BringInLeaves(Command):
-    """Photographs of leaves become a bundle."""
-
-    name = "Veneer_BringInLeaves"
-    picture = "veneer-bring-in"
-    menu = QT_TRANSLATE_NOOP("Veneer_BringInLeaves", "Bring In Leaves")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_BringInLeaves", "Make a bundle of leaves from their photographs"
-    )
-
-    def Activated(self) -> None:
-        from veneerwb.gui.panels import leaves
-
-        leaves.bring_in()
-
-
-class NewRadialMatch(Command):
-    """A bundle or a stock becomes a top of wedges."""
-
-    name = "Veneer_NewRadialMatch"
-    picture = "veneer-radial"
-    needs = ("Bundle", "Stock")
-    menu = QT_TRANSLATE_NOOP("Veneer_NewRadialMatch", "New Radial Match")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_NewRadialMatch",
-        "Lay up a top of wedges from the selected bundle or stock of leaves",
-    )
-
-    def Activated(self) -> None:
-        from veneerwb.gui.panels import match
-
-        match.new(FreeCAD.ActiveDocument, self.found()[0])
-
-
-class ProveSequence(Command):
-    """The order of a bundle's leaves and how they lie on each other."""
-
-    name = "Veneer_Sequence"
-    picture = "veneer-sequence"
-    needs = ("Bundle",)
-    menu = QT_TRANSLATE_NOOP("Veneer_Sequence", "Prove Sequence")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_Sequence",
-        "Page through the leaves of the selected bundle, prove their order, lay them on each other",
-    )
-
-    def Activated(self) -> None:
-        from veneerwb.gui.panels import sequence
-
-        sequence.look(FreeCAD.ActiveDocument, self.found()[0])
-
-
-class DrawFaults(Command):
-    """Faults and usable areas, drawn on the photographs."""
-
-    name = "Veneer_Faults"
-    picture = "veneer-faults"
-    needs = ("Bundle",)
-    menu = QT_TRANSLATE_NOOP("Veneer_Faults", "Faults")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_Faults",
-        "Draw knots, splits and other faults, and what may be used, on the leaves' photographs",
-    )
-
-    def found(self) -> list[Any]:
-        """The bundles, first the one that is selected or holds a selected leaf."""
-        meant = [up for leaf in self._leaves() for up in leaf.InList]
-        return sorted(super().found(), key=lambda one: one not in meant)
-
-    @staticmethod
-    def _leaves() -> list[Any]:
-        import FreeCADGui
-
-        return [one for one in FreeCADGui.Selection.getSelection() if kind_of(one) == "Leaf"]
-
-    def Activated(self) -> None:
-        from veneerwb.gui.panels import faults
-
-        leaves = self._leaves()
-        number = leaves[0].Number if leaves else None
-        faults.look(FreeCAD.ActiveDocument, self.found(), number)
-
-
-class PaperMarks(DrawFaults):
-    """Paper marks: printed, found on the photographs, measured from."""
-
-    name = "Veneer_Marks"
-    picture = "veneer-marks"
-    menu = QT_TRANSLATE_NOOP("Veneer_Marks", "Paper Marks")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_Marks",
-        "Print marks to stick on the leaves, find them on the photographs, measure from them",
-    )
-
-    def Activated(self) -> None:
-        from veneerwb.gui.panels import marks
-
-        leaves = self._leaves()
-        number = leaves[0].Number if leaves else None
-        marks.look(FreeCAD.ActiveDocument, self.found(), number)
-
-
-class Particulars(Command):
-    """What a bundle is, for the shelf and the bill."""
-
-    name = "Veneer_Particulars"
-    picture = "veneer-particulars"
-    needs = ("Bundle",)
-    menu = QT_TRANSLATE_NOOP("Veneer_Particulars", "Particulars")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_Particulars",
-        "Say what the selected bundle is: species, cut, flitch, cost; how much there is of it",
-    )
-
-    def Activated(self) -> None:
-        from veneerwb.gui.panels import live, particulars
-
-        live.edit(particulars.ParticularsPanel, self.found()[0])
-
-
-class CheckMatch(Command):
-    """What stands against cutting a match."""
-
-    name = "Veneer_CheckMatch"
-    picture = "veneer-check"
-    needs = ("Match",)
-    menu = QT_TRANSLATE_NOOP("Veneer_CheckMatch", "Check Match")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_CheckMatch",
-        "List what stands against cutting the selected match, and what would do",
-    )
-
-    def Activated(self) -> None:
-        from veneerwb.gui.panels import check
-
-        check.look(FreeCAD.ActiveDocument, self.found())
-
-
-class LeafOnFaces(Command):
-    """A leaf on flat faces of anything."""
-
-    name = "Veneer_LeafOnFaces"
-    picture = "veneer-facing"
-    needs = ("Leaf",)
-    menu = QT_TRANSLATE_NOOP("Veneer_LeafOnFaces", "Leaf On Faces")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_LeafOnFaces", "Lay a leaf's picture, to scale, on the selected flat faces"
-    )
-
-    def Activated(self) -> None:
-        from veneerwb.gui.panels import facing
-
-        facing.new(FreeCAD.ActiveDocument)
-
-
-class DrawMatch(Command):
-    """The shop drawing of a match."""
-
-    name = "Veneer_DrawMatch"
-    picture = "veneer-drawing"
-    needs = ("Match",)
-    menu = QT_TRANSLATE_NOOP("Veneer_DrawMatch", "New Drawing")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_DrawMatch",
-        "Draw the selected match on a page: plan, wedge, set-out and cut list",
-    )
-
-    def Activated(self) -> None:
-        from veneerwb.gui.panels import drawing
-
-        drawing.new(FreeCAD.ActiveDocument, self.found()[0])
-
-
-class SaveDrawing(Command):
-    """A drawing as a file to print."""
-
-    name = "Veneer_SaveDrawing"
-    picture = "veneer-save"
-    needs = ("Drawing",)
-    menu = QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save Drawing as PDF...")
-    tip = QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save the selected drawing as a PDF file")
-
-    def found(self) -> list[Any]:
-        """The drawings, first the one whose page or view is selected or whose page is seen."""
-        import FreeCADGui
-
-        from veneerwb.host.sheets import drawing_of
-
-        seen = getattr(FreeCADGui.activeView(), "getPage", lambda: None)()
-        meant = [drawing_of(one) for one in [*FreeCADGui.Selection.getSelection(), seen] if one]
-        return sorted(super().found(), key=lambda one: one not in meant)
-
-    def Activated(self) -> None:
-        from veneerwb.gui import saving
-
-        saving.save_drawing(self.found()[0])
-
-
-class Switch(Command):
-    """Shows or hides one thing on the selected matches, or on all if none is selected."""
-
-    needs = ("Match",)
-    shows = ""
-
-    def IsActive(self) -> bool:
-        return bool(of_kind(FreeCAD.ActiveDocument, *self.needs))
-
-    def Activated(self) -> None:
-        import FreeCADGui
-
-        matches = self.found()
-        selected = [one for one in matches if one in FreeCADGui.Selection.getSelection()]
-        views = [match.ViewObject for match in selected or matches]
-        shown = not any(getattr(view, self.shows) for view in views)
-        for view in views:
-            setattr(view, self.shows, shown)
-
-
-class ShowSeams(Switch):
-    """Seams on the pictures."""
-
-    name = "Veneer_ShowSeams"
-    picture = "veneer-seams"
-    shows = "Seams"
-    menu = QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Seams On or Off")
-    tip = QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Show or hide the seams of the selected matches")
-
-
-class ShowNumbers(Switch):
-    """Numbers on the pictures."""
-
-    name = "Veneer_ShowNumbers"
-    picture = "veneer-numbers"
-    shows = "Numbers"
-    menu = QT_TRANSLATE_NOOP("Veneer_ShowNumbers", "Numbers On or Off")
-    tip = QT_TRANSLATE_NOOP(
-        "Veneer_ShowNumbers",
-        "Show or hide the positions, underlined where a leaf is turned over, on the selected "
-        "matches",
-    )
-
-
-COMMANDS: tuple[type[Command] | None, ...] = (
-    BringInLeaves,
-    ProveSequence,
-    Particulars,
-    NewRadialMatch,
-    LeafOnFaces,
-    DrawFaults,
-    PaperMarks,
+        self.run(self.order(of_kind(FreeCAD.ActiveDocument, *self.needs)))
+
+
+COMMANDS: tuple[Command | None, ...] = (
+    Command(
+        "Veneer_BringInLeaves", "veneer-bring-in",
+        QT_TRANSLATE_NOOP("Veneer_BringInLeaves", "Bring In Leaves"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_BringInLeaves", "Make a bundle of leaves from their photographs"
+        ),
+        opens("panels.leaves", "bring_in"),
+    ),
+    Command(
+        "Veneer_Sequence", "veneer-sequence",
+        QT_TRANSLATE_NOOP("Veneer_Sequence", "Prove Sequence"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_Sequence",
+            "Page through the leaves of the selected bundle, prove their order, lay them on each "
+            "other",
+        ),
+        opens("panels.sequence", "look", document, first), ("Bundle",),
+    ),
+    Command(
+        "Veneer_Backs", "veneer-backs",
+        QT_TRANSLATE_NOOP("Veneer_Backs", "Backs"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_Backs",
+            "Add photographs of backs, tie them to their faces, prove by them how the leaves lay",
+        ),
+        opens("panels.backs", "look", document, every, leaf_number), ("Bundle",), holding_first,
+    ),
+    Command(
+        "Veneer_Particulars", "veneer-particulars",
+        QT_TRANSLATE_NOOP("Veneer_Particulars", "Particulars"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_Particulars",
+            "Say what the selected bundle is: species, cut, flitch, cost; how much there is of it",
+        ),
+        opens("panels.live", "edit", particulars_panel, first), ("Bundle",),
+    ),
+    Command(
+        "Veneer_NewRadialMatch", "veneer-radial",
+        QT_TRANSLATE_NOOP("Veneer_NewRadialMatch", "New Radial Match"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_NewRadialMatch",
+            "Lay up a top of wedges from the selected bundle or stock of leaves",
+        ),
+        opens("panels.match", "new", document, first), ("Bundle", "Stock"),
+    ),
+    Command(
+        "Veneer_LeafOnFaces", "veneer-facing",
+        QT_TRANSLATE_NOOP("Veneer_LeafOnFaces", "Leaf On Faces"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_LeafOnFaces", "Lay a leaf's picture, to scale, on the selected flat faces"
+        ),
+        opens("panels.facing", "new", document), ("Leaf",),
+    ),
+    Command(
+        "Veneer_Faults", "veneer-faults",
+        QT_TRANSLATE_NOOP("Veneer_Faults", "Faults"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_Faults",
+            "Draw knots, splits and other faults, and what may be used, on the leaves' photographs",
+        ),
+        opens("panels.faults", "look", document, every, leaf_number), ("Bundle",), holding_first,
+    ),
+    Command(
+        "Veneer_Marks", "veneer-marks",
+        QT_TRANSLATE_NOOP("Veneer_Marks", "Paper Marks"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_Marks",
+            "Print marks to stick on the leaves, find them on the photographs, measure from them",
+        ),
+        opens("panels.marks", "look", document, every, leaf_number), ("Bundle",), holding_first,
+    ),
     None,
-    CheckMatch,
-    DrawMatch,
-    SaveDrawing,
+    Command(
+        "Veneer_CheckMatch", "veneer-check",
+        QT_TRANSLATE_NOOP("Veneer_CheckMatch", "Check Match"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_CheckMatch",
+            "List what stands against cutting the selected match, and what would do",
+        ),
+        opens("panels.check", "look", document, every), ("Match",),
+    ),
+    Command(
+        "Veneer_DrawMatch", "veneer-drawing",
+        QT_TRANSLATE_NOOP("Veneer_DrawMatch", "New Drawing"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_DrawMatch",
+            "Draw the selected match on a page: plan, wedge, set-out and cut list",
+        ),
+        opens("panels.drawing", "new", document, first), ("Match",),
+    ),
+    Command(
+        "Veneer_SaveDrawing", "veneer-save",
+        QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save Drawing as PDF..."),
+        QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save the selected drawing as a PDF file"),
+        opens("saving", "save_drawing", first), ("Drawing",), seen_first,
+    ),
     None,
-    ShowSeams,
-    ShowNumbers,
+    Command(
+        "Veneer_ShowSeams", "veneer-seams",
+        QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Seams On or Off"),
+        QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Show or hide the seams of the selected matches"),
+        switches("Seams"), ("Match",), alone=False,
+    ),
+    Command(
+        "Veneer_ShowNumbers", "veneer-numbers",
+        QT_TRANSLATE_NOOP("Veneer_ShowNumbers", "Numbers On or Off"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_ShowNumbers",
+            "Show or hide the positions, underlined where a leaf is turned over, on the selected "
+            "matches",
+        ),
+        switches("Numbers"), ("Match",), alone=False,
+    ),
 )
 """In the order of the toolbar; None is a gap."""
 
@@ -329,5 +273,5 @@ def register() -> list[str]:
     import FreeCADGui
 
     for command in filter(None, COMMANDS):
-        FreeCADGui.addCommand(command.name, command())
+        FreeCADGui.addCommand(command.name, command)
     return [command.name if command else "Separator" for command in COMMANDS]

@@ -16,6 +16,7 @@ from shapely.geometry import Polygon
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, VeneerError
 from veneerwb.core.faults import KINDS, along, checked
+from veneerwb.core.renumbering import numbers_now
 from veneerwb.core.spots import suggested
 from veneerwb.gui.photo_frame import Picture
 from veneerwb.gui.photo_items import Item
@@ -73,9 +74,12 @@ class Entry:
 
 class FaultBook:
     """`entries` and `rings` (by leaf: the rings of its usable area in leaf mm, none for the whole
-    photo) of a plain bundle, with the faults through all leaves beside it."""
+    photo) of a plain bundle, with the faults through all leaves beside it: those written down, and
+    those drawn by objects of the document."""
 
-    def __init__(self, bundle: Bundle, through: Iterable[Fault]) -> None:
+    def __init__(
+        self, bundle: Bundle, through: Iterable[Fault], drawn: Iterable[tuple[Any, Fault]] = ()
+    ) -> None:
         self.bundle = bundle
         self.entries = [
             Entry(part, fault.kind, leaf.number)
@@ -84,7 +88,9 @@ class FaultBook:
             for part in _parts(fault.outline)
         ]
         self.entries += [Entry(p, fault.kind) for fault in through for p in _parts(fault.outline)]
+        self.entries += [Entry(fault.outline, fault.kind, source=shape) for shape, fault in drawn]
         self.rings = {leaf.number: _rings(leaf) for leaf in bundle.leaves}
+        self._sources_were = self.sources()
         self._faults_were = {k: _told(entries) for k, entries in self.written().items()}
         self._rings_were = {k: _listed(rings) for k, rings in self.rings.items()}
 
@@ -212,6 +218,29 @@ class FaultBook:
             if entry.source is not None and entry.source not in found:
                 found.append(entry.source)
         return found
+
+    def take_over(self, old: FaultBook) -> list[int]:
+        """What was changed in an older book of the bundle is changed here, and what was suggested
+        there is so here; the numbers there of the leaves that are no more, with which it goes. What
+        is of an outline that is gone goes too."""
+        now = {None: None, **numbers_now(old.bundle, self.bundle)}
+        faults, usable = old.changed_faults(), old.changed_usable()
+        ours, drawn = {now.get(k, 0) for k in faults}, old.sources() != old._sources_were
+
+        def stays(entry: Entry) -> bool:
+            return not drawn if entry.source is not None else entry.leaf not in ours
+
+        def comes(entry: Entry) -> bool:
+            if entry.source is not None:
+                return drawn and getattr(entry.source, "Document", None) is not None
+            return (entry.suggested or entry.leaf in faults) and entry.leaf in now
+
+        self.entries = [one for one in self.entries if stays(one)]
+        self.entries += [
+            replace(one, leaf=now[one.leaf]) for one in old.entries if comes(one)
+        ]
+        self.rings |= {now[k]: rings for k, rings in usable.items() if k in now}
+        return sorted({*faults, *usable} - now.keys())
 
     def changed_faults(self) -> dict[int | None, list[Entry]]:
         """Of `written` what has changed."""

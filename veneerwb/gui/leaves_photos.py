@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The window in which photographs are clicked on before they are brought in: points or corners for
-their scale, a patch for their light, the outlines of leaves."""
+"""The window in which photographs are clicked on before they are brought in: points, corners or
+paper marks for their scale, a patch for their light, the outlines of leaves."""
 
 from __future__ import annotations
 
@@ -13,10 +13,11 @@ import FreeCAD
 
 from veneerwb.core.background import leaf_on_background
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.files import shown_name
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos import Photo, names_apart
 from veneerwb.core.squaring import scale_between, squaring
-from veneerwb.gui.leaves_plan import WANTED, Plan
+from veneerwb.core.targets.mark import LETTERS
+from veneerwb.core.targets.scaling import clicked, scale_of, squared_by_distances
+from veneerwb.gui.leaves_plan import MARKED, MOST, WANTED, Plan
 from veneerwb.gui.photo_frame import Picture, Place
 from veneerwb.gui.photo_items import Grip, Item, mark
 from veneerwb.gui.photo_window import PhotoWindow
@@ -24,7 +25,6 @@ from veneerwb.gui.photo_window import PhotoWindow
 translate = FreeCAD.Qt.translate
 HERE = "VeneerLeavesPanel"
 SCALE, PATCH, OUTLINE = "scale", "patch", "outline"
-LETTERS = "ABCD"
 COARSE = 1500
 """A found outline is simplified to the photograph's longer side by this: few corners to drag."""
 
@@ -52,7 +52,8 @@ class LeavesPhotos:
             self.paths = []
         if paths != self.paths:
             self.paths = paths
-            self.window.offer([shown_name(path) for path in paths])
+            called = names_apart(paths)
+            self.window.offer([called[path] for path in paths])
         self._turned()
         self.window.to_front()
 
@@ -85,7 +86,7 @@ class LeavesPhotos:
         """mm per pixel of the photograph, if it has one all over."""
         plan = self.plan()
         try:
-            if plan.scale == "points":
+            if plan.scale in ("points", "two marks"):
                 return scale_between(*plan.clicked(self.path), plan.known, shape)
             return None if plan.scale in WANTED else plan.mm_per_px(shape[:2])
         except (VeneerError, TypeError):  # not clicked yet
@@ -112,10 +113,10 @@ class LeavesPhotos:
         pointing.marks = [
             mark(place, letter, held=not scaling) for place, letter in zip(places, LETTERS)
         ]
-        pointing.most = WANTED[plan.scale] if scaling else 0
+        pointing.most = MOST[plan.scale] if scaling else 0
         pointing.letters = LETTERS[: pointing.most]
         outline, patch = self._outline(plan), self._patch(plan)
-        pointing.areas = [*filter(None, (self._frame(places), outline, patch))]
+        pointing.areas = [*filter(None, (self._frame(plan), outline, patch))]
         pointing.kind = ""
         if self.goal == PATCH and "patch" in plan.light and patch is None:
             pointing.kind = "light"
@@ -126,9 +127,10 @@ class LeavesPhotos:
         self.window.say(self._hint(plan, pointing))
         self.window.view.refresh()
 
-    def _frame(self, places: list[Place]) -> Item | None:
+    def _frame(self, plan: Plan) -> Item | None:
         """The rectangle between four corners, in the order of a round."""
-        if len(places) < 4:
+        places = plan.clicked(self.path)
+        if WANTED.get(plan.scale) != 4 or len(places) < 4:
             return None
         column, row = (sum(one) / 4 for one in zip(*places))
         ring = sorted(places, key=lambda p: math.atan2(p[1] - row, p[0] - column))
@@ -169,13 +171,15 @@ class LeavesPhotos:
         plan, pointing = self.plan(), self.window.view.pointing
         key, clicks = plan.key(self.path), plan.clicks
         if item.is_mark:
-            places = [one.place for one in sorted(pointing.marks, key=lambda one: one.text)]
-            (clicks.corners if plan.scale == "corners" else clicks.points)[key] = places
+            marks = sorted(pointing.marks, key=lambda one: one.text)
+            plan.scale_clicks[key] = [one.place for one in marks]
+            self.attempt(lambda: self._check(plan, marks))
+            plan.scale_clicks[key] = [one.place for one in marks]
             pointing.areas = [area for area in pointing.areas if area.kind != "frame"]
-            pointing.areas += filter(None, [self._frame(places)])
+            pointing.areas += filter(None, [self._frame(plan)])
             self._rescale()
             self.window.say(self._hint(plan, pointing))
-            self.attempt(lambda: self._check(plan, places))
+            self.window.view.refresh()
         else:
             kept, where = (
                 (clicks.patch, key) if item.kind == "light" else (clicks.outline, self.path)
@@ -188,11 +192,20 @@ class LeavesPhotos:
                 self._lay_out()
         self.changed()
 
-    def _check(self, plan: Plan, places: list[Place]) -> None:
-        """Raises VeneerError for clicks that will not do, as soon as all are there."""
-        shape = self.window.view.picture.pixels.shape
-        if len(places) == WANTED[plan.scale]:
-            if plan.scale == "corners":
+    def _check(self, plan: Plan, marks: list[Item]) -> None:
+        """Raises VeneerError for clicks that will not do, as soon as all are there; paper marks are
+        centred first, one by one."""
+        pixels = self.window.view.picture.pixels
+        shape, places = pixels.shape, [one.place for one in marks]
+        found = clicked(pixels, places, self.path.name) if plan.scale in MARKED else []
+        for mark_, one in zip(marks, found):
+            mark_.corners[0] = one.centre
+        if len(places) >= WANTED[plan.scale]:
+            if plan.scale == "four marks":
+                squared_by_distances(found, plan.distances, shape)
+            elif found:
+                scale_of(found, plan.distances)
+            elif plan.scale == "corners":
                 squaring(places, *plan.rectangle, shape, turn=not plan.beside)
             else:
                 scale_between(*places, plan.known, shape)
@@ -210,14 +223,21 @@ class LeavesPhotos:
             if pointing.kind:
                 return translate(HERE, "Click round the patch, back to the first corner or Enter.")
             return translate(HERE, "Drag its corners; Delete, to draw it anew.") + self._next(plan)
-        lacking = pointing.most - len(pointing.marks)
         if plan.scale not in WANTED:
             return ""
-        if not lacking:
+        if len(pointing.marks) >= WANTED[plan.scale]:
             text = translate(HERE, "Drag the crosses, or move them with the arrow keys.")
+            if plan.scale in MARKED:
+                text = translate(HERE, "Drag a cross to another mark.")
             return text + self._next(plan)
         if plan.scale == "points":
             return translate(HERE, "Click two points whose distance you know.")
+        if plan.scale == "rings":
+            return translate(HERE, "Click two paper marks or more, far apart.")
+        if plan.scale == "two marks":
+            return translate(HERE, "Click the two paper marks whose distance you know.")
+        if plan.scale == "four marks":
+            return translate(HERE, "Click the paper marks A, B, C, D, one after the other round.")
         if plan.beside:
             return translate(HERE, "Click the four corners of the sheet, in any order.")
         return translate(HERE, "Click the four corners of the leaf, in any order.")

@@ -13,18 +13,42 @@ from pathlib import Path
 from typing import Any
 
 from veneerwb.core import VeneerError
-from veneerwb.core.files import shown_name
-from veneerwb.core.photos import by_number
+from veneerwb.core.photos import by_number, names_apart, photo_files
 from veneerwb.core.plane import positive
+from veneerwb.core.preparation import check_leaf_size
 from veneerwb.core.preparing import LIGHTS, Preparation
 from veneerwb.gui.photo_frame import Place
 
-SCALES = ("length", "width", "pixel", "points", "corners")
-WANTED = {"points": 2, "corners": 4}
+MARKED = ("rings", "two marks", "four marks")
+"""Scales by paper marks: as their rings are printed, a distance, six distances."""
+SCALES = ("length", "width", "pixel", "points", "corners", *MARKED)
+RIM = 5.0
+"""mm of background round a leaf that is cut out: its outline is found on that again, to tie its two
+sides."""
+WANTED = {"points": 2, "corners": 4, "rings": 2, "two marks": 2, "four marks": 4}
 """How many clicks a scale takes."""
-LEAVES = ("whole", "cut", "keep")
-"""The leaf fills the photograph; it is found and cut out; it is found, and all is kept."""
+MOST = WANTED | {"rings": 6}
+"""And how many it may."""
+SENSES = {
+    ("next", "face"): "next", ("next", "back"): "previous",
+    ("previous", "face"): "previous", ("previous", "back"): "next",
+}  # fmt: skip
+"""How the leaves lay in the log and which side is seen: whose photograph shows a leaf's back. Where
+either is not known, and between sawn leaves, it is nobody's."""
 _BACK = re.compile(r"(?<![^\W\d_])backs?(?![^\W\d_])", re.IGNORECASE)
+
+
+def found(files: list[Path], folder: str, behind: str) -> tuple[dict[int, Path], dict[int, Path]]:
+    """The photographs of faces and of backs by their leaves' numbers: the `files`, or if there are
+    none those of the `folder`, and those of backs in the folder `behind`. Raises VeneerError."""
+    if not files and not folder:
+        raise VeneerError(
+            "nothing-chosen", "Choose the folder that holds the photographs of the leaves."
+        )
+    faces, backs = sorted_out(files or photo_files(Path(folder).expanduser()))
+    if behind:
+        backs = by_number([*backs.values(), *photo_files(Path(behind).expanduser())])
+    return faces, backs
 
 
 def sorted_out(paths: Iterable[Path]) -> tuple[dict[int, Path], dict[int, Path]]:
@@ -46,19 +70,23 @@ class Clicks:
 
     points: dict[Path | None, list[Place]] = field(default_factory=dict)
     corners: dict[Path | None, list[Place]] = field(default_factory=dict)
+    marks: dict[Path | None, list[Place]] = field(default_factory=dict)
     patch: dict[Path | None, list[Place]] = field(default_factory=dict)
     outline: dict[Path | None, list[Place]] = field(default_factory=dict)
 
 
 @dataclass
 class Plan:
-    """What the panel's boxes say: the scale and how it is known, whether clicks hold for `each`
-    photograph by itself, where the `leaf` is, where the `light` is measured, the `turn`."""
+    """What the panel's boxes say: the scale and how it is known (`apart`: the six distances between
+    four paper marks), whether clicks hold for `each`
+    photograph by itself, where the `leaf` is ("whole": it fills the photograph; "cut": it is found
+    and cut out; "keep": found, and all is kept), where the `light` is measured, the `turn`."""
 
     scale: str = "length"
     known: float = 0.0
     per_pixel: float = 0.0
     rectangle: tuple[float, float] = (0.0, 0.0)
+    apart: tuple[float, ...] = ()
     beside: bool = False
     each: bool = False
     leaf: str = "whole"
@@ -73,12 +101,17 @@ class Plan:
         return simple and self.light == LIGHTS[0]
 
     def mm_per_px(self, first: tuple[int, int]) -> float:
-        """By the size of the first photograph (rows, columns), where no clicks tell."""
-        if self.scale == "pixel":
-            return positive("size of a pixel", self.per_pixel)
-        known = positive(f"{self.scale} of the first photograph", self.known)
+        """By the size of the first photograph (rows, columns), where no clicks tell. Raises
+        VeneerError, also for a scale at which its leaf is larger than any."""
         rows, columns = first if self.turn % 180 == 0 else reversed(first)
-        return known / (rows if self.scale == "length" else columns)
+        if self.scale == "pixel":
+            scale = positive("size of a pixel", self.per_pixel)
+        else:
+            known = positive(f"{self.scale} of the first photograph", self.known)
+            scale = known / (rows if self.scale == "length" else columns)
+        if self.leaf == "whole":
+            check_leaf_size((0.0, 0.0, columns * scale, rows * scale), name="The first photograph")
+        return scale
 
     def key(self, path: Path) -> Path | None:
         """Under what the clicks on a photograph are kept."""
@@ -86,11 +119,19 @@ class Plan:
 
     def clicked(self, path: Path) -> list[Place]:
         """The clicks that give a photograph its scale."""
-        return self._scale_clicks.get(self.key(path), [])
+        return self.scale_clicks.get(self.key(path), [])[: MOST.get(self.scale, 0)]
 
     @property
-    def _scale_clicks(self) -> dict[Path | None, list[Place]]:
+    def scale_clicks(self) -> dict[Path | None, list[Place]]:
+        """Of all photographs, the clicks that give them their scale."""
+        if self.scale in MARKED:
+            return self.clicks.marks
         return self.clicks.corners if self.scale == "corners" else self.clicks.points
+
+    @property
+    def distances(self) -> tuple[float, ...]:
+        """Those between the paper marks that were clicked."""
+        return {"two marks": (self.known,), "four marks": self.apart}.get(self.scale, ())
 
     def missing(self, paths: Iterable[Path]) -> list[Path]:
         """The photographs on which clicks are still wanted."""
@@ -111,7 +152,7 @@ class Plan:
             raise VeneerError(
                 "clicks-missing",
                 "Click what is still missing {where}.",
-                where=_on(lacking, len(paths)) if self.each else "on the photograph",
+                where=_on(lacking, paths) if self.each else "on the photograph",
             )
         scale = None if self.scale in WANTED else self.mm_per_px(first())
         return [self._preparation(path, scale) for path in paths]
@@ -124,22 +165,24 @@ class Plan:
             how |= {
                 "corners": self.clicked(path), "rectangle": self.rectangle, "beside": self.beside,
             }  # fmt: skip
+        elif self.scale in MARKED:
+            how |= {"marks": self.clicked(path), "distances": self.distances}
         else:
             how["mm_per_px"] = scale
         if self.leaf != "whole":
             drawn = self.clicks.outline.get(path)
             how |= {"outline": drawn} if drawn else {"find": True}
-        if self.leaf == "keep":
-            how["margin"] = None
+            how["margin"] = None if self.leaf == "keep" else RIM
         if "patch" in self.light:
             how["patch"] = self.clicks.patch[self.key(path)]
         return Preparation(**how)
 
 
-def _on(paths: list[Path], total: int) -> str:
-    """Which photographs, in a few words."""
-    if len(paths) == total:
+def _on(lacking: list[Path], paths: list[Path]) -> str:
+    """Which photographs of all, in a few words."""
+    if len(lacking) == len(paths):
         return "on each photograph"
-    names = [shown_name(path) for path in paths[:3]]
-    more = len(paths) - len(names)
+    called = names_apart(paths)
+    names = [called[path] for path in lacking[:3]]
+    more = len(lacking) - len(names)
     return "on " + ", ".join(names) + (f" and {more} more" if more else "")

@@ -14,9 +14,11 @@ import FreeCAD
 
 from veneerwb.core import Bundle, Motion, VeneerError
 from veneerwb.core.plane import IDENTITY
+from veneerwb.core.renumbering import numbers_now
 from veneerwb.core.targets import MARK, Frame, carried_back, frame, located, shared
 from veneerwb.core.targets.mark import LETTERS
 from veneerwb.core.targets.measuring import RING
+from veneerwb.gui.panels import fields
 from veneerwb.gui.photo_frame import Picture, Place
 from veneerwb.gui.photo_items import Item, mark
 
@@ -57,8 +59,8 @@ class Entry:
             text += translate(HERE, "; its arrow does not point up")
         if abs(math.log(self.ring / MARK.outer)) > RING:
             text += translate(
-                HERE, "; its ring seems {seen} mm across, not {printed}: see scale and print"
-            ).format(seen=f"{self.ring:.1f}", printed=f"{MARK.outer:g}")
+                HERE, "; its ring seems {seen} across, not {printed}: see scale and print"
+            ).format(seen=fields.length(self.ring), printed=fields.length(MARK.outer))
         return text
 
 
@@ -150,6 +152,14 @@ class MarkBook:
                 other.which = entry.which
         entry.which = which
 
+    def take_over(self, old: MarkBook) -> list[int]:
+        """What was changed in an older book of the bundle is changed here; the numbers there of
+        the leaves that are no more, with which it goes."""
+        now, changed = numbers_now(old.bundle, self.bundle), old.changed()
+        for number in changed.keys() & now.keys():
+            self.entries[now[number]] = old.entries[number]
+        return sorted(changed.keys() - now.keys())
+
     def changed(self) -> dict[int, dict[int, Place]]:
         """The marks of every leaf where they have changed."""
         now = {number: self.places(number) for number in self.bundle.numbers}
@@ -174,8 +184,8 @@ class MarkBook:
         except VeneerError:
             yield translate(HERE, "too near each other to compare")
         else:
-            yield translate(HERE, "{rms} mm off leaf {other}").format(
-                rms=f"{laid.rms:.2f}", other=other
+            yield translate(HERE, "{rms} off leaf {other}").format(
+                rms=fields.length(laid.rms, 2), other=other
             )
 
     def earlier(self, number: int) -> int | None:
@@ -194,10 +204,10 @@ class MarkBook:
     def measured(self, number: int, point: Place | None) -> str:
         """Where a point of the bundle (mm; None: the middle of the leaf) lies on a leaf, measured
         from its marks. Raises VeneerError where there are not two."""
-        leaf = self.bundle.leaf(number)
+        leaf, marks = self.bundle.leaf(number), self.places(number)
         if point is None:
-            return str(carried_back(self.middle(number), IDENTITY, self.places(number)))
-        return str(carried_back(point, leaf.register, self.places(number)))
+            return fields.in_words(carried_back(self.middle(number), IDENTITY, marks))
+        return fields.in_words(carried_back(point, leaf.register, marks))
 
     def middle(self, number: int) -> Place:
         """The middle of a leaf, leaf mm."""
@@ -211,5 +221,5 @@ def _askew(up: Place) -> float:
 
 
 def plus_minus(error: float) -> str:
-    """An error in mm, never written as none."""
-    return f"\u00b1 {max(error, 0.01):.2f} mm"
+    """An error, never written as none."""
+    return f"\u00b1 {fields.length(max(error, 0.01), 2)}"

@@ -21,7 +21,12 @@ FEWEST = 3
 class Item:
     """`corners` of an area of that `kind` (see photo_looks), or the one place of a mark; `text` is
     written beside it, `meant` is whatever its owner needs to know it by. One that is not `held`
-    can be dragged; one that is no `ring` is a line that was ended, not closed."""
+    can be dragged; one that is no `ring` is a line that was ended, not closed.
+
+    What keeps its shape says by `follow` where its corners lie when the corner of a number (None:
+    all of it, dragged anywhere within) goes from one place to another; `grips` are the numbers of
+    the corners that it can be held by, which are always shown.
+    """
 
     corners: list[Place]
     kind: str = "mark"
@@ -29,6 +34,15 @@ class Item:
     held: bool = False
     meant: Any = None
     ring: bool = True
+    follow: Callable[[int | None, Place, Place], list[Place]] | None = None
+    grips: tuple[int, ...] = ()
+
+    def take(self, corner: int | None, start: Place, end: Place) -> None:
+        """The corner, or all of it, goes from one place to another."""
+        if self.follow is not None:
+            self.corners[:] = self.follow(corner, start, end)
+        elif corner is not None:
+            self.corners[corner] = end
 
     @property
     def is_mark(self) -> bool:
@@ -60,8 +74,9 @@ class Pointing:
     `most` marks may be placed, lettered by `letters`; while `kind` is not "", areas of it are
     drawn. Both can be nought: then the items that are there can be changed, and no more. Kinds in
     `lines` may also be lines: ended by Enter, not closed on their first corner.
-    `changed` is called after each change by the user, with the item; `chosen` when another one is
-    chosen (None: none); `within` brings a place back onto the picture.
+    `changed` is called after each change by the user, with the item, and `moving` while one is
+    dragged; `chosen` when another one is chosen (None: none); `within` brings a place back onto the
+    picture.
     """
 
     marks: list[Item] = field(default_factory=list)
@@ -75,9 +90,11 @@ class Pointing:
     grip: Grip | None = None
     """What is chosen."""
     changed: Callable[[Item], None] = lambda item: None
+    moving: Callable[[Item], None] = lambda item: None
     chosen: Callable[[Item | None], None] = lambda item: None
     within: Callable[[Place], Place] = lambda place: place
-    _before: Place | None = None  # where the corner that is dragged was
+    _before: list[Place] | None = None  # where what is dragged was
+    _last: Place = (0.0, 0.0)  # where the pointer held it last
 
     # --- what is where ------------------------------------------------------------------------
 
@@ -93,6 +110,7 @@ class Pointing:
             (math.dist(corner, place), Grip(item, number))
             for item in self._loose()
             for number, corner in enumerate(item.corners)
+            if item.follow is None or number in item.grips
         ]
         found = min(near, key=lambda one: one[0], default=(math.inf, None))
         if found[0] <= reach:
@@ -113,7 +131,9 @@ class Pointing:
         yield from (one for one in self.marks if not one.held)
         if self.drawn is not None:
             yield self.drawn
-        elif self.grip is not None and not (self.grip.item.is_mark or self.grip.item.held):
+            return
+        yield from (one for one in self.areas if one.grips and not one.held)
+        if self.grip is not None and not (self.grip.item.is_mark or self.grip.item.held):
             yield self.grip.item
 
     def _edges(self, place: Place) -> Iterator[tuple[Item, int, float]]:
@@ -135,8 +155,11 @@ class Pointing:
                 return False
         if grip is not None and (grip.corner is None or grip.item is not self.drawn):
             self.choose(grip)
-            self._before = None if grip.corner is None else grip.item.corners[grip.corner]
-            return grip.corner is not None
+            if grip.corner is None and (grip.item.follow is None or grip.item.held):
+                return False
+            self._before = list(grip.item.corners)
+            self._last = place if grip.corner is None else grip.item.corners[grip.corner]
+            return True
         if self.drawn is None and not self.places_more:
             self.choose(None)
             return False
@@ -164,24 +187,26 @@ class Pointing:
 
     def drag(self, place: Place) -> None:
         """What is held follows the pointer."""
-        if self.grip is not None and self.grip.corner is not None:
-            self.grip.item.corners[self.grip.corner] = self.within(place)
+        grip = self.grip
+        if grip is not None:
+            start, self._last = self._last, self.within(place)
+            grip.item.take(grip.corner, start, self._last)
+            self.moving(grip.item)
 
     def release(self) -> None:
         """The button comes up."""
         grip, before, self._before = self.grip, self._before, None
-        if grip is None or grip.corner is None or grip.item is self.drawn:
-            return
-        if before != grip.item.corners[grip.corner]:
+        if grip is not None and grip.item is not self.drawn and before != grip.item.corners:
             self.changed(grip.item)
 
     def put_back(self) -> None:
         """What is dragged goes back to where it was; what has just been placed goes."""
         grip, before, self._before = self.grip, self._before, None
-        if grip is None or grip.corner is None:
+        if grip is None:
             return
         if before is not None:
-            grip.item.corners[grip.corner] = before
+            grip.item.corners[:] = before  # its owner may keep that list
+            self.moving(grip.item)
         elif grip.item is self.drawn:
             self.step_back()
         elif grip.item.is_mark:
@@ -225,6 +250,7 @@ class Pointing:
     def insert(self, place: Place, reach: float) -> bool:
         """Gives the edge at a place another corner there; whether there is an edge."""
         edges = [one for one in self._edges(place) if one[2] <= reach and not one[0].held]
+        edges = [one for one in edges if one[0].follow is None]
         if not edges:
             return False
         area, number, _ = min(edges, key=lambda one: one[2])
@@ -234,12 +260,14 @@ class Pointing:
         return True
 
     def nudge(self, across: float, down: float) -> bool:
-        """Moves the chosen corner by so many pixels; whether one is chosen."""
+        """Moves what is chosen by so many pixels: a corner, or all of what keeps its shape; whether
+        there is such a thing."""
         grip = self.grip
-        if grip is None or grip.corner is None or grip.item.held:
+        if grip is None or grip.item.held or (grip.corner is None and grip.item.follow is None):
             return False
-        column, row = grip.item.corners[grip.corner]
-        grip.item.corners[grip.corner] = self.within((column + across, row + down))
+        column, row = grip.item.corners[grip.corner or 0]
+        end = self.within((column + across, row + down))
+        grip.item.take(grip.corner, (column, row), end)
         if grip.item is not self.drawn:
             self.changed(grip.item)
         return True
@@ -254,7 +282,7 @@ class Pointing:
             return self.step_back()
         if item.is_mark:
             self.marks.remove(item)
-        elif grip.corner is not None and len(item.corners) > FEWEST:
+        elif item.follow is None and grip.corner is not None and len(item.corners) > FEWEST:
             del item.corners[grip.corner]
             self.choose(Grip(item))
             self.changed(item)

@@ -74,9 +74,9 @@ def draw_area(
         path.closeSubpath()
         _fill(painter, path, look)
     _cased(painter, path, look, 3.0 if chosen else 2.0)
-    if chosen and not area.held or not closed:
-        for number, point in enumerate(points):
-            _handle(painter, point, look, chosen and grip.corner == number)
+    shown = range(len(points)) if (chosen and not area.held) or not closed else ()
+    for number in area.grips if area.follow and not area.held else shown:
+        _handle(painter, points[number], look, chosen and grip.corner == number)
     if area.text and closed:
         write(painter, _beside(painter, points.boundingRect(), area.text, look), area.text, look)
 

@@ -1,92 +1,76 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""A photograph in a widget: looked at, and pointed at.
+"""A photograph on a canvas: looked at, and pointed at. Beside what every canvas does (see there):
 
-The widget is a plain one that the host made from a form. It is watched, not subclassed, and is
-painted when it is about to be: no class of Python's stands behind a widget, so none can be missing
-when Qt asks for it late (see DEVELOPERS.md, "A new panel").
-
-wheel: zoom about the pointer · middle button, Space and drag, or drag where nothing is placed: move
-F: the whole picture · 1: one to one · + and -: zoom · G: lines of mm
-click: place or choose · drag a mark or corner: move it · arrows: by a pixel, with Shift by ten
+G: lines of mm · click: place or choose · drag a mark, a corner or what has handles: move it
 double click on an edge: another corner · Enter or the first corner: close the area
-Esc: take the last corner back · Delete: take away what is chosen · Page Up and Down: other photos
+Esc and Ctrl+Z: take the last corner back · Delete: take away what is chosen
 """
 
 from __future__ import annotations
 
-import math
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from PySide import QtCore, QtGui
 
 from veneerwb.gui import photo_looks as looks
+from veneerwb.gui.canvas import Action, Canvas, Looking
 from veneerwb.gui.photo_frame import Frame, Picture, Place
 from veneerwb.gui.photo_items import Pointing
+from veneerwb.paint import ink
 
-Qt, Kind = QtCore.Qt, QtCore.QEvent
+Qt = QtCore.Qt
 
 REACH = 8.0
 """Widget pixels: what is nearer to the pointer is meant."""
-STILL = 4.0
-"""Widget pixels: a press that moves less is a click."""
-NOTCH = 1.25
-"""What a notch of the wheel does to the zoom."""
 AROUND = (58, 58, 58)
 """The colour round the picture."""
-ARROWS = {
-    Qt.Key_Left: (-1, 0), Qt.Key_Right: (1, 0), Qt.Key_Up: (0, -1), Qt.Key_Down: (0, 1),
-}  # fmt: skip
-KEYS = {
-    *ARROWS, Qt.Key_F, Qt.Key_G, Qt.Key_1, Qt.Key_Plus, Qt.Key_Equal, Qt.Key_Minus, Qt.Key_Space,
-    Qt.Key_Return, Qt.Key_Enter, Qt.Key_Escape, Qt.Key_Delete, Qt.Key_Backspace,
-    Qt.Key_PageUp, Qt.Key_PageDown,
-}  # fmt: skip
-"""What the view takes for itself before the host's shortcuts see it."""
 
 
-class PhotoView(QtCore.QObject):
+class PhotoView(Looking):
     """Shows `picture` in `canvas`, with the marks and areas of `pointing` on it.
 
     After changing either by hand call `refresh`. `hovered` is called with the place under the
     pointer, or None where there is none; `escaped` when Esc has nothing to take back; `paged` with
-    -1 or 1; `free` gives the width and height, from the upper left, that nothing lies over.
+    the pages to turn.
     """
 
-    def __init__(self, canvas: Any) -> None:
-        super().__init__()
-        self.canvas = canvas
+    def __init__(self, widget: Any) -> None:
+        self.events = Canvas(widget, self)
+        widget.setAttribute(Qt.WA_OpaquePaintEvent)
         self.picture: Picture | None = None
         self.frame = Frame()
         self.pointing = Pointing(within=self._within)
         self.grid = False
         self.hovered: Callable[[Place | None], None] = lambda place: None
         self.escaped: Callable[[], None] = lambda: None
-        self.paged: Callable[[int], None] = lambda step: None
-        self.free: Callable[[], Place] = lambda: self.size
+        self.paged: Callable[[int], None] = lambda steps: None
         self._magnified: Place | None = None
         self._pointer: Place | None = None
-        self._fitted_to: Place | None = None
-        self._moved_from: tuple[Place, bool] | None = None
-        self._dragging = self._space = False
-        canvas.setMouseTracking(True)
-        canvas.setFocusPolicy(Qt.StrongFocus)
-        canvas.setAttribute(Qt.WA_OpaquePaintEvent)
-        canvas.installEventFilter(self)
-        self._does = {
-            Kind.Paint: self._paint,
-            Kind.Resize: self._resized,
-            Kind.Wheel: self._wheel,
-            Kind.MouseButtonPress: self._press,
-            Kind.MouseButtonDblClick: self._double,
-            Kind.MouseMove: self._move,
-            Kind.MouseButtonRelease: self._release,
-            Kind.Leave: self._left,
-            Kind.ShortcutOverride: self._claim,
-            Kind.KeyPress: self._key,
-            Kind.KeyRelease: self._key_up,
-            Kind.FocusOut: self._unfocused,
-        }
+        self._dragging = False
+        self._behind: tuple[Any, QtGui.QImage] | None = None
+
+    @property
+    def canvas(self) -> Any:
+        """The widget; None when it has gone."""
+        return self.events.widget
+
+    @property
+    def size(self) -> tuple[int, int]:
+        """The widget's width and height."""
+        return self.events.size
+
+    def refresh(self) -> None:
+        """Paints anew, soon."""
+        self.events.refresh()
+
+    def let_go(self) -> None:
+        """Forgets the picture and whoever was told of it."""
+        self.events.forget()
+        self.picture = self._behind = None
+        self.pointing = Pointing()
+        self.hovered, self.escaped = (lambda place: None), (lambda: None)
+        self.paged = lambda steps: None
 
     # --- what is shown ------------------------------------------------------------------------
 
@@ -99,11 +83,15 @@ class PhotoView(QtCore.QObject):
         self.refresh()
 
     def fit(self) -> None:
-        """The whole picture in the middle of the widget, or of what is seen of it."""
         if self.picture is not None:
-            self._fitted_to = self.free()
-            self.frame.fit(self.picture.size, self._fitted_to)
+            self.frame.fit(self.picture.size, self.size)
             self.refresh()
+
+    def plain(self) -> None:
+        self.zoom_to(1.0)
+
+    def zoom(self, factor: float, at: Place | None = None) -> None:
+        self.zoom_to(self.frame.zoom * factor, at)
 
     def zoom_to(self, zoom: float, at: Place | None = None) -> None:
         """So many widget pixels for each of the picture, about a point of the widget (or its
@@ -112,6 +100,18 @@ class PhotoView(QtCore.QObject):
             middle = (self.size[0] / 2, self.size[1] / 2)
             self.frame.zoom_to(zoom, at or middle, self.picture.size, self.size)
             self.refresh()
+
+    def pan(self, across: float, down: float) -> None:
+        if self.picture is not None:
+            self.frame.move(across, down, self.picture.size, self.size)
+            self.refresh()
+
+    def page(self, steps: int) -> None:
+        self.paged(steps)
+
+    def resized(self) -> None:
+        if self.frame.fitted:
+            self.fit()
 
     def show_place(self, place: Place) -> None:
         """Moves the picture so that a place is well in sight."""
@@ -125,211 +125,99 @@ class PhotoView(QtCore.QObject):
         scale = self.picture.mm_per_px if self.picture is not None else None
         return None if scale is None else looks.grid_step(self.frame.zoom, scale)
 
-    def refresh(self) -> None:
-        """Paints anew, soon."""
-        if self.canvas is not None:
-            self.canvas.update()
-
-    @property
-    def size(self) -> Place:
-        """The widget's width and height."""
-        return float(max(1, self.canvas.width())), float(max(1, self.canvas.height()))
-
-    def let_go(self) -> None:
-        """Watches the widget no more, which is about to go."""
-        if self.canvas is not None:
-            self.canvas.removeEventFilter(self)
-            self.canvas, self.picture, self._does = None, None, {}
-            self.pointing = Pointing()
-            self.hovered, self.escaped = (lambda place: None), (lambda: None)
-            self.paged, self.free = (lambda step: None), (lambda: (1.0, 1.0))
-
-    # --- events -------------------------------------------------------------------------------
-
-    def eventFilter(self, watched: Any, event: Any) -> bool:
-        """Qt's; what is ours goes no further."""
-        does = self._does.get(event.type()) if self.canvas is not None else None
-        return bool(does and does(event))
+    # --- the mouse ----------------------------------------------------------------------------
 
     def _within(self, place: Place) -> Place:
         return self.picture.nearest(place) if self.picture else place
 
-    def _place(self, event: Any) -> Place:
-        return self.frame.to_picture(where(event))
+    def _on_picture(self, at: Place) -> Place | None:
+        """The place of the picture at a point of the widget, if it is on it."""
+        place = self.frame.to_picture(at)
+        return place if self.picture is not None and self._within(place) == place else None
 
     @property
     def _reach(self) -> float:
         return REACH / self.frame.zoom
 
-    def _resized(self, event: Any) -> bool:
-        if self.frame.fitted:
-            self.fit()
-        return False
+    def pressed(self, at: Place) -> bool:
+        if self.picture is not None:
+            self._dragging = self.pointing.press(self.frame.to_picture(at), self._reach)
+            self._magnify(at)
+        return self._dragging
 
-    def _wheel(self, event: Any) -> bool:
-        self.zoom_to(self.frame.zoom * NOTCH ** (event.angleDelta().y() / 120.0), where(event))
-        return True
+    def dragged(self, at: Place) -> None:
+        self.pointing.drag(self.frame.to_picture(at))
 
-    def _press(self, event: Any) -> bool:
-        self.canvas.setFocus()
-        if self.picture is None:
-            return True
-        if event.button() == Qt.MiddleButton or (event.button() == Qt.LeftButton and self._space):
-            self._moved_from = where(event), True
-            self.canvas.setCursor(Qt.ClosedHandCursor)
-        elif event.button() == Qt.LeftButton:
-            self._dragging = self.pointing.press(self._place(event), self._reach)
-            if not self._dragging:
-                self._moved_from = where(event), False
-            self._magnify(event)
-            self.refresh()
-        return True
+    def released(self) -> None:
+        self._dragging = False
+        self.pointing.release()
 
-    def _double(self, event: Any) -> bool:
+    def doubled(self, at: Place) -> None:
         """On an edge: another corner. While an area is drawn: the first click was its last one."""
-        if event.button() != Qt.LeftButton or self.picture is None:
-            return True
-        place = self._place(event)
+        if self.picture is None:
+            return
+        place = self.frame.to_picture(at)
         if self.pointing.drawn is not None:
             self.pointing.close()
         elif not self._on_corner(place):
             self.pointing.insert(place, self._reach)
-        self.refresh()
-        return True
 
     def _on_corner(self, place: Place) -> bool:
         grip = self.pointing.at(place, self._reach)
         return grip is not None and grip.corner is not None
 
-    def _move(self, event: Any) -> bool:
-        at = where(event)
-        if self._moved_from is not None:
-            self._pull(at)
-        elif self._dragging:
-            self.pointing.drag(self._place(event))
-        if self.picture is not None:
-            self._magnify(event)
-            self._show_cursor(event)
-            self._pointer = self._on_picture(self._place(event))
-            self.hovered(self._pointer)
-            self.refresh()
-        return True
-
-    def _pull(self, at: Place) -> None:
-        start, pulling = self._moved_from
-        if pulling or math.dist(start, at) >= STILL:
-            across, down = at[0] - start[0], at[1] - start[1]
-            self.frame.move(across, down, self.picture.size, self.size)
-            self._moved_from = at, True
-
-    def _release(self, event: Any) -> bool:
-        self._moved_from = None
-        if self._dragging:
-            self._dragging = False
-            self.pointing.release()
-        self._magnify(event)
-        self._show_cursor(event)
+    def over(self, at: Place | None) -> None:
+        self._pointer = None if at is None else self._on_picture(at)
+        self._magnify(at)
+        self.hovered(self._pointer)
         self.refresh()
-        return True
 
-    def _left(self, event: Any) -> bool:
-        self._magnified = self._pointer = None
-        self.hovered(None)
-        self.refresh()
-        return False
-
-    def _unfocused(self, event: Any) -> bool:
-        self._space = False
-        self.refresh()
-        return False
-
-    def _on_picture(self, place: Place) -> Place | None:
-        return place if self.picture is not None and self._within(place) == place else None
-
-    def _magnify(self, event: Any) -> None:
+    def _magnify(self, at: Place | None) -> None:
         """While something is placed or dragged, what lies under the pointer is shown larger."""
-        place = self._on_picture(self._place(event))
-        if self._dragging:
-            place = self._within(self._place(event))
+        place = None if at is None else self._on_picture(at)
+        if self._dragging and at is not None:
+            place = self._within(self.frame.to_picture(at))
         placing = self._dragging or self.pointing.places_more or self.pointing.drawn is not None
-        wanted = placing and self._moved_from is None and self.frame.zoom < looks.PLAIN
+        wanted = placing and not self.events.pulling and self.frame.zoom < looks.PLAIN
         self._magnified = place if wanted else None
 
-    def _show_cursor(self, event: Any) -> None:
-        grip = self.pointing.at(self._place(event), self._reach)
-        if self._moved_from is not None:
-            shape = Qt.ClosedHandCursor
-        elif self._space:
-            shape = Qt.OpenHandCursor
-        elif grip is not None:
-            shape = Qt.PointingHandCursor if grip.corner is None else Qt.SizeAllCursor
-        else:
-            shape = Qt.CrossCursor if self.pointing.places_more else Qt.ArrowCursor
-        self.canvas.setCursor(shape)
+    def cursor(self, at: Place) -> Any:
+        grip = self.pointing.at(self.frame.to_picture(at), self._reach)
+        if grip is not None:
+            return Qt.PointingHandCursor if grip.corner is None else Qt.SizeAllCursor
+        return Qt.CrossCursor if self.pointing.places_more else Qt.ArrowCursor
 
     # --- keys ---------------------------------------------------------------------------------
 
-    def _claim(self, event: Any) -> bool:
-        """A key that is ours is not a shortcut of the host's; nor is its undo, which would take
-        back a step that is not ours and close the panel with all that is drawn."""
-        if event.key() == Qt.Key_Z and event.modifiers() & Qt.ControlModifier:
-            event.accept()
-            return True
-        if event.key() in KEYS and not event.modifiers() & (Qt.ControlModifier | Qt.AltModifier):
-            event.accept()
-            return True
-        return False
+    @property
+    def keys(self) -> Mapping[Any, Action]:
+        pointing = self.pointing
+        return {
+            **super().keys, Qt.Key_G: self._switch_grid,
+            Qt.Key_Return: pointing.close, Qt.Key_Enter: pointing.close,
+            Qt.Key_Delete: pointing.delete, Qt.Key_Backspace: pointing.delete,
+            Qt.Key_Escape: self._escape,
+        }  # fmt: skip
 
-    def _key(self, event: Any) -> bool:
-        key = event.key()
-        if key == Qt.Key_Z and event.modifiers() & Qt.ControlModifier:
-            self.pointing.step_back()
-            self.refresh()
-            return True
-        if key not in KEYS or self.picture is None:
-            return False
-        if event.modifiers() & (Qt.ControlModifier | Qt.AltModifier):
-            return False
-        if key in ARROWS:
-            self._arrow(ARROWS[key], 10 if event.modifiers() & Qt.ShiftModifier else 1)
-        elif key == Qt.Key_F:
-            self.fit()
-        elif key == Qt.Key_1:
-            self.zoom_to(1.0)
-        elif key in (Qt.Key_Plus, Qt.Key_Equal, Qt.Key_Minus):
-            self.zoom_to(self.frame.zoom * (1 / NOTCH if key == Qt.Key_Minus else NOTCH))
-        elif key == Qt.Key_G:
-            self.grid = not self.grid
-        elif key == Qt.Key_Space:
-            self._space = True
-            self.canvas.setCursor(Qt.OpenHandCursor)
-        elif key in (Qt.Key_Return, Qt.Key_Enter):
-            self.pointing.close()
-        elif key == Qt.Key_Escape:
-            self._escape()
-        elif key in (Qt.Key_Delete, Qt.Key_Backspace):
-            self.pointing.delete()
-        elif key in (Qt.Key_PageUp, Qt.Key_PageDown):
-            self.paged(1 if key == Qt.Key_PageDown else -1)
-        self.refresh()
-        return True
+    @property
+    def keys_with_ctrl(self) -> Mapping[Any, Action]:
+        """The host's undo would take back a step that is not ours."""
+        return {Qt.Key_Z: self.pointing.step_back}
 
-    def _key_up(self, event: Any) -> bool:
-        if event.key() == Qt.Key_Space and not event.isAutoRepeat():
-            self._space = False
-            self.canvas.setCursor(Qt.ArrowCursor)
-        return event.key() in KEYS
+    def _switch_grid(self) -> None:
+        self.grid = not self.grid
 
-    def _arrow(self, way: Place, steps: int) -> None:
-        if self.pointing.nudge(way[0] * steps, way[1] * steps):
-            self.show_place(self.pointing.grip.item.corners[self.pointing.grip.corner])
-        else:
-            far = 40.0 * steps ** 0.5
-            self.frame.move(-far * way[0], -far * way[1], self.picture.size, self.size)
+    def arrow(self, across: int, down: int, steps: int) -> None:
+        pointing = self.pointing
+        if not pointing.nudge(across * steps, down * steps):
+            super().arrow(across, down, steps)
+        elif pointing.grip.corner is not None:
+            self.show_place(pointing.grip.item.corners[pointing.grip.corner])
 
     def _escape(self) -> None:
         if self._dragging:
             self._dragging = False
+            self.events.let_fall()
             self.pointing.put_back()
         elif self.pointing.step_back():
             pass
@@ -340,25 +228,11 @@ class PhotoView(QtCore.QObject):
 
     # --- painting -----------------------------------------------------------------------------
 
-    def _paint(self, event: Any) -> bool:
-        if self.frame.fitted and self._fitted_to != self.free():
-            self.fit()  # something has been laid over the widget, or taken away
-        painter = QtGui.QPainter(self.canvas)
-        try:
-            self._draw(painter)
-        finally:
-            painter.end()
-        return True
-
-    def _draw(self, painter: QtGui.QPainter) -> None:
-        width, height = self.size
-        painter.fillRect(QtCore.QRectF(0.0, 0.0, width, height), QtGui.QColor(*AROUND))
+    def draw(self, painter: QtGui.QPainter, size: tuple[int, int]) -> None:
+        painter.drawImage(0, 0, self._photograph(size, ink.ratio_of(painter)))
         if self.picture is None:
             return
-        self.picture.draw(painter, self.frame, width, height)
         painter.setRenderHint(QtGui.QPainter.Antialiasing)
-        if self.grid:
-            looks.draw_grid(painter, self.frame, self.picture, width, height)
         pointing = self.pointing
         for area in pointing.areas:
             looks.draw_area(painter, self.frame, area, pointing.grip)
@@ -370,12 +244,28 @@ class PhotoView(QtCore.QObject):
             chosen = pointing.grip is not None and pointing.grip.item is item
             looks.draw_mark(painter, self.frame, item, chosen)
         if self._magnified is not None:
-            looks.draw_magnifier(
-                painter, self.picture, self.frame, self._magnified, (width, height)
-            )
+            looks.draw_magnifier(painter, self.picture, self.frame, self._magnified, size)
 
-
-def where(event: Any) -> Place:
-    """The point of the widget that an event of the mouse or wheel happened at."""
-    at = event.position() if hasattr(event, "position") else event.localPos()
-    return at.x(), at.y()
+    def _photograph(self, size: tuple[int, int], ratio: float) -> QtGui.QImage:
+        """What lies behind all that is pointed at, painted once for as long as it stays: what is
+        dragged over it costs no more than itself."""
+        frame, picture = self.frame, self.picture
+        scale = None if picture is None else picture.mm_per_px
+        seen = picture, scale, frame.zoom, frame.column, frame.row, size, ratio, self.grid
+        if self._behind is None or self._behind[0] != seen:
+            width, height = size
+            format = QtGui.QImage.Format_RGB32
+            image = QtGui.QImage(round(width * ratio), round(height * ratio), format)
+            image.setDevicePixelRatio(ratio)
+            image.fill(QtGui.QColor(*AROUND))
+            painter = QtGui.QPainter(image)
+            try:
+                if picture is not None:
+                    picture.draw(painter, frame, width, height)
+                    if self.grid:
+                        painter.setRenderHint(QtGui.QPainter.Antialiasing)
+                        looks.draw_grid(painter, frame, picture, width, height)
+            finally:
+                painter.end()
+            self._behind = seen, image
+        return self._behind[1]

@@ -1,51 +1,24 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""A window for photographs beside a panel: one of those in the middle of the host's window, closed
-by whoever opened it, or by the user."""
+"""A window for photographs beside a panel, to be looked at and pointed at."""
 
 from __future__ import annotations
 
-import gc
-import os
 from collections.abc import Callable, Sequence
-from typing import Any
 
 import FreeCAD
-import FreeCADGui
-from PySide import QtCore, QtGui
 
-from veneerwb.gui import resources
-from veneerwb.gui.later import later
-from veneerwb.gui.panels import base
+from veneerwb.gui.canvas import NOTCH
 from veneerwb.gui.photo_frame import Picture, Place
-from veneerwb.gui.photo_view import NOTCH, PhotoView
-from veneerwb.host import compat
+from veneerwb.gui.photo_view import PhotoView
+from veneerwb.gui.side_window import Window
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerPhoto"
-ASIDE = 24
-"""Widget pixels that a panel's frame is wider than its form."""
 
 
-class _Ear(QtCore.QObject):
-    """Hears that a widget is being closed; it is deleted later, which may be much later."""
-
-    def __init__(self, widget: Any, heard: Callable[[], None]) -> None:
-        super().__init__()
-        self.heard = heard
-        widget.installEventFilter(self)
-
-    def eventFilter(self, watched: Any, event: Any) -> bool:
-        if event.type() == QtCore.QEvent.Close:
-            later(self.heard)
-        return False
-
-
-class PhotoWindow:
+class PhotoWindow(Window):
     """`view` is the photograph in it. `turned` is called with the number of the page that the user
-    turns to; `closed` when the user closes the window.
-
-    Its widgets are the host's. When it closes, or is closed, every name for one is dropped.
-    """
+    turns to; `closed` when the user closes the window. It opens at once."""
 
     def __init__(
         self,
@@ -54,31 +27,22 @@ class PhotoWindow:
         turned: Callable[[int], None] = lambda page: None,
         closed: Callable[[], None] = lambda: None,
     ) -> None:
-        self.turned, self.closed = turned, closed
-        self.form = FreeCADGui.UiLoader().load(os.path.join(resources("ui"), "photo.ui"))
-        self._made = self.form
+        super().__init__("photo", title, "veneer-leaf", closed)
+        self.turned = turned
         self.view = PhotoView(self.form.canvas)
-        self.view.hovered, self.view.free = self._tell, self._free
-        self.view.paged = self._turn
-        self.form.setWindowTitle(title)
-        self.form.setWindowIcon(FreeCADGui.getIcon("veneer-leaf"))
+        self.view.hovered, self.view.paged = self._tell, self._turn
+        self.canvases = [self.view.events]
         self._listen()
-        self._ear = _Ear(self.form, self._gone)
         self.offer(pages)
         self.say("")
-        area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
-        self._frame = area.addSubWindow(self.form)
-        self._frame.setWindowIcon(self.form.windowIcon())
-        self.form.destroyed.connect(self._gone)
-        self._frame.showMaximized()
-        self.form.canvas.setFocus()
+        self.to_front()
 
     def _listen(self) -> None:
         form, view = self.form, self.view
         form.fit.clicked.connect(view.fit)
-        form.plain.clicked.connect(lambda: view.zoom_to(1.0))
-        form.closer.clicked.connect(lambda: view.zoom_to(view.frame.zoom * NOTCH))
-        form.further.clicked.connect(lambda: view.zoom_to(view.frame.zoom / NOTCH))
+        form.plain.clicked.connect(view.plain)
+        form.closer.clicked.connect(lambda: view.zoom(NOTCH))
+        form.further.clicked.connect(lambda: view.zoom(1 / NOTCH))
         form.grid.toggled.connect(self._show_grid)
         form.before.clicked.connect(lambda: self._turn(-1))
         form.after.clicked.connect(lambda: self._turn(1))
@@ -108,10 +72,11 @@ class PhotoWindow:
         """Turns to a page, as the user does."""
         self.form.page.setCurrentIndex(page)
 
-    def _turn(self, step: int) -> None:
-        page = self.page + step
-        if 0 <= page < self.form.page.count():
-            self.form.page.setCurrentIndex(page)
+    def _turn(self, steps: int) -> None:
+        """So many pages on, or as far as there are any."""
+        last = self.form.page.count() - 1
+        if last >= 0:
+            self.form.page.setCurrentIndex(min(last, max(0, self.page + steps)))
 
     def _turned(self, page: int) -> None:
         self._bound()
@@ -133,11 +98,6 @@ class PhotoWindow:
     def say(self, hint: str) -> None:
         """What the user is to do now."""
         self.form.hint.setText(hint)
-
-    def to_front(self) -> None:
-        """Shows the window above the others of its kind."""
-        FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea).setActiveSubWindow(self._frame)
-        self.form.canvas.setFocus()
 
     def _show_grid(self, shown: bool) -> None:
         self.view.grid = shown
@@ -167,38 +127,7 @@ class PhotoWindow:
             text = f"{text}; {grid}" if text else grid
         self.form.place.setText(text)
 
-    def _free(self) -> Place:
-        """What of the photograph is seen: newer hosts lay panels over the right of the window."""
-        width, height = self.view.size
-        for panel in base.shown():
-            if panel.form is not None and panel.form.isVisible():
-                corner = panel.form.mapToGlobal(QtCore.QPoint(0, 0))
-                left = self.form.canvas.mapFromGlobal(corner).x() - ASIDE
-                if 0.4 * width < left < width:
-                    width = float(left)
-        return width, height
-
-    # --- the end ------------------------------------------------------------------------------
-
-    def close(self) -> None:
-        """Closes the window, if the user has not."""
-        if self._made is not None:
-            self._frame.close()  # hidden now, deleted later
-            self.let_go()
-
-    def _gone(self, *_: Any) -> None:
-        """The user has closed the window, or the host did."""
-        if self._made is not None:
-            self.let_go()
-            self.closed()
-
     def let_go(self) -> None:
-        """Forgets every widget."""
-        form, self.form, self._made = self._made, None, None
-        frame, self._frame = self._frame, None
-        form.removeEventFilter(self._ear)
-        self._ear = None
+        super().let_go()
         self.view.let_go()
-        compat.forget(form)
-        compat.forget(frame)
-        gc.collect()
+        self.turned = lambda page: None

@@ -3,22 +3,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
 import FreeCAD
 from PySide import QtGui
 
-from veneerwb.gui.canvas import Hand, Place
+from veneerwb.gui.canvas import Action, Hand, Looking, Place
 from veneerwb.gui.later import later
+from veneerwb.gui.panels import fields
 from veneerwb.paint import ink, strip
 from veneerwb.paint.drift import Plot, Words, draw_drift
 from veneerwb.paint.likeness import Board, draw_likeness
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSequenceWindow"
-NOTCH = 1.25
-"""How much larger a notch of the wheel makes the picture."""
 
 
 class WindowHand(Hand):
@@ -30,42 +30,35 @@ class WindowHand(Hand):
     def __init__(self, window: Any) -> None:
         self.window = window
 
-    def takes(self, key: Any) -> bool:
-        return key in self.window.keys
-
-    def key(self, key: Any) -> bool:
-        action = self.window.keys.get(key)
-        if action is not None:
-            action()
-        return action is not None
+    @property
+    def keys(self) -> Mapping[Any, Action]:
+        return {**super().keys, **self.window.keys}
 
 
-class PictureHand(WindowHand):
-    """The leaves laid on each other: the wheel pages, with Ctrl it zooms, a drag moves the picture
-    (or the line between two halves), a click picks the point that is followed."""
-
-    def __init__(self, window: Any) -> None:
-        super().__init__(window)
-        self._turned = 0.0
+class PictureHand(WindowHand, Looking):
+    """The leaves laid on each other: a click picks the point that is followed."""
 
     def draw(self, painter: QtGui.QPainter, size: tuple[int, int]) -> None:
         self.window.state.draw(painter, size)
 
-    def wheel(self, steps: float, at: Place) -> bool:
-        if at.ctrl:
-            self.window.zoom(NOTCH**steps, (at.x, at.y))
-            return True
-        self._turned -= steps  # a fine wheel turns less than a notch at a time
-        whole = int(self._turned)
-        self._turned -= whole
-        if whole:
-            self.window.page(whole)
-        return True
+    def zoom(self, factor: float, at: Place | None = None) -> None:
+        self.window.zoom(factor, at)
 
-    def dragged(self, by: tuple[float, float]) -> None:
+    def fit(self) -> None:
+        self.window.fit()
+
+    def plain(self) -> None:
+        state = self.window.state
+        seen = state.seen(self.window.canvases[0].size)
+        self.zoom(1.0 / (seen.px_per_mm * state.sheet(state.up).side.mm_per_px))
+
+    def page(self, steps: int) -> None:
+        self.window.page(steps)
+
+    def pan(self, across: float, down: float) -> None:
         window = self.window
         seen = window.state.seen(window.canvases[0].size)
-        window.change(replace(window.state, viewport=seen.panned(*by)))
+        window.change(replace(window.state, viewport=seen.panned(across, down)))
 
     def clicked(self, at: Place) -> None:
         window = self.window
@@ -116,9 +109,10 @@ class PlotHand(WindowHand):
         if state.way is None:
             ink.say(painter, size, translate(HERE, "Click the picture to see how a point drifts."))
         else:
-            draw_drift(painter, state.way, size, state.up, self._words())
+            user = fields.unit()
+            draw_drift(painter, state.way, size, state.up, self._words(user.name), user.mm)
 
-    def _words(self) -> Words:
+    def _words(self, unit: str = "mm") -> Words:
         frames = self.window.state.stack.frames() if self.window.state.way.parted else None
         figure = translate(HERE, "figure on the leaf")
         if frames is not None:
@@ -133,8 +127,8 @@ class PlotHand(WindowHand):
         }.get(self.window.state.stack.follows)
         return Words(
             combined or translate(HERE, "drift: figure and photograph together"), figure,
-            translate(HERE, "photograph"), translate(HERE, "across, mm"),
-            translate(HERE, "along, mm"), translate(HERE, "leaf"),
+            translate(HERE, "photograph"), translate(HERE, "across, {unit}").format(unit=unit),
+            translate(HERE, "along, {unit}").format(unit=unit), translate(HERE, "leaf"),
         )
 
     def clicked(self, at: Place) -> None:

@@ -11,12 +11,12 @@ import FreeCAD
 import numpy as np
 from PySide import QtCore
 
-from veneerwb.gui.canvas import Canvas
+from veneerwb.gui.canvas import NOTCH, Canvas
 from veneerwb.gui.panels import fields
 from veneerwb.gui.sequence_hands import BoardHand, PictureHand, PlotHand, StripHand
 from veneerwb.gui.sequence_state import BLINK, ONE, SHOWS, Stack, State
 from veneerwb.gui.sequence_words import laid_as
-from veneerwb.gui.side_window import SideWindow
+from veneerwb.gui.side_window import Window
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSequenceWindow"
@@ -35,7 +35,7 @@ class Told:
     gaps: Mapping[int, str] = field(default_factory=dict)
 
 
-class SequenceWindow(SideWindow):
+class SequenceWindow(Window):
     """Pages, blinks and follows. `heard` is called when another leaf is up."""
 
     def __init__(
@@ -56,9 +56,8 @@ class SequenceWindow(SideWindow):
         self._connect()
         self._fill()
 
-    def show(self, beside: Any = None) -> None:
-        super().show(beside)
-        self.form.picture.setFocus()
+    def to_front(self) -> None:
+        super().to_front()
         self.paint()
 
     def let_go(self) -> None:
@@ -81,8 +80,8 @@ class SequenceWindow(SideWindow):
         form.show_as.currentIndexChanged.connect(self._chosen)
         form.other.currentIndexChanged.connect(self._chosen)
         form.laid.currentIndexChanged.connect(self._chosen)
-        form.larger.clicked.connect(lambda: self.zoom(1.25))
-        form.smaller.clicked.connect(lambda: self.zoom(0.8))
+        form.larger.clicked.connect(lambda: self.zoom(NOTCH))
+        form.smaller.clicked.connect(lambda: self.zoom(1 / NOTCH))
         form.fit.clicked.connect(self.fit)
 
     def _fill(self) -> None:
@@ -128,8 +127,8 @@ class SequenceWindow(SideWindow):
             click = translate(HERE, "Click: follow that point through the stack.")
         else:
             click = translate(HERE, "Click: mark A, then mark B, the same points on every leaf.")
-        mouse = translate(HERE, "Wheel: page. Ctrl and wheel: zoom. Drag: move.")
-        return f"{mouse} {click} " + translate(HERE, "Space: play. Arrows: page. 0: fit.")
+        mouse = translate(HERE, "Wheel: zoom. Ctrl and wheel: page. Drag: move.")
+        return f"{mouse} {click} " + translate(HERE, "Space: play. Arrows: page. F: fit.")
 
     def _where(self) -> str:
         state = self.state
@@ -146,11 +145,12 @@ class SequenceWindow(SideWindow):
             return translate(HERE, "Click the picture to follow a point through the stack.")
         row = state.way.numbers.index(state.up)
         across, along = state.way.combined[row]
-        text = translate(HERE, "Leaf {leaf}: {across} mm across, {along} mm along.").format(
-            leaf=state.up, across=f"{across:+.1f}", along=f"{along:+.1f}"
+        text = translate(HERE, "Leaf {leaf}: {across} across, {along} along.").format(
+            leaf=state.up, across=fields.length(across, signed=True),
+            along=fields.length(along, signed=True),
         )
         if state.way.figure is not None:
-            across, along = (f"{value:+.1f}" for value in state.way.figure[row])
+            across, along = (fields.length(v, signed=True) for v in state.way.figure[row])
             figure = translate(HERE, "The figure alone: {across}, {along}.")
             text += " " + figure.format(across=across, along=along)
         if not state.stack.registered:
@@ -278,15 +278,13 @@ class SequenceWindow(SideWindow):
 
     @property
     def keys(self) -> dict[Any, Callable[[], None]]:
-        """What keys do over the pictures."""
+        """What keys do over all pictures."""
         key = QtCore.Qt
         return {
             key.Key_Left: lambda: self.page(-1), key.Key_Right: lambda: self.page(1),
             key.Key_Up: lambda: self.page(-1), key.Key_Down: lambda: self.page(1),
-            key.Key_PageUp: lambda: self.page(-5), key.Key_PageDown: lambda: self.page(5),
+            key.Key_PageUp: lambda: self.page(-1), key.Key_PageDown: lambda: self.page(1),
             key.Key_Home: lambda: self.page(-len(self.state.stack.order)),
             key.Key_End: lambda: self.page(len(self.state.stack.order)),
-            key.Key_Space: self.form.play.toggle, key.Key_0: self.fit,
-            key.Key_Plus: lambda: self.zoom(1.25), key.Key_Equal: lambda: self.zoom(1.25),
-            key.Key_Minus: lambda: self.zoom(0.8),
+            key.Key_Space: self.form.play.toggle, key.Key_F: self.fit,
         }  # fmt: skip

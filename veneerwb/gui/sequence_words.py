@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from typing import Any
 
 import FreeCAD
 
@@ -73,3 +74,20 @@ def listed(numbers: Iterable[int]) -> str:
     from veneerwb.core.leaf import ranges
 
     return ranges(sorted(numbers))
+
+
+def doubt(found: Any) -> str:
+    """What speaks against registers that a proof's were made exact to (core's Exact); "" if
+    nothing."""
+    said = []
+    if found.refused is not None:
+        said.append(translate(
+            HERE, "Its register could not be made exact and may be some millimetres off. {why}"
+        ).format(why=found.refused))
+    if found.doubts:
+        pair = translate(HERE, "from leaf {a} to {b}")
+        said.append(translate(
+            HERE, "How the figure goes on {pairs} is in doubt: look at those leaves one over the "
+            "other before you cut."
+        ).format(pairs=", ".join(pair.format(a=a, b=b) for a, b in found.doubts)))
+    return " ".join(said)

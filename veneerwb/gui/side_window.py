@@ -12,21 +12,37 @@ import FreeCADGui
 from PySide import QtCore, QtGui
 
 from veneerwb.gui import resources
-from veneerwb.gui.canvas import Canvas
+from veneerwb.gui.canvas import Canvas, Keys
+from veneerwb.gui.later import later
+from veneerwb.gui.panels import base
 from veneerwb.host import compat
 
-MARGIN, AIR = 6, 24
+MARGIN, AIR = 4, 24
 """Pixels round the contents, and between them and a panel that lies over the window."""
 
 OFTEN = 250
 """Milliseconds from one look at where the panel lies to the next."""
 
 
+class _Ear(QtCore.QObject):
+    """Hears that a widget is being closed; it is deleted later, which may be much later."""
+
+    def __init__(self, widget: Any, heard: Callable[[], None]) -> None:
+        super().__init__()
+        self.heard = heard
+        widget.installEventFilter(self)
+
+    def eventFilter(self, watched: Any, event: Any) -> bool:
+        if event.type() == QtCore.QEvent.Close:
+            later(self.heard)
+        return False
+
+
 def _on_screen(widget: Any) -> QtCore.QRect:
     return QtCore.QRect(widget.mapToGlobal(QtCore.QPoint(0, 0)), widget.size())
 
 
-class SideWindow:
+class Window:
     """Closed by whoever opened it, or by the user, of which `closed` hears. Its widgets are the
     host's: when it closes, every name for one is dropped, and `form` is None from then on."""
 
@@ -37,40 +53,49 @@ class SideWindow:
         self.closed = closed
         self.form = FreeCADGui.UiLoader().load(os.path.join(resources("ui"), f"{drawn}.ui"))
         self.canvases: list[Canvas] = []
-        self._made, self._frame, self._beside = self.form, None, None
+        self._made, self._frame = self.form, None
         self.form.setWindowTitle(title)
         self.form.setWindowIcon(FreeCADGui.getIcon(picture))
+        self._ear = _Ear(self.form, self._gone)
+        self._keys = Keys.without_delete(self.form)
         self.form.destroyed.connect(self._gone)
         self._watch = QtCore.QTimer()  # the host moves panels about without a word
         self._watch.timeout.connect(self.keep_clear)
 
-    def show(self, beside: Any = None) -> None:
-        """Opens the window over the views, or brings it before them; `beside`: the panel that its
-        contents are to keep clear of."""
-        self._beside = beside
+    def to_front(self) -> None:
+        """Opens the window over the views, or brings it before them."""
         area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
         if self._frame is None:
             self._frame = area.addSubWindow(self.form)
             self._frame.setWindowIcon(self.form.windowIcon())
             self._frame.showMaximized()
         area.setActiveSubWindow(self._frame)
+        if self.canvases:
+            self.canvases[0].widget.setFocus()
+        self.keep_clear()
         self._watch.start(OFTEN)
 
     def keep_clear(self) -> None:
         """Newer hosts lay the panel over the views: what is in the window makes room for it."""
-        if self.form is None or self._beside is None:
+        if self.form is None:
             return
-        ours, theirs = _on_screen(self.form), _on_screen(self._beside)
         left = right = MARGIN
-        if ours.intersects(theirs):
-            most = ours.width() // 2
-            if theirs.center().x() > ours.center().x():
-                right = min(most, ours.right() - theirs.left() + AIR)
-            else:
-                left = min(most, theirs.right() - ours.left() + AIR)
+        for panel in base.shown():
+            if panel.form is not None and panel.form.isVisible():
+                left, right = self._beside(_on_screen(self.form), _on_screen(panel.form))
         layout = self.form.layout()
         if layout.getContentsMargins()[::2] != (left, right):
             layout.setContentsMargins(left, MARGIN, right, MARGIN)
+
+    @staticmethod
+    def _beside(ours: QtCore.QRect, theirs: QtCore.QRect) -> tuple[int, int]:
+        """The margins, left and right, that leave what lies over a window alone."""
+        if not ours.intersects(theirs):
+            return MARGIN, MARGIN
+        most = ours.width() // 2
+        if theirs.center().x() > ours.center().x():
+            return MARGIN, min(most, ours.right() - theirs.left() + AIR)
+        return min(most, theirs.right() - ours.left() + AIR), MARGIN
 
     def close(self) -> None:
         """Closes the window, unless the user has."""
@@ -78,9 +103,10 @@ class SideWindow:
             made, frame = self._made, self._frame
             if frame is None:
                 made.deleteLater()
+            else:
+                frame.close()  # hidden now, deleted later
             self.let_go()
             if frame is not None:
-                frame.close()
                 compat.forget(frame)
 
     def _gone(self, *_: Any) -> None:
@@ -94,10 +120,10 @@ class SideWindow:
         """Forgets every widget."""
         self._watch.stop()
         self._watch.timeout.disconnect(self.keep_clear)
+        self._keys.forget()
         for canvas in self.canvases:
             canvas.forget()
         form, self.form, self._made, self._frame = self._made, None, None, None
-        self._beside = None
-        self.canvases, self.closed = [], lambda: None
+        self.canvases, self.closed, self._ear = [], lambda: None, None
         compat.forget(form)
         gc.collect()

@@ -10,11 +10,12 @@ from dataclasses import replace
 from typing import Any
 
 from veneerwb.core import Leaf, Side, VeneerError
+from veneerwb.core.photos import MOST_NUMBER
 from veneerwb.core.plane import whole
 from veneerwb.core.preparing import Preparation, Prepared, Progress, prepared
-from veneerwb.core.renumbering import MOST_NUMBER
 from veneerwb.host import imports
-from veneerwb.host.photos import WorkingCopy, included
+from veneerwb.host.objects.base import Refused
+from veneerwb.host.photos import included
 from veneerwb.host.steps import one_step
 
 AnyPath = str | os.PathLike[str]
@@ -71,6 +72,25 @@ def bring_in(
     return obj
 
 
+def take_out(bundle_obj: Any) -> None:
+    """Removes a Bundle object and its leaves from their document, in one undo step. Refused, and
+    nothing is changed, while something else uses them."""
+    doc, leaves = bundle_obj.Document, list(bundle_obj.Leaves)
+    ours = [bundle_obj, *leaves]
+    users = [
+        user for one in ours for user in one.InList
+        if user not in ours and not user.hasExtension("App::GroupExtension")
+    ]
+    if users:
+        raise Refused(
+            f"{users[0].Label} uses these leaves, so that they cannot be taken out; delete it "
+            "first, or keep them."
+        )
+    with one_step(doc, "Take leaves out"):
+        for name in [one.Name for one in ours]:
+            doc.removeObject(name)
+
+
 def _numbers(numbers: Sequence[int] | None, count: int) -> list[int]:
     if numbers is None:
         return list(range(1, count + 1))
@@ -109,14 +129,9 @@ def _of_back(
 def _ready(number: int, face: Prepared, back: Prepared | None) -> imports.Ready:
     leaf = Leaf(number, _side(face), None if back is None else _side(back), face.usable)
     notes = face.notes + (tuple(f"Back: {note}" for note in back.notes) if back else ())
-    return imports.Ready(leaf, _copy(face), None if back is None else _copy(back), notes)
+    copies = imports.copy_of(face), None if back is None else imports.copy_of(back)
+    return imports.Ready(leaf, *copies, notes)
 
 
 def _side(one: Prepared) -> Side:
     return Side(included(str(one.file), one.mm_per_px, one.gains))
-
-
-def _copy(one: Prepared) -> WorkingCopy:
-    return WorkingCopy(
-        str(one.file), one.mm_per_px, one.name, one.sha256, one.original_mm_per_px
-    )

@@ -93,6 +93,18 @@ def follow_support(obj: Any) -> None:
         obj.positionBySupport()
 
 
+def whole(flag: Any) -> int:
+    """A flag of Qt's as the whole number that the host's interface takes: in Qt 6 flags are
+    enumerations."""
+    return int(getattr(flag, "value", flag))
+
+
+def pointer(event: Any) -> tuple[float, float]:
+    """The point of its widget that an event of the mouse or the wheel happened at."""
+    at = event.position() if hasattr(event, "position") else event.localPos()  # Qt 6, Qt 5
+    return at.x(), at.y()
+
+
 def forget(form: Any) -> None:
     """Ends what Qt for Python knows of a form made by the host's loader, and of what is in it. The
     loader of every host keeps one reference too many, so that the names would outlive the widgets.

@@ -16,6 +16,8 @@ from veneerwb.core import Fault, Leaf, Side, VeneerError
 from veneerwb.core.leaf import BACKS, THICKEST
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import choice, positive
+from veneerwb.core.preparation import check_leaf_size
+from veneerwb.core.preparing import Prepared
 from veneerwb.host.objects import bundle as bundles
 from veneerwb.host.objects import leaf as leaves
 from veneerwb.host.objects.base import set_if_new
@@ -35,7 +37,9 @@ class Ready:
 
 def from_file(path: str | os.PathLike[str], folder: str, number: int, mm_per_px: float) -> Ready:
     """A leaf from the photograph of its face, its working copy in `folder`."""
-    return from_leaf(Leaf(number, Side(Photo.read(path, mm_per_px))), folder)
+    photo = Photo.read(path, mm_per_px)
+    check_leaf_size((0.0, 0.0, *photo.size), name=photo.name)
+    return from_leaf(Leaf(number, Side(photo)), folder)
 
 
 def from_leaf(leaf: Leaf, folder: str, number: int = 0, mm_per_px: float = 0.0) -> Ready:
@@ -46,6 +50,12 @@ def from_leaf(leaf: Leaf, folder: str, number: int = 0, mm_per_px: float = 0.0) 
         # A name of its own: two properties on one file can lose it.
         back = copied(leaf.back.image, folder, f"leaf-{leaf.number:03d}-back")
     return Ready(leaf, face, back)
+
+
+def copy_of(one: Prepared) -> WorkingCopy:
+    """The working copy that was made ready of a photograph."""
+    name = os.path.basename(one.name)  # without the folder by which it may be told from others
+    return WorkingCopy(str(one.file), one.mm_per_px, name, one.sha256, one.original_mm_per_px)
 
 
 def check_bundle(count: int, thickness: float, back: str) -> None:
@@ -63,10 +73,10 @@ def make_leaf(doc: Any, ready: Ready) -> Any:
     leaves.Leaf(obj)
     obj.Label = f"Leaf {leaf.number}"
     obj.Number = leaf.number
-    _put(obj, "", ready.face, "Photo", "MmPerPx")
+    put(obj, "", ready.face, "Photo", "MmPerPx")
     obj.Gains = list(leaf.face.image.gains or ())
     if ready.back is not None:
-        _put(obj, "Back", ready.back, "BackPhoto", "BackMmPerPx")
+        put(obj, "Back", ready.back, "BackPhoto", "BackMmPerPx")
         obj.BackGains = list(leaf.back.image.gains or ())
     place(obj, leaf)
     set_if_new(obj, Notes=list(ready.notes))
@@ -118,7 +128,8 @@ def _length(millimetres: float) -> Any:
     return Units.Quantity(millimetres, Units.Length)
 
 
-def _put(obj: Any, prefix: str, copy: WorkingCopy, photo: str, scale: str) -> None:
+def put(obj: Any, prefix: str, copy: WorkingCopy, photo: str, scale: str) -> None:
+    """Gives a Leaf object a working copy, and what is said of where it came from."""
     setattr(obj, photo, copy.path)
     setattr(obj, scale, copy.mm_per_px)
     setattr(obj, f"{prefix}OriginalName", copy.name)

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
+from veneerwb.core.errors import VeneerError
 from veneerwb.core.inventory import Entry, Particulars, entry, extent, read_csv, write_csv
 from veneerwb.host import values
 from veneerwb.host.objects.base import kind_of, set_if_new
@@ -66,6 +67,13 @@ def read_inventory(doc: Any, path: str | os.PathLike[str]) -> str:
     step; what was taken and what was left out, in sentences. An empty cell leaves what is there.
     Raises VeneerError, and nothing is changed, for a file that cannot be read."""
     found = read_csv(path)
+    names = [one.particulars.name for one in found.entries]
+    twice = [name for name in names if names.count(name) > 1 and name]
+    if twice:
+        raise VeneerError(
+            "bundle-twice", "The file has more than one line for the bundle {name}; keep one.",
+            name=twice[0],
+        )
     by_name = {one.particulars.name: one.particulars for one in found.entries}
     here = {obj.Label: obj for obj in bundles(doc)}
     taken = [name for name in by_name if name in here]

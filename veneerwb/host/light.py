@@ -10,20 +10,25 @@ import numpy as np
 from shapely import affinity
 
 from veneerwb.core import Leaf, Side, VeneerError
-from veneerwb.core.background import around
-from veneerwb.core.evening import Light, measured
+from veneerwb.core.background import around, leaf_on_background
+from veneerwb.core.evening import Evening, Light, measured
 from veneerwb.core.leaf import Bundle
+from veneerwb.core.photos import checked_gains
 from veneerwb.core.preparation import CLEAR
-from veneerwb.core.preparing import Troubles, each_evening, light_report
+from veneerwb.core.preparing import Troubles, each_evening
+from veneerwb.core.preparing_report import light_report
 from veneerwb.host import values
 from veneerwb.host.objects.base import set_if_new
 from veneerwb.host.sequence import leaf_objects
 from veneerwb.host.steps import one_step
 
+RAGGED = 3.0
+"""Pixels: an outline that is found is not truer than that."""
+
 
 def even_light(bundle_obj: Any, patch: Any = None, grey: bool = False) -> list[str]:
     """Evens the light of all photographs of a Bundle object, those of backs too, and says what was
-    done: from the background round each leaf's own usable area, or from `patch` (shapely, mm on
+    done: from the background round the leaf that is found on each, or from `patch` (shapely, mm on
     every photograph as the leaf is seen from its face), which may be known to be grey.
 
     The gains are set and EvenLight is on; nothing else changes, in one undo step. Raises Troubles,
@@ -48,6 +53,16 @@ def even_light(bundle_obj: Any, patch: Any = None, grey: bool = False) -> list[s
     return report
 
 
+def told(bundle_obj: Any) -> list[str]:
+    """What the gains of a Bundle object do to each photograph, in sentences, by leaf."""
+    return [
+        Evening(checked_gains(getattr(obj, name)), name=_called(obj, name)).text
+        for obj in leaf_objects(bundle_obj).values()
+        for name in ("Gains", "BackGains")
+        if getattr(obj, name)
+    ]
+
+
 def _sides(bundle: Bundle) -> Iterator[tuple[int, str, Side, Leaf]]:
     """Every photograph: the leaf's number, where its gains go, the side, the leaf."""
     for leaf in bundle.leaves:
@@ -58,17 +73,38 @@ def _sides(bundle: Bundle) -> Iterator[tuple[int, str, Side, Leaf]]:
 
 def _light(side: Side, leaf: Leaf, patch: Any, name: str) -> Light:
     photo = side.image.as_photographed()
+    if patch is not None:
+        return measured(photo.pixels, _in_pixels(patch, photo), name)
     onto = side.view @ side.register.inverse()
-    area = _in_pixels(onto.apply_to(leaf.usable) if patch is None else patch, photo)
-    if patch is None:
-        area = around(area, photo.shape, CLEAR * min(photo.shape))
-        if area.is_empty:
-            raise VeneerError(
-                "no-background-kept",
-                "{photo} shows no background round the leaf; measure its light on a patch.",
-                photo=name,
-            )
-    return measured(np.asarray(photo.pixels), area, name)
+    area = _background(photo, _in_pixels(onto.apply_to(leaf.usable), photo), name)
+    return measured(photo.pixels, area, name)
+
+
+def _background(photo: Any, usable: Any, name: str) -> Any:
+    """What lies round the leaf that is found on a photograph (shapely, pixels). What lies round the
+    `usable` area may be wood: only where that lies on the leaf that is found, is that the leaf."""
+    clear = CLEAR * min(photo.shape)
+    if around(usable, photo.shape, clear).is_empty:
+        raise VeneerError(
+            "no-background-kept",
+            "{photo} shows no background round the leaf; bring the leaves in again and choose "
+            "there how their light is evened.",
+            photo=name,
+        )
+    try:
+        found = leaf_on_background(np.asarray(photo.pixels))
+    except VeneerError as error:
+        raise VeneerError(
+            "leaf-not-found-for-light", "{photo}: {why}", photo=name, why=str(error)
+        ) from error
+    if not found.buffer(max(clear, RAGGED)).covers(usable):
+        raise VeneerError(
+            "background-in-doubt",
+            "{photo} shows wood beside what is found as the leaf; bring the leaves in again and "
+            "choose there how their light is evened.",
+            photo=name,
+        )
+    return around(found.union(usable), photo.shape, clear)
 
 
 def _in_pixels(area: Any, photo: Any) -> Any:
@@ -78,7 +114,7 @@ def _in_pixels(area: Any, photo: Any) -> Any:
 
 
 def _called(obj: Any, name: str) -> str:
-    return f"The photograph of the {'face' if name == 'Gains' else 'back'} of leaf {obj.Number}"
+    return f"Leaf {obj.Number}" if name == "Gains" else f"The back of leaf {obj.Number}"
 
 
 def _word(patch: Any, grey: bool) -> str:

@@ -8,12 +8,12 @@ VeneerError before the document is touched.
 from __future__ import annotations
 
 import tempfile
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from FreeCAD import Vector
 
-from veneerwb.core import Leaf, Motion, VeneerError
+from veneerwb.core import Bundle, Leaf, Motion, VeneerError
 from veneerwb.core.plane import IDENTITY, choice
 from veneerwb.core.renumbering import (
     all_numbers,
@@ -53,7 +53,8 @@ def apply_registers(
     follow: "figure", "log", "marks" or "as photographed". Photographed backs keep their place on
     their leaves. Raises VeneerError for a leaf without register, and for one that mirrors."""
     choice("follows", follows, FOLLOWS)
-    bundle, objects = values.plain_bundle(bundle_obj), leaf_objects(bundle_obj)
+    objects = leaf_objects(bundle_obj)
+    bundle = _by_themselves(bundle_obj, objects.values())
     for number in bundle.numbers:
         if number not in registers:
             raise VeneerError(
@@ -72,6 +73,13 @@ def apply_registers(
         for number, obj in objects.items():
             _set_registers(obj, placed.leaf(number))
         set_if_new(bundle_obj, Follows=follows)
+
+
+def _by_themselves(bundle_obj: Any, objects: Iterable[Any]) -> Bundle:
+    """The leaves as they were written down: what a wander that is kept adds to their backs is added
+    whenever they are read, and would be added again."""
+    leaves = tuple(values.core_leaf(obj) for obj in objects)
+    return Bundle(leaves, bundle_obj.Thickness.Value, bundle_obj.Back)
 
 
 def _set_registers(obj: Any, leaf: Leaf) -> None:
@@ -96,7 +104,9 @@ def apply_ties(bundle_obj: Any, ties: Mapping[int, Tie]) -> None:
     tied = [with_tie(bundle.leaf(number), tie) for number, tie in ties.items()]
     with one_step(bundle_obj.Document, "Tie backs"):
         for leaf in tied:
-            imports.place_registers(objects[leaf.number], leaf)
+            obj, tie = objects[leaf.number], ties[leaf.number]
+            imports.place_registers(obj, leaf)
+            set_if_new(obj, BackTie=tie.by, BackTieRms=tie.rms, BackTieError=tie.error_mm)
 
 
 # --- numbers -----------------------------------------------------------------------------------
@@ -210,7 +220,7 @@ def _swap(obj: Any) -> None:
 
 def _rearrange(obj: Any, leaf: Leaf, motion: Motion) -> None:
     imports.place(obj, leaf)
-    set_if_new(obj, Marks=_carried(obj.Marks, motion))
+    set_if_new(obj, Marks=_carried(obj.Marks, motion), Picked=_carried(obj.Picked, motion))
     for bundle in values.bundles_of(obj):
         bundle.Edition += 1
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import hashlib
 import math
+import re
 from collections.abc import Sequence
 from typing import Any
 
@@ -22,6 +23,7 @@ from veneerwb.core.plane import Motion
 
 SHOW_FACE, BACK, FIRST_SEAM, LAST_SEAM = -1, -2, 0, -3
 """Places in a wedge's list of faces."""
+_NUMBER = re.compile(r"-?\d+\.\d+(?:e[-+]?\d+)?")
 
 
 def wedge_solid(piece: Piece, thickness: float) -> Any:
@@ -87,7 +89,9 @@ def _shown(bundle: Leaves, piece: Piece) -> tuple[Any, ...]:
 
 
 def mark(*values: Any) -> str:
-    return hashlib.sha256(repr(values).encode()).hexdigest()[:16]
+    """A short mark of values; of numbers to 1e-6, for a saved document may lose the last digits."""
+    text = _NUMBER.sub(lambda found: f"{round(float(found[0]), 6) + 0.0}", repr(values))
+    return hashlib.sha256(text.encode()).hexdigest()[:16]
 
 
 def show_faces(shape: Any) -> Sequence[Any]:

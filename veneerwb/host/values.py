@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 from shapely.geometry import Polygon
@@ -22,7 +22,7 @@ from veneerwb.core import (
     check,
 )
 from veneerwb.core.faults import carried, trimmed
-from veneerwb.core.inventory import Particulars
+from veneerwb.core.inventory import Extent, Particulars, extent
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.radial import Placement, Radial
 from veneerwb.host import outlines
@@ -110,27 +110,93 @@ def _faults(
     )
 
 
+class Latest:
+    """What was made last for each object, made again only of other things. Things are compared by
+    what they hold, so that nobody needs to say when they have changed."""
+
+    MOST = 16
+
+    def __init__(self, make: Callable[..., Any]) -> None:
+        self._make = make
+        self._made: dict[tuple[str, str], tuple[Any, Any]] = {}
+
+    def of(self, obj: Any, *things: Any) -> Any:
+        """What is made of `things`: the same as last time for `obj`, if they are the same."""
+        key = obj.Document.Name, obj.Name
+        known = self._made.pop(key, None)
+        if known is None or known[0] != things:
+            known = things, self._make(*things)
+        while len(self._made) >= self.MOST:
+            del self._made[next(iter(self._made))]
+        self._made[key] = known
+        return known[1]
+
+
 def core_bundle(obj: Any) -> Bundle:
     """The bundle that a Bundle object stands for: its faults are on every leaf, and every leaf is
-    used only within its outline; no picture is decoded."""
-    bundle, through = plain_bundle(obj), through_faults(obj)
-    if through:
-        bundle = carried(bundle, through)
+    used only within its outline; no picture is decoded. One object for as long as it is the same.
+    """
     shape = _newer(obj, "UsableShape", None)
-    return bundle if shape is None else trimmed(bundle, outlines.area_of(shape))
+    area = None if shape is None else outlines.area_of(shape)
+    return _WHOLE.of(obj, plain_bundle(obj), through_faults(obj), area)
+
+
+def _whole(bundle: Bundle, through: tuple[Fault, ...], area: Any) -> Bundle:
+    bundle = carried(bundle, through) if through else bundle
+    return bundle if area is None else trimmed(bundle, area)
 
 
 def plain_bundle(obj: Any) -> Bundle:
-    """The bundle of a Bundle object's leaves as they are by themselves."""
+    """The bundle of a Bundle object's leaves as they are by themselves; one object for as long as
+    it is the same."""
     leaves = [leaf for leaf in obj.Leaves if kind_of(leaf) == "Leaf"]
     slope = obj.Slope.Value
-    return Bundle(
+    return _PLAIN.of(
+        obj,
         tuple(core_leaf(leaf, bool(_newer(obj, "EvenLight", True))) for leaf in leaves),
         obj.Thickness.Value,
         obj.Back,
         slope if slope or obj.SlopeKnown else None,
         _newer(obj, "Edition", 0),
+        _wander(obj),
     )
+
+
+def extents(obj: Any) -> tuple[Extent, Extent]:
+    """How much there is of a Bundle object's leaves as they are, and with the faults and the
+    outline that are drawn for all: a leaf's width and length are its own."""
+    return _EXTENTS.of(obj, plain_bundle(obj), core_bundle(obj))
+
+
+def kept_numbers(obj: Any) -> tuple[float, ...]:
+    """The wander that a Bundle object keeps: across, along, left (mm). Nothing where it is not
+    known, or where what somebody wrote there by hand is none."""
+    kept = tuple(_newer(obj, "Wander", ()))
+    return kept if len(kept) == 3 else ()
+
+
+def _wander(obj: Any) -> tuple[Any, ...]:
+    """What is kept of a measured wander, what the registers follow, how backs are pinned; nothing
+    where it is not known."""
+    kept = kept_numbers(obj)
+    return (kept, obj.Follows, obj.PinBacks) if kept else ()
+
+
+def _bundle(
+    leaves: tuple[Leaf, ...], thickness: float, back: str, slope: float | None, edition: int,
+    wander: tuple[Any, ...],
+) -> Bundle:
+    bundle = Bundle(leaves, thickness, back, slope, edition)
+    if not wander:
+        return bundle
+    from veneerwb.core.sides.wander import kept_wander
+
+    (across, along, left), follows, pin = wander
+    return kept_wander(bundle, (across, along), left, follows, pin)
+
+
+_PLAIN, _WHOLE = Latest(_bundle), Latest(_whole)
+_EXTENTS = Latest(lambda plain, whole: (extent(plain), extent(whole)))
 
 
 def through_faults(obj: Any) -> tuple[Fault, ...]:

@@ -1,10 +1,10 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""How a point drifts from leaf to leaf, plotted: mm across above, mm along below."""
+"""How a point drifts from leaf to leaf, plotted: across above, along below."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 import numpy as np
@@ -72,16 +72,19 @@ class Plot:
 
 def draw_drift(
     painter: QtGui.QPainter, way: PointDrift, size: tuple[int, int], current: int | None = None,
-    words: Words = PLAIN,
+    words: Words = PLAIN, mm: float = 1.0,
 ) -> None:
-    """Both directions one above the other, each on its own scale, `current` marked by a line."""
+    """Both directions one above the other, each on its own scale in units of `mm`, `current` marked
+    by a line."""
     ink.begin(painter, size)
     plot, curves = Plot(size, way.numbers), lines(way, words)
+    curves = [replace(line, values=line.values / mm) for line in curves]
     below = _legend(painter, curves, size[0])
     height = (size[1] - below - _FOOT) / 2 - _TITLE
     for axis, name in enumerate((words.across, words.along)):
         top = below + _TITLE + axis * (height + _TITLE)
-        _half(painter, plot, curves, axis, name, top, height, current)
+        span = _range([line.values[:, axis] for line in curves], LEAST / mm)
+        _half(painter, plot, curves, axis, name, (top, height), span, current)
     _numbers(painter, plot, words.leaf)
 
 
@@ -102,10 +105,11 @@ def _legend(painter: QtGui.QPainter, curves: Sequence[Line], width: int) -> floa
 
 
 def _half(
-    painter: QtGui.QPainter, plot: Plot, curves: Sequence[Line], axis: int, name: str, top: float,
-    height: float, current: int | None,
+    painter: QtGui.QPainter, plot: Plot, curves: Sequence[Line], axis: int, name: str,
+    place: tuple[float, float], span: tuple[float, float], current: int | None,
 ) -> None:
-    low, high = _range([line.values[:, axis] for line in curves])
+    """In a band of the plot that begins at and is as high as `place` says."""
+    (top, height), (low, high) = place, span
     right = plot.size[0] - _RIGHT
 
     def y_of(value: float) -> float:
@@ -135,11 +139,11 @@ def _half(
     painter.setFont(ink.font())
 
 
-def _range(values: Sequence[np.ndarray]) -> tuple[float, float]:
-    """The mm that an axis spans: nought and all values, with air for the points."""
+def _range(values: Sequence[np.ndarray], least: float) -> tuple[float, float]:
+    """What an axis spans: nought and all values, with air for the points."""
     low = min(0.0, *(float(v.min()) for v in values))
     high = max(0.0, *(float(v.max()) for v in values))
-    short = max(0.0, LEAST - (high - low)) / 2
+    short = max(0.0, least - (high - low)) / 2
     low, high = low - short, high + short
     air = 0.1 * (high - low)
     return low - air, high + air

@@ -8,6 +8,8 @@ import numpy as np
 import pytest
 from PySide import QtGui
 
+from veneerwb.host.objects import add_match
+
 
 @pytest.fixture
 def panel(bring_in):
@@ -44,6 +46,8 @@ def test_a_batch_that_is_stopped_leaves_nothing(user, fresh, panel, three, how):
     assert FreeCADGui.Control.activeDialog() and "Stopped" in user.box("trouble").text()
     assert user.visible(QtGui.QTabWidget, "tabs")
     assert not user.visible(QtGui.QProgressBar, "progress")
+    if how != "stop":
+        return
     del made._progressed
     user.ok()
     assert len(fresh.Objects) == 4
@@ -89,6 +93,10 @@ def test_all_photographs_that_will_not_do_are_named_together(user, fresh, panel,
     user.ok()
     said = user.box("trouble").text()
     assert "leaf 2" in said and "leaf 4" in said and "leaf 3" not in said
+    assert user.lines("report") == [
+        "leaf 2.png is black all over; photograph the leaf again.",
+        "leaf 4.png is white all over; photograph the leaf again.",
+    ]
     assert fresh.Objects == [] and fresh.UndoCount == 0
 
 
@@ -112,6 +120,69 @@ def test_what_came_in_is_looked_at_and_can_be_refused(user, fresh, panel, three,
         assert not user.visible(QtGui.QListWidget, "report")
     assert fresh.Objects == [] and fresh.UndoCount == 0
     assert not user.visible(QtGui.QWidget, "canvas")
+
+
+def end_the_step(doc):
+    """What another command does: the host ends the step that is open."""
+    doc.openTransaction("Other")
+    doc.addObject("App::FeaturePython", "Other")
+    doc.commitTransaction()
+
+
+@pytest.mark.parametrize("then", ["cancel", "again", "other workbench"])
+def test_what_came_in_can_be_refused_after_another_command(user, fresh, panel, three, then):
+    panel(three, scale="pixel", per_pixel="1 mm", leaf="cut")
+    user.ok()
+    end_the_step(fresh)
+    if then == "again":
+        user.box("again").click()
+        assert user.visible(QtGui.QTabWidget, "tabs")
+    elif then == "cancel":
+        user.cancel()
+        user.wait_closed()
+    else:
+        other_workbench(fresh)
+        user.wait_closed()
+    assert [obj.Name for obj in fresh.Objects] == ["Other"]
+    fresh.undo()
+    assert len(fresh.Objects) == 5  # each of the three steps is whole
+    fresh.undo()
+    assert len(fresh.Objects) == 4
+    fresh.undo()
+    assert fresh.Objects == []
+
+
+def test_leaves_that_are_used_stay_and_that_is_said(user, fresh, panel, three):
+    panel(three, scale="pixel", per_pixel="1 mm", leaf="cut")
+    user.ok()
+    end_the_step(fresh)
+    match = add_match(fresh, user.only(fresh, "Bundle"))
+    for refused in (user.box("again").click, user.cancel):
+        refused()
+        assert f"{match.Label} uses these leaves" in user.box("trouble").text()
+        assert user.visible(QtGui.QListWidget, "report") and user.only(fresh, "Bundle")
+    fresh.removeObject(match.Name)
+    user.cancel()
+    user.wait_closed()
+    assert [obj.Name for obj in fresh.Objects] == ["Other"]
+
+
+@pytest.mark.parametrize("ended", [False, True])
+def test_photographs_come_in_again_after_their_bundle_was_deleted(
+    user, fresh, panel, three, ended
+):
+    panel(three, scale="pixel", per_pixel="1 mm", leaf="cut")
+    user.ok()
+    if ended:
+        end_the_step(fresh)
+    fresh.removeObject(user.only(fresh, "Bundle").Name)
+    user.wait_for(lambda: user.visible(QtGui.QTabWidget, "tabs"), "the panel asks again")
+    assert "was deleted" in user.box("trouble").text()
+    assert FreeCAD.getActiveTransaction() is None
+    user.ok()
+    user.ok()
+    user.wait_closed()
+    assert list(user.only(fresh, "Bundle").Numbers) == [1, 2, 3]
 
 
 def test_a_leaf_unlike_the_others_is_mentioned_before_it_is_kept(

@@ -54,7 +54,7 @@ def test_two_points_give_the_scale_of_all_photographs(user, fresh, panel, three)
     hand = panel.window("click_scale")
     for place in ((LEFT, TOP), (LEFT, TOP + LENGTH)):
         hand.click(place)
-    assert "All are clicked on" in user.box("summary").text()
+    assert "All are clicked on. The first is 3" in user.box("summary").text()
     done(user)
     leaf = bundle_of(user, fresh).leaf(2)
 
@@ -62,6 +62,16 @@ def test_two_points_give_the_scale_of_all_photographs(user, fresh, panel, three)
     assert fresh.UndoCount == 1
     fresh.undo()
     assert fresh.Objects == []
+
+
+def test_a_scale_ten_times_wrong_is_said_before_ok_and_refused(user, fresh, panel, three):
+    panel(three, known="30 m")
+    said = user.box("trouble").text()
+    assert "The first photograph would show a leaf 16 m across and 30 m along" in said
+    user.ok()
+    assert user.box("trouble").text() == said and fresh.Objects == []
+    user.fill("known", "300 mm")
+    assert not user.visible(QtGui.QLabel, "trouble")
 
 
 def test_four_corners_of_each_leaf_square_it_up(user, fresh, panel, three):
@@ -238,7 +248,7 @@ def test_photographs_are_turned(user, fresh, panel, save, photograph):
 def test_files_whose_names_say_back_are_backs(user, fresh, panel, save, photograph):
     folder = save(leaf_1=photograph(1), leaf_2=photograph(2), leaf_2_back=photograph(7)[:, ::-1])
     panel(folder, known="300 mm")
-    assert "2 photographs, leaves 1 to 2. 1 backs." in user.box("summary").text()
+    assert "2 photographs, leaves 1 to 2. Backs: 1." in user.box("summary").text()
     user.ok()
     user.wait_closed()
     bundle = bundle_of(user, fresh)
@@ -263,18 +273,23 @@ def test_a_back_without_its_face_is_refused(user, fresh, panel, save, photograph
     assert "leaf 9" in user.box("trouble").text() and fresh.Objects == []
 
 
-@pytest.mark.parametrize(("stack", "side", "sense"), [
-    ("next", "face", "next"), ("next", "back", "previous"),
-    ("previous", "back", "next"), ("own", "back", "own"),
-])  # fmt: skip
-def test_the_side_photographed_becomes_the_face(
-    user, fresh, panel, save, stack, side, sense, photograph
-):
-    folder = save(leaf_1=photograph(1), leaf_2=photograph(2))
-    panel(folder, known="300 mm", back=stack, side=side)
+def test_the_side_photographed_becomes_the_face(user, fresh, panel, save, photograph):
+    """Nothing is assumed of how the leaves lay, or of the side, where the user does not say it."""
+    folder = save(leaf_1=photograph(1)[::4, ::4], leaf_2=photograph(2)[::4, ::4])
+    made = panel(folder, known="300 mm")
+    assert made._sense() == "own" and not user.visible(QtGui.QComboBox, "side")
+    assert user.visible(QtGui.QLabel, "sense_hint")
+    for stack, side, sense in (
+        ("next", "not known", "own"), ("next", "face", "next"), ("previous", "face", "previous"),
+        ("previous", "back", "next"), ("next", "back", "previous"),
+    ):
+        user.fill("back", stack)
+        user.fill("side", side)
+        assert made._sense() == sense
+        assert bool(user.visible(QtGui.QLabel, "sense_hint")) == (sense == "own")
     user.ok()
     user.wait_closed()
-    assert user.only(fresh, "Bundle").Back == sense
+    assert user.only(fresh, "Bundle").Back == "previous"
 
 
 def test_the_window_can_be_closed_and_opened_again(user, panel, three):

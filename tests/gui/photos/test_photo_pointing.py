@@ -89,11 +89,13 @@ def test_a_held_mark_is_only_looked_at(window, hand):
 def test_escape_while_dragging_puts_back(window, hand):
     view = window.view
     view.pointing.marks = [mark((100.0, 100.0))]
+    kept = view.pointing.marks[0].corners
     hand.press((100.0, 100.0))
     hand.move((200.0, 200.0), Qt.LeftButton)
     hand.key(Qt.Key_Escape)
     hand.release((200.0, 200.0))
     assert view.pointing.marks[0].place == (100.0, 100.0)
+    assert kept == [(100.0, 100.0)], "whoever keeps the list sees it put back too"
     view.pointing.most = 2
     hand.press((400.0, 400.0))
     hand.key(Qt.Key_Escape)
@@ -200,6 +202,81 @@ def test_a_held_area_is_chosen_but_not_changed(window, hand):
     hand.double_click((200.0, 100.0))
     hand.key(Qt.Key_Delete)
     assert view.pointing.areas == [made] and made.corners == SQUARE
+
+
+# --- what keeps its shape -----------------------------------------------------------------------
+
+
+def wedge():
+    """A wedge with its tip first: moved by the tip or anywhere within, turned by the second corner
+    about the tip."""
+
+    def follow(corner, start, end):
+        at = np.array(made.corners)
+        if corner == 1:
+            ways = [np.subtract(one, at[0]) for one in (start, end)]
+            turn = np.subtract(*(np.arctan2(way[1], way[0]) for way in ways[::-1]))
+            c, s = np.cos(turn), np.sin(turn)
+            return [tuple(one) for one in (at - at[0]) @ np.array([(c, s), (-s, c)]) + at[0]]
+        return [tuple(one) for one in at + np.subtract(end, start)]
+
+    corners = [(300.0, 400.0), (300.0, 200.0), (380.0, 220.0)]
+    made = area(corners, "frame", follow=follow, grips=(0, 1))
+    return made
+
+
+def test_what_keeps_its_shape_is_moved_by_its_grips_anywhere_within_and_by_keys(window, hand):
+    view, told, moving = window.view, heard(window.view), []
+    made = wedge()
+    view.pointing.areas, view.pointing.moving = [made], lambda item: moving.append(item)
+    sides = lambda: np.linalg.norm(np.diff(made.corners, axis=0), axis=1)  # noqa: E731
+    before, near = sides(), {"abs": 2 / view.frame.zoom}
+    hand.drag((300.0, 400.0), (250.0, 500.0))  # by the tip, though nothing was chosen
+    assert np.allclose(made.corners, [(250, 500), (250, 300), (330, 320)], atol=2 / view.frame.zoom)
+    assert len(moving) == 4 and [what for what, _ in told] == ["chosen", "changed"]
+    hand.drag(made.corners[1], (450.0, 500.0))  # a quarter turn about the tip
+    assert made.corners[0] == pytest.approx((250, 500), **near)
+    assert made.corners[1] == pytest.approx((450, 500), **near)
+    hand.drag((400.0, 510.0), (410.0, 550.0))  # within
+    assert made.corners[1] == pytest.approx((460, 540), **near)
+    tip = made.corners[0]
+    hand.key(Qt.Key_Right, Qt.ShiftModifier)
+    hand.key(Qt.Key_Up)
+    assert made.corners[0] == pytest.approx((tip[0] + 10, tip[1] - 1))
+    assert sides() == pytest.approx(before)
+    hand.double_click((np.array(made.corners[0]) + made.corners[1]) / 2)
+    assert len(made.corners) == 3  # an edge of it takes no corner
+
+
+def test_escape_puts_back_what_keeps_its_shape(window, hand):
+    made = wedge()
+    before = list(made.corners)
+    window.view.pointing.areas = [made]
+    hand.press((300.0, 400.0))
+    hand.move((200.0, 300.0), Qt.LeftButton)
+    assert made.corners != before
+    hand.key(Qt.Key_Escape)
+    hand.release((200.0, 300.0))
+    assert made.corners == before
+
+
+def test_a_drag_paints_no_photograph_again(window, hand, painted, monkeypatch):
+    view, drawn = window.view, []
+    view.pointing.areas = [wedge()]
+    painted(view)
+    draw = view.picture.draw
+    monkeypatch.setattr(view.picture, "draw", lambda *args: drawn.append(1) or draw(*args))
+    hand.press((300.0, 400.0))
+    seen = []
+    for step in range(3):
+        hand.move((300.0 + 20 * step, 400.0), Qt.LeftButton)
+        view._magnified = None
+        seen.append(painted(view).copy())
+    hand.release((340.0, 400.0))
+    assert drawn == [] and (seen[0] != seen[2]).any()
+    hand.wheel((50.0, 50.0), 1)
+    painted(view)
+    assert drawn
 
 
 def test_the_hosts_shortcuts_do_not_take_the_keys(window):

@@ -144,6 +144,25 @@ def test_the_place_under_the_pointer_is_told_in_pixels_and_lengths(window, hand,
     assert "mm" not in window.form.place.text()
 
 
+def test_what_cannot_be_painted_is_said_instead(window, painted, monkeypatch):
+    def broken(*args):
+        raise ValueError("no light")
+
+    monkeypatch.setattr(window.view, "_photograph", broken)
+    said = painted(window.view)
+    assert said.mean() > 230 and said.min() < 160, "white paper with a sentence"
+    monkeypatch.undo()
+    assert painted(window.view).mean() < 200
+
+
+def test_the_wheel_with_ctrl_turns_pages(window, hand):
+    zoom = window.view.frame.zoom
+    hand.wheel((60.0, 60.0), -1, Qt.ControlModifier)
+    assert window.page == 1 and window.view.frame.zoom == zoom
+    hand.wheel((60.0, 60.0), 4, Qt.ControlModifier)
+    assert window.page == 0
+
+
 def test_pages_are_turned_and_bounded(window, user, hand):
     turned = []
     window.turned = turned.append

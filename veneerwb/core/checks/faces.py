@@ -3,8 +3,7 @@
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import replace
 
 from veneerwb.core.checks.finding import Finding
@@ -91,7 +90,8 @@ def _assumed_backs(layout: Layout) -> Iterator[Finding]:
         "thickness": bundle.thickness,
         "slope": ASSUMED_SLOPE if bundle.slope is None else abs(bundle.slope),
     }
-    basis = (
+    measured = getattr(bundle, "basis", "")
+    basis = measured or (
         "with the slope of {slope} deg given"
         if known
         else ("if the figure slopes {slope} deg to the leaf, which nobody measured")
@@ -101,7 +101,8 @@ def _assumed_backs(layout: Layout) -> Iterator[Finding]:
         "warn",
         "The backs at positions {pieces} were not photographed: their pictures are taken from the "
         f"neighbouring leaf or the face, and the seams may miss by {{may_miss}} mm {basis}.",
-        "Photograph the backs of those leaves, or give the bundle's slope.",
+        "Photograph the backs of those leaves"
+        + ("." if measured else ", or give the bundle's slope."),
         values,
         values["pieces"],
     )
@@ -109,34 +110,36 @@ def _assumed_backs(layout: Layout) -> Iterator[Finding]:
 
 def _as_taken(layout: Layout) -> Iterator[Finding]:
     """A bundle that was never registered: leaves laid by the frames of their photographs."""
-    bundle, used = layout.bundle, sorted({piece.leaf for piece in layout.pieces})
-    if not isinstance(bundle, Bundle) or len(used) < 2:
-        return
-    if all(bundle.register(number, False) == IDENTITY for number in used):
-        yield Finding(
-            "not-registered",
-            "note",
-            "The {count} leaves are laid as they were photographed: none is registered on its "
-            "figure, and a photograph that is shifted against the others shifts its piece.",
-            "Register the leaves on their figure, unless all were photographed in one jig.",
-            {"count": len(used)},
-        )
+    bundle = layout.bundle
+    if isinstance(bundle, Bundle):
+        found = unregistered(bundle, {piece.leaf for piece in layout.pieces})
+        yield from [found] if found else []
+
+
+def unregistered(bundle: Bundle, used: Collection[int] | None = None) -> Finding | None:
+    """What is to be said if leaves (`used`: some, by number) are simply laid over each other."""
+    used = bundle.numbers if used is None else used
+    if len(used) < 2 or any(bundle.register(number, False) != IDENTITY for number in used):
+        return None
+    return Finding(
+        "not-registered",
+        "note",
+        "The {count} leaves are laid as they were photographed: nothing says that the figure, or a "
+        "knot, lies at the same place on all of them, and a photograph that is shifted against the "
+        "others shifts its piece.",
+        "Let the stack follow the figure, the log or marks, unless all were photographed in one "
+        "jig.",
+        {"count": len(used)},
+    )
 
 
 def may_miss(bundle: Bundle, piece: Piece) -> float:
     """mm by which a turned piece's picture may miss what its leaf really shows there; 0 with a
     photo.
 
-    Without a photo the back is pinned by the face's register. The figure wanders t / tan(slope) to
-    the next surface; and where the picture is the neighbour's, the step between its register and
-    this leaf's holds the figure's wander and the photograph's shift, which cannot be told apart:
-    the whole of it, at the piece's worst corner, may be a miss too. A face shown for a back misses
-    by the wander.
+    Without a photo the back is pinned by the face's register, and the figure wanders
+    t / tan(slope) to its surface. The picture, whether the neighbour's or the face's, lies by its
+    own register, so that how that photograph was shifted against the others is no miss.
     """
     side = bundle.leaf(piece.leaf).side(piece.turned)
-    if side.source == "photo":
-        return 0.0
-    corners = piece.onto_bundle.apply([segment.start for segment in piece.edge])
-    apart = side.view.apply(corners) - side.register.apply(corners)
-    step = max(math.hypot(*d) for d in apart) if side.source == "neighbour" else 0.0
-    return step + bundle.wander()
+    return 0.0 if side.source == "photo" else bundle.wander()

@@ -9,7 +9,7 @@ never used: figure recurs ring by ring, and a direct match of far leaves lands o
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import dataclass, replace
 from typing import Any
@@ -20,11 +20,10 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.align import Grid, aligned, grids, likeness
+from veneerwb.core.sequence.grid import LEAST_CONTRAST, no_figure
 
 REGION_MARGIN = 20.0
 """mm round a region that count with it, so that the figure on both sides of a seam is held."""
-LEAST_FIGURE = 0.4
-"""Grey levels of 255, averaged over 4 mm: a photograph that varies less shows no figure."""
 WITHOUT_FIGURE = ("no-figure", "too-little-figure")
 """Codes of the errors that say so."""
 LEAST_LIKENESS = 0.2
@@ -101,20 +100,26 @@ class Chain:
         )
 
 
-def chained(bundle: Bundle, region: Any = None) -> Chain:
+def chained(
+    bundle: Bundle, region: Any = None, progress: Callable[[float], None] | None = None
+) -> Chain:
     """The registers of the faces, from their figure alone, and how far they can be trusted.
 
     `region` (shapely polygon, bundle mm) weights them to what lies in it and REGION_MARGIN round
     it. Leaves follow each other by number. Registers that the bundle has already play no part.
+    `progress` is told the share done, twice a leaf, and may raise to end it.
     Raises VeneerError for a leaf without figure, naming it, and for a region that lies off a leaf.
     """
     focus = None if region is None else _checked_region(region).buffer(REGION_MARGIN)
     registers: dict[int, Motion] = {}
     steps: list[Step] = []
     checks: list[Future[Check]] = []
+    tell = progress or (lambda share: None)
+    count = len(bundle.leaves)
     with ThreadPoolExecutor(1) as beside:  # no step waits for the check of the one before
         for before, last, leaf in _in_threes(bundle, prepared=len(bundle.leaves) > 1):
             number = leaf[0].number
+            tell((len(registers) + 0.5) / count)
             if last is None:
                 registers[number] = IDENTITY
                 continue
@@ -122,6 +127,7 @@ def chained(bundle: Bundle, region: Any = None) -> Chain:
             area = None if focus is None else _on_leaf(focus, there, last[0])
             steps.append(_step(last, leaf, area))
             registers[number] = steps[-1].motion @ there
+            tell(len(registers) / count)
             if before is not None:
                 through = steps[-1].motion @ steps[-2].motion
                 checks.append(beside.submit(_check, before, leaf, through))
@@ -168,13 +174,8 @@ def _in_threes(
 
 def _with_figure(leaf: Leaf) -> tuple[Grid, ...]:
     found = grids(leaf)
-    if found[0].contrast < LEAST_FIGURE and found[0].figure.size > _FEW:
-        raise VeneerError(
-            "no-figure",
-            "The photograph of leaf {leaf} shows no figure within its usable area (it is black, "
-            "white or even); photograph it again or leave it out.",
-            leaf=leaf.number,
-        )
+    if found[0].contrast < LEAST_CONTRAST and found[0].figure.size > _FEW:
+        raise no_figure(leaf.number)
     if found[-1].weight.sum() * found[-1].scale**2 < LEAST_REGION:
         raise VeneerError(
             "too-little-figure",

@@ -11,12 +11,13 @@ registers share (see `drift`); each choice says which.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 
+from veneerwb.core.checks.faces import unregistered
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout
@@ -26,10 +27,11 @@ from veneerwb.core.sequence.chain import WITHOUT_FIGURE, Chain, chained, registe
 from veneerwb.core.sequence.drift import Place, drifted
 from veneerwb.core.sequence.follow_text import Known, figure_findings, log_findings, marks_findings
 from veneerwb.core.sequence.marks import Marks, by_marks
-from veneerwb.core.sequence.trust import STACKED, Trust, trust_findings, trusted
+from veneerwb.core.sequence.trust import Trust, trust_findings, trusted
 
 FOLLOWED = ("figure", "log", "marks", "photographs")
 """What a stack may follow; "photographs": they are simply laid over each other."""
+Progress = Callable[[float], None] | None
 
 
 @dataclass(frozen=True)
@@ -85,7 +87,7 @@ class Choice:
 def follow(
     bundle: Bundle, what: str = "figure", region: Any = None, marks: Marks | None = None,
     chain: Chain | None = None, wander: Place | None = None,
-    frames: Mapping[int, Motion] | None = None,
+    frames: Mapping[int, Motion] | None = None, progress: Progress = None,
 ) -> Followed:
     """The bundle registered so that the stack follows `what` (one of FOLLOWED).
 
@@ -93,7 +95,8 @@ def follow(
     already. For "marks": points in leaf mm by leaf number, two or more a leaf. For "log", if known:
     `frames`, for each leaf the motion from any frame fixed to the log to leaf mm (from targets or
     outlines), or `wander`, the mm in the bundle (x, y) by which the figure goes from leaf to leaf.
-    Raises VeneerError for what is missing or contradicts itself.
+    `progress` is told the share of the leaves compared. Raises VeneerError for what is missing or
+    contradicts itself.
     """
     choice("what to follow", what, FOLLOWED)
     if what == "photographs":
@@ -103,12 +106,12 @@ def follow(
     if what == "log" and frames is not None and chain is None:
         held = _in_first(bundle, frames)
         try:
-            chain = chained(bundle, region)
+            chain = chained(bundle, region, progress)
         except VeneerError as error:
             if error.code not in WITHOUT_FIGURE:
                 raise
             return _by_frames_alone(bundle, held)
-    chain = _covering(bundle, chained(bundle, region) if chain is None else chain)
+    chain = _covering(bundle, chained(bundle, region, progress) if chain is None else chain)
     if what == "figure":
         return _by_figure(bundle, chain)
     return _by_log(bundle, chain, wander, frames)
@@ -117,7 +120,7 @@ def follow(
 def compared(
     bundle: Bundle, region: Any = None, marks: Marks | None = None, chain: Chain | None = None,
     wander: Place | None = None, frames: Mapping[int, Motion] | None = None,
-    layout: Layout | None = None,
+    layout: Layout | None = None, progress: Progress = None,
 ) -> tuple[Choice, ...]:
     """The choices side by side, in the order of FOLLOWED; by marks only if there are any.
 
@@ -128,7 +131,7 @@ def compared(
     lacking: tuple[Finding, ...] = ()
     if chain is None:
         try:
-            chain = chained(bundle, region)
+            chain = chained(bundle, region, progress)
         except VeneerError as error:
             if error.code not in WITHOUT_FIGURE:
                 raise
@@ -177,7 +180,8 @@ def _extent(area: Any) -> Place:
 def _stacked(bundle: Bundle) -> Followed:
     done = registered(bundle, dict.fromkeys(bundle.numbers, IDENTITY))
     price = cost(done)
-    notes = [STACKED] if len(bundle.leaves) > 1 else []
+    note = unregistered(done)
+    notes = [note] if note else []
     return Followed("photographs", done, price, (), {}, (*notes, *_cost_findings(price, done)))
 
 

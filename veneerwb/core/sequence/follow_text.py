@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.leaf import Bundle
-from veneerwb.core.sequence.drift import Drift, Place
+from veneerwb.core.sequence.drift import CLEAR, Drift, Place
 from veneerwb.core.sequence.marks import PICKED, Marked
 
 AT_ODDS = 0.3
@@ -64,6 +64,7 @@ def log_findings(bundle: Bundle, known: Known) -> list[Finding]:
         "slope": 0.0 if bundle.slope is None else bundle.slope,
         "total": round(math.hypot(*known.per_leaf) * count, 1),
         "error": round(error, 2), "end": round(error * count, 1),
+        "hidden": round(CLEAR * error, 1), "hidden_total": round(CLEAR * error * count, 1),
         "last": bundle.numbers[-1],
     }
     findings = []
@@ -99,7 +100,7 @@ def _unknown(known: Known, values: dict[str, object]) -> list[Finding]:
             "log-unknown", "warn",
             "How each photograph lay hides a drift of up to {hidden} mm from leaf to leaf, "
             "{hidden_total} mm by leaf {last}.",
-            remedy, _hidden(known, values),
+            remedy, values,
         )]
     if known.by == "drift":
         return [Finding(
@@ -115,19 +116,13 @@ def _unknown(known: Known, values: dict[str, object]) -> list[Finding]:
     )]
 
 
-def _hidden(known: Known, values: dict[str, object]) -> dict[str, object]:
-    most = 3 * max(known.seen.error)
-    total = round(float(values["end"]) * 3)
-    return {**values, "hidden": round(most, 1), "hidden_total": total}
-
-
 def _at_odds(known: Known, values: dict[str, object]) -> list[Finding]:
     """A slope or wander given that the photographs contradict."""
     seen = known.seen
     if known.by not in ("slope", "wander") or seen is None:
         return []
     given, drift = known.per_leaf[1], seen.per_leaf[1]
-    if abs(drift - given) <= 3 * seen.error[1] + AT_ODDS * abs(given):
+    if abs(drift - given) <= CLEAR * seen.error[1] + AT_ODDS * abs(given):
         return []
     return [Finding(
         "wander-at-odds", "warn",

@@ -18,7 +18,9 @@ import numpy as np
 from PIL import Image, ImageDraw
 from scipy.ndimage import gaussian_filter, spline_filter, uniform_filter
 
+from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Leaf
+from veneerwb.core.photos import too_large
 
 WORKING_SCALE = 1.0
 """mm per pixel of the finest grid: the registers' working scale."""
@@ -64,9 +66,33 @@ class Grid:
         return spline_filter(self.figure, order=3, output=np.float32)
 
 
+def no_figure(number: int) -> VeneerError:
+    """What is to be said of leaf `number` if it varies less than LEAST_CONTRAST."""
+    return VeneerError(
+        "no-figure",
+        "The photograph of leaf {leaf} shows no figure within its usable area (it is black, white "
+        "or even); photograph it again or leave it out.",
+        leaf=number,
+    )
+
+
+def check_scale(leaf: Leaf) -> None:
+    """VeneerError for a leaf so large that its scale must be wrong, before its grids fill the
+    memory."""
+    if too_large(*leaf.size):
+        width, length = (side / 1000 for side in leaf.size)
+        raise VeneerError(
+            "scale-too-large",
+            "By its scale of {scale} mm per pixel leaf {leaf} would be {width} x {length} m large; "
+            "set the scale of its photograph again.",
+            leaf=leaf.number, scale=leaf.mm_per_px, width=round(width, 1), length=round(length, 1),
+        )
+
+
 def grids(leaf: Leaf) -> tuple[Grid, ...]:
     """The face of a leaf on the grids of LEVELS; its faults and what lies off its usable area have
     no weight."""
+    check_scale(leaf)
     light = _light(leaf.photo)
     areas = _areas(light, leaf)
     return tuple(_grid(light, leaf, areas, scale) for scale in LEVELS)
@@ -74,6 +100,7 @@ def grids(leaf: Leaf) -> tuple[Grid, ...]:
 
 def grid_of(leaf: Leaf, scale: float = WORKING_SCALE) -> Grid:
     """The face of a leaf on one grid; see `grids`."""
+    check_scale(leaf)
     light = _light(leaf.photo)
     return _grid(light, leaf, _areas(light, leaf), scale)
 

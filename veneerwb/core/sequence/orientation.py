@@ -8,7 +8,7 @@ Turned ways are tried only for leaves that match badly as they lie.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -31,8 +31,11 @@ others than these shares of the likeness of leaves two slices apart and of neigh
 _USUAL = 0.6
 """The quantile of the leaves' likeness to that which they are most like that counts as usual."""
 _NEAREST = 4
-"""So many leaves nearest by number are tried before the others, and of those only so many that look
-most promising on the coarse grid."""
+"""So many leaves nearest by number are tried before the others."""
+_PROMISING = 2
+"""Of those tried, so many that look most promising on the coarse grid are compared on the fine."""
+_TELLING = 0.05
+"""Likeness by which neighbours must surpass leaves two slices apart, to tell these apart."""
 _FOREIGN = "foreign"
 
 
@@ -40,8 +43,9 @@ _FOREIGN = "foreign"
 class Lying:
     """Places in the album. `belong`: those of the bundle; `ways`: how some of them must be laid;
     `foreign`: those that belong in no way; `same`: ways that look the same to this figure, so that
-    nothing can be said of them; `usual`: the likeness of neighbours. Likeness and motions are those
-    with the leaves laid right (motions from photograph to photograph)."""
+    nothing can be said of them; `unsure`: those of `ways` that may be turned over or end for end;
+    `usual`: the likeness of neighbours. Likeness and motions are those with the leaves laid right
+    (motions from photograph to photograph)."""
 
     belong: tuple[int, ...]
     ways: dict[int, str]
@@ -50,6 +54,7 @@ class Lying:
     usual: float
     likeness: np.ndarray
     motions: dict[tuple[int, int], Motion]
+    unsure: frozenset[int] = frozenset()
 
 
 def lying(album: Album, likeness: np.ndarray, motions: dict[tuple[int, int], Motion]) -> Lying:
@@ -65,23 +70,108 @@ def lying(album: Album, likeness: np.ndarray, motions: dict[tuple[int, int], Mot
     level = min(level, chance + 2 * CLEARLY)
     main = _main(likeness, level)
     rest = [g for g in _groups(likeness > level) if g[0] not in main]
-    ways: dict[int, str] = {}
-    foreign: list[int] = []
-    while rest:
-        # The nearest first: it may be what joins the next to the others.
-        group = max(rest, key=lambda g: (round(likeness[np.ix_(g, main)].max(), 6), -g[0]))
-        rest.remove(group)
-        way = _way(album, likeness, main, group, same, usual, ways)
-        if way == _FOREIGN:
-            foreign += group
-            continue
-        main = sorted([*main, *group])
-        if way:
-            ways.update((n, way) for n in group)
-            for n in group:
-                _lay(album, n, ways, likeness, motions)
-    belong = tuple(n for n in range(count) if n not in foreign)
-    return Lying(belong, ways, tuple(sorted(foreign)), same, usual, likeness, motions)
+    found = _Sorting(album, likeness, motions, level, same, usual, main, rest)
+    found.sort()
+    belong = tuple(n for n in range(count) if n not in found.foreign)
+    foreign = tuple(sorted(found.foreign))
+    unsure = frozenset(found.unsure)
+    return Lying(belong, found.ways, foreign, same, usual, likeness, motions, unsure)
+
+
+@dataclass
+class _Sorting:
+    """The leaves of `main` belong together, laid as `ways` says; the groups of `rest` are still to
+    be looked into."""
+
+    album: Album
+    likeness: np.ndarray
+    motions: dict[tuple[int, int], Motion]
+    level: float
+    same: tuple[str, ...]
+    usual: float
+    main: list[int]
+    rest: list[list[int]]
+    ways: dict[int, str] = field(default_factory=dict)
+    foreign: list[int] = field(default_factory=list)
+    unsure: set[int] = field(default_factory=set)
+
+    def sort(self) -> None:
+        while self.rest:
+            group, way = self._clear() or self._nearest()
+            self.rest.remove(group)
+            if way == _FOREIGN:
+                self.foreign += group
+                continue
+            self.main = sorted([*self.main, *group])
+            if way:
+                self.ways.update((n, way) for n in group)
+                for n in group:
+                    _lay(self.album, n, self.ways, self.likeness, self.motions)
+
+    def _clear(self) -> tuple[list[int], str] | None:
+        """A group that hangs together with the others by now, or else one whose way is clear beside
+        those nearest to it by number. The least alike first: what lies wrong is less like the
+        others than what it parts from them, which needs no look once it is laid right."""
+        self._tried: dict[int, dict[str, float]] = {}
+        for group in sorted(self.rest, key=lambda g: (round(self._alike(g), 6), g[0])):
+            if self._alike(group) > self.level:
+                return group, ""
+            n = self._foremost(group)
+            found = self._tried[n] = {"": self._alike(group)}
+            self._try(n, self._by_number(n)[:_NEAREST], found)
+            best, clear = _best(found)
+            if clear and found[best] > self.usual - CLEARLY:
+                return group, self._told(group, n, best)
+        return None
+
+    def _nearest(self) -> tuple[list[int], str]:
+        """The group that is most like the others, which may be what joins the next to them, and how
+        it must be laid: "" as it lies, one of FLIPS, or _FOREIGN."""
+        group = max(self.rest, key=lambda g: (round(self._alike(g), 6), -g[0]))
+        n = self._foremost(group)
+        found = self._tried[n]
+        # Of neighbours, which are alike, one will do.
+        self._try(n, self._by_number(n)[_NEAREST::2], found)
+        best, clear = _best(found)
+        if clear:
+            return group, self._told(group, n, best)
+        far = max(_STRANGE * _second(self.likeness, self.main), _STRANGER * self.usual)
+        return group, _FOREIGN if len(group) == 1 and found[best] < far else ""
+
+    def _alike(self, group: Sequence[int]) -> float:
+        return float(self.likeness[np.ix_(group, self.main)].max())
+
+    def _foremost(self, group: Sequence[int]) -> int:
+        """That of a group which is most like the others."""
+        table = self.likeness[np.ix_(group, self.main)]
+        return group[int(np.round(table.max(axis=1), 9).argmax())]
+
+    def _by_number(self, n: int) -> list[int]:
+        return sorted(self.main, key=lambda k: (abs(k - n), k))
+
+    def _try(self, n: int, keep: Sequence[int], found: dict[str, float]) -> None:
+        """Into `found`, how like leaves of `keep` a leaf is in each way that can be told."""
+        for way in told_apart(self.same):
+            alike = _laid(self.album, n, way, keep, self.ways)
+            found[way] = max(found.get(way, 0.0), alike)
+
+    def _told(self, group: Sequence[int], n: int, way: str) -> str:
+        """The way of a group as leaf n of it lies: turned over and end for end, where they look
+        alike, are told apart by the leaves beside it, or else it is unsure."""
+        if not way or "both" not in self.same:
+            return way
+        main = [k for k in self.main if k not in self.ways]
+        told = _either(self.album, self.likeness, main, n, self.usual)
+        if not told:
+            self.unsure.update(group)
+        return told or "turned"
+
+
+def _best(found: Mapping[str, float]) -> tuple[str, bool]:
+    """The way in which a leaf is most like the others, and whether it clearly is."""
+    ranked = sorted(found, key=lambda way: (-round(found[way], 6), way))
+    second = found[ranked[1]] if len(ranked) > 1 else 0.0
+    return ranked[0], found[ranked[0]] - second >= CLEARLY
 
 
 def _main(likeness: np.ndarray, level: float) -> list[int]:
@@ -115,34 +205,6 @@ def _by_chance(
     return same, max((v for way, v in found.items() if way not in same), default=0.0)
 
 
-def _way(
-    album: Album, likeness: np.ndarray, main: Sequence[int], group: Sequence[int],
-    same: Sequence[str], usual: float, ways: Mapping[int, str],
-) -> str:
-    """How a group must be laid, beside those of main, which lie as `ways` says: "" as it lies, one
-    of FLIPS, or _FOREIGN."""
-    table = likeness[np.ix_(group, main)]
-    n = group[int(np.round(table.max(axis=1), 9).argmax())]
-    flipped = told_apart(same)
-    close = sorted(main, key=lambda k: (abs(k - n), k))[:_NEAREST]
-    rest = [k for k in main if k not in close]
-    found = {"": float(table.max()), **dict.fromkeys(flipped, 0.0)}
-    for keep in (close, rest):
-        for way in flipped:
-            found[way] = max(found[way], _laid(album, n, way, keep, ways))
-        ranked = sorted(found.items(), key=lambda item: (-round(item[1], 6), item[0]))
-        best, second = ranked[0], ranked[1] if len(ranked) > 1 else ("", 0.0)
-        clear = best[1] - second[1] >= CLEARLY
-        if clear and best[1] > usual - CLEARLY:
-            break
-    if clear:
-        if not best[0] or "both" not in same:
-            return best[0]
-        return _either(album, likeness, [k for k in main if k not in ways], n, usual)
-    far = max(_STRANGE * _second(likeness, main), _STRANGER * usual)
-    return _FOREIGN if len(group) == 1 and best[1] < far else ""
-
-
 def told_apart(same: Sequence[str]) -> tuple[str, ...]:
     """Ways to lie that can be told from each other: where one of the three looks the same, the
     other two look alike."""
@@ -154,10 +216,11 @@ def _either(
     album: Album, likeness: np.ndarray, main: Sequence[int], n: int, usual: float
 ) -> str:
     """Turned over or end for end, where both look alike: a leaf turned over shows the surface of
-    its neighbour, and to the leaf on its other side lies a step further."""
+    its neighbour, and to the leaf on its other side lies a step further. "" where no leaf beside it
+    tells, or leaves two apart are about as alike as neighbours."""
     beside = [k for k in (n - 1, n + 1) if k in main]
-    if not beside:
-        return "turned"
+    if not beside or usual - _second(likeness, main) < _TELLING:
+        return ""
     row = album.row(album.pictures[n].flipped("end for end"), beside)
     furthest = min(pair.likeness for pair in row.values())
     return "end for end" if furthest > (usual + _second(likeness, main)) / 2 else "turned"
@@ -165,7 +228,7 @@ def _either(
 
 def _nearest(album: Album, picture: Picture, keep: Sequence[int]) -> float:
     """The likeness of a picture to that of `keep` which it is most like."""
-    row = album.row(picture, keep, _NEAREST)
+    row = album.row(picture, keep, _PROMISING)
     return max((pair.likeness for pair in row.values()), default=0.0)
 
 
@@ -208,7 +271,7 @@ def _lay(
     leaves that lie wrong in the same way they are right already."""
     against = {j: _between(ways[n], ways.get(j, "")) for j in range(len(likeness)) if j != n}
     for way in FLIPS:
-        keep = [j for j, step in against.items() if step == way]
+        keep = sorted((j for j in against if against[j] == way), key=lambda j: abs(j - n))
         if not keep:
             continue
         picture, back = album.pictures[n].flipped(way), album.pictures[n].unflipped(way)

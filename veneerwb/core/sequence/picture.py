@@ -20,7 +20,7 @@ from scipy import ndimage
 
 from veneerwb.core.leaf import Leaf
 from veneerwb.core.plane import IDENTITY, Motion
-from veneerwb.core.sequence.align import mask
+from veneerwb.core.sequence.grid import LEAST_CONTRAST, mask
 
 FINE = 2.0
 """mm per pixel of the grid on which leaves are compared: figure, and not fibre or noise."""
@@ -31,8 +31,6 @@ BORDER = 10.0
 FLIPS = {"turned": (1, -1), "end for end": (-1, -1), "both": (-1, 1)}
 """How a leaf can lie wrong: photographed from its other side (mirrored left-right), turned by 180
 degrees in its plane, or both; and the steps through rows and columns that show it so."""
-LEAST_FIGURE = 0.4
-"""Grey levels of 255 by which a photograph must vary, else it shows no figure."""
 _NEAR, _WIDE = 0.8, 9
 """Pixels: deviation of the blur, and side of the window that counts as surroundings."""
 _LIMIT = 2.5
@@ -121,7 +119,9 @@ def picture(leaf: Leaf) -> Picture:
 
 
 def _light(leaf: Leaf) -> np.ndarray:
-    """Luminance averaged over the cells of the fine grid, an even number of rows and columns."""
+    """Luminance on the fine grid, an even number of rows and columns. What is finer than the grid
+    is left out as sharply as can be: averaged over cells it would show as figure that no two
+    photographs of one leaf have in common."""
     grey = Image.fromarray(leaf.photo).convert("L")
     ratio = FINE / leaf.mm_per_px
     shrink = max(1, int(ratio / 2))
@@ -130,8 +130,8 @@ def _light(leaf: Leaf) -> np.ndarray:
     ratio /= shrink
     columns, rows = (max(4, int(n / ratio / 2) * 2) for n in grey.size)
     box = (0.0, max(0.0, grey.height - rows * ratio), min(grey.width, columns * ratio), grey.height)
-    how = Image.Resampling.BOX if ratio >= 1 else Image.Resampling.BICUBIC
-    return np.asarray(grey.convert("F").resize((columns, rows), how, box))[::-1].copy()
+    fine = grey.convert("F").resize((columns, rows), Image.Resampling.LANCZOS, box)
+    return np.asarray(fine)[::-1].copy()
 
 
 def _table(light: np.ndarray) -> np.ndarray:
@@ -161,7 +161,7 @@ def _normalised(light: np.ndarray, inside: np.ndarray) -> tuple[np.ndarray, floa
     rest = ndimage.gaussian_filter(rest, _NEAR) * inside
     power = _wide(rest * rest, 2 * _WIDE) / np.maximum(_wide(inside, 2 * _WIDE), 1e-3)
     over_all = math.sqrt(float((rest * rest).sum()) / max(1.0, float(inside.sum())))
-    floor = max(LEAST_FIGURE, 0.3 * over_all)
+    floor = max(LEAST_CONTRAST, 0.3 * over_all)
     figure = rest / np.sqrt(np.maximum(power, 0) + np.float32(floor**2))
     return np.clip(figure, -_LIMIT, _LIMIT).astype(np.float32), over_all
 

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 
@@ -71,10 +70,3 @@ def point_drift(
 def views(bundle: Bundle) -> dict[int, Motion]:
     """Bundle mm to mm on the photograph of each leaf's face."""
     return {leaf.number: leaf.face.view for leaf in bundle.leaves}
-
-
-def on_bundle(bundle: Bundle, place: Any, number: int) -> tuple[float, float]:
-    """The point of the bundle (mm) whose figure lies at `place`, mm on the photograph of the leaf
-    of that number."""
-    x, y = bundle.leaf(number).face.view.inverse().apply(place)
-    return float(x), float(y)

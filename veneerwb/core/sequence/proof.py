@@ -20,9 +20,10 @@ from veneerwb.core.errors import VeneerError, sentence
 from veneerwb.core.leaf import Bundle, Leaf
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.exact import exact
+from veneerwb.core.sequence.grid import LEAST_CONTRAST, check_scale, no_figure
 from veneerwb.core.sequence.likeness import Album
 from veneerwb.core.sequence.orientation import Lying, lying
-from veneerwb.core.sequence.picture import FLIPS, LEAST_FIGURE, Picture, picture
+from veneerwb.core.sequence.picture import FLIPS, Picture, picture
 from veneerwb.core.sequence.suspects import Suspect
 from veneerwb.core.sequence.verdict import Verdict, verdict
 
@@ -36,6 +37,8 @@ ACROSS = 1.25
 across."""
 _LOOKED_AT = 3
 """Leaves that are slid along themselves."""
+_READING = 0.3
+"""Share of the time that the photographs take to be read, about."""
 
 
 @dataclass(frozen=True)
@@ -76,12 +79,15 @@ def prove_sequence(
     """The order of a bundle's leaves from the photographs of their faces.
 
     Photographs are read one at a time; `progress` is told the share done. Raises VeneerError for a
-    photograph that shows no figure or lies across the others, naming the leaf.
+    photograph that shows no figure, lies across the others or has an absurd scale, naming the leaf.
     """
+    for leaf in bundle.leaves:
+        check_scale(leaf)
     _check_upright(bundle)
-    once, copies = _once([_seen(leaf) for leaf in bundle.leaves])
+    tell = progress or (lambda share: None)
+    once, copies = _once(_read(bundle.leaves, tell))
     album = Album(once)
-    likeness, motions = album.all_pairs(progress)
+    likeness, motions = album.all_pairs(lambda share: tell(_READING + (1 - _READING) * share))
     found = lying(album, likeness, motions)
     told = verdict([p.number for p in once], found, copies)
     template = _in_doubt(album, found, told)
@@ -101,15 +107,18 @@ def prove_sequence(
     )
 
 
+def _read(leaves: Sequence[Leaf], tell: Callable[[float], None]) -> list[Picture]:
+    pictures = []
+    for leaf in leaves:
+        pictures.append(_seen(leaf))
+        tell(_READING * len(pictures) / len(leaves))
+    return pictures
+
+
 def _seen(leaf: Leaf) -> Picture:
     found = picture(leaf)
-    if found.contrast < LEAST_FIGURE:
-        raise VeneerError(
-            "no-figure",
-            "The photograph of leaf {leaf} shows no figure within its usable area (it is black, "
-            "white or even); photograph it again or leave it out.",
-            leaf=leaf.number,
-        )
+    if found.contrast < LEAST_CONTRAST:
+        raise no_figure(leaf.number)
     return found
 
 
@@ -148,6 +157,8 @@ def _once(pictures: Sequence[Picture]) -> tuple[list[Picture], dict[int, int]]:
 def _in_doubt(album: Album, found: Lying, told: Verdict) -> str | None:
     """What cannot be told from the photographs; None where they prove the order."""
     if len(album.pictures) == 1:
+        if told.copies:
+            return "All {leaves} photographs are one and the same, so there is no order to prove."
         return "One leaf has no order to prove."
     if not found.belong:
         return (

@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import math
 from collections import OrderedDict
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -121,9 +122,12 @@ class Residual:
         )
 
 
-def residual(layout: Layout, bundle: Bundle | None = None) -> Residual:
+def residual(
+    layout: Layout, bundle: Bundle | None = None, progress: Callable[[float], None] | None = None
+) -> Residual:
     """The residual of the registers along the seams of a layout, from its bundle's photographs (or
-    those of `bundle`, the same leaves with other registers).
+    those of `bundle`, the same leaves with other registers). `progress` is told the share done, and
+    may raise to end it.
 
     Raises VeneerError for a stock of plain sizes, which has no photographs.
     """
@@ -134,9 +138,12 @@ def residual(layout: Layout, bundle: Bundle | None = None) -> Residual:
         )
     pieces = {piece.position: piece for piece in layout.pieces}
     shown = _Shown(bundle)
-    return Residual(tuple(
-        _seam(shown, seam, pieces[seam.a], pieces[seam.b]) for seam in layout.seams
-    ))
+    found = []
+    for seam in layout.seams:
+        found.append(_seam(shown, seam, pieces[seam.a], pieces[seam.b]))
+        if progress is not None:
+            progress(len(found) / len(layout.seams))
+    return Residual(tuple(found))
 
 
 def _seam(shown: _Shown, seam: Seam, a: Piece, b: Piece) -> SeamResidual:
@@ -288,8 +295,8 @@ def _measured(found: Residual) -> list[Finding]:
         "that of the leaf it meets, measured at {measured} of {tried} places along the seams; "
         "{worst} mm at worst, between positions {a} and {b}, where the surfaces that meet are "
         "{step} apart.",
-        'Register by the region of the wedge, try the order "spread", or take another place on the '
-        "leaves." if bad else "",
+        'Register by the pieces of the match, try the order "spread", or take another place on '
+        "the leaves." if bad else "",
         values, (worst.a, worst.b) if bad else (),
     )]
 

@@ -21,14 +21,17 @@ beside them at an end of the path."""
 LARGER, LARGER_END = 1.38, 1.5
 """A lone step so many times those near it is a gap; the same for the first and the last step, which
 have a neighbour on one side only."""
-MORE, MORE_ON = 1.22, 1.25
+MORE, MORE_ON = 1.22, 1.14
 """A gap's leaves are at least so many times as unlike as those near it, too; and those after a
 change of thickness as those before."""
-GROWN, GROWN_FEW = 1.38, 1.6
+GROWN, GROWN_FEW = 1.32, 1.5
 """Steps so many times those before them are grown; the same where two are all there is on one
 side, or where a gap hides the place."""
 GROWN_FAR = 1.3
 """The same where more steps on either side are looked at."""
+SUDDEN = 0.8
+"""The share of the growth over more steps that the nearest must show: what grows slowly, as figure
+does in a log, shows half of it there, a change of thickness all."""
 SHRUNK = 1.7
 """Steps so many times smaller than those before them, three at least on either side, have
 shrunk."""
@@ -88,6 +91,8 @@ def change(steps: Sequence[float], leave: Collection[int] = ()) -> Step | None:
     and are taken to lie between those beside them."""
     y = np.log(np.maximum(steps, 0.05))
     told = [k for k in range(len(y)) if k not in leave]
+    if not told:
+        return None
     y = np.interp(np.arange(len(y)), told, y[told])
     found = []
     for at in range(_NEAR, len(y) - _NEAR + 1):
@@ -108,7 +113,7 @@ def _changed(growth: float, far: float, told: int, hidden: bool) -> bool:
     """By what the logarithm of the steps has grown, near and further off; `told`: the number of
     steps on that side which has fewer; `hidden`: whether it begins behind a step that does not
     count."""
-    if told < _NEAR:
+    if told < _NEAR or abs(growth) < SUDDEN * abs(far):
         return False
     if growth < 0:
         return max(growth, far) < -np.log(SHRUNK) and told > _NEAR

@@ -76,9 +76,12 @@ def thickness(leaf: int, times: float) -> Suspect:
     )
 
 
-def lying(leaf: int, how: str) -> Suspect:
-    """A leaf that lies in one of picture.FLIPS."""
-    if how == "end for end":
+def lying(leaf: int, how: str, unsure: bool = False) -> Suspect:
+    """A leaf that lies in one of picture.FLIPS; `unsure`: turned over or end for end."""
+    if unsure:
+        text = ("Leaf {leaf} is turned over or lies end for end, which look alike in this figure: "
+                "look at the leaf itself.")
+    elif how == "end for end":
         text = "Leaf {leaf} lies end for end: turn its photograph by 180 degrees."
     elif how == "turned":
         text = "Leaf {leaf} is turned over: its figure is that of the others mirrored left-right."

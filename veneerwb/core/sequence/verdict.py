@@ -67,7 +67,7 @@ def _named(
     a leaf that is missing."""
     twice = {numbers[p]: numbers[q] for p, q in doubles.items()}
     return [
-        *(said.lying(numbers[p], way) for p, way in found.ways.items()),
+        *(said.lying(numbers[p], way, p in found.unsure) for p, way in found.ways.items()),
         *(said.foreign(numbers[p], numbers[p] in gaps) for p in found.foreign),
         *(said.duplicate(n, m, False, n in gaps) for n, m in twice.items()),
         *(said.duplicate(n, m, True, n in gaps) for n, m in copies.items()),

@@ -23,6 +23,8 @@ STEP = 1.0
 """mm from point to point along an outline."""
 FURTHEST = 10.0
 """mm: a point of an outline that is further off counts as that far."""
+AGREE = 3.0
+"""mm: points of two outlines that lie further apart do not agree."""
 SQUARISH = 1.3
 """An outline that is fewer times longer than wide may also lie across."""
 _TANGENT = 5.0  # mm along which the direction of an edge is taken
@@ -115,8 +117,8 @@ def _settled(first: Edge, second: Edge, tree: cKDTree, motion: Motion) -> Fit:
             break
     off, slopes = _residuals(first, second, tree, motion, middle)
     weights = _weights(off, least=0.1)
-    agree = weights > 0.1
-    rms = math.sqrt(float(np.mean(off[agree] ** 2)))
+    agree = (weights > 0.1) & (np.abs(off) < AGREE)
+    rms = math.sqrt(float(np.mean(off[agree if agree.any() else slice(None)] ** 2)))
     apart = np.minimum(tree.query(motion.apply(first.points))[0], FURTHEST)
     inverse = np.linalg.inv(_normal(slopes, weights))
     pulls = slopes * (weights * off)[:, None]

@@ -17,7 +17,7 @@ from typing import Any
 import numpy as np
 
 from veneerwb.core.errors import sentence
-from veneerwb.core.leaf import Bundle, Leaf
+from veneerwb.core.leaf import Bundle, Leaf, ranges
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import Motion
 from veneerwb.core.sequence import Grid, aligned, grids
@@ -184,7 +184,7 @@ def _notes(
         if reading.same is not None and reading.way != WAYS[0]:
             yield _wrong_way(reading)
     if back is not None:
-        yield _verdict(bundle.back, back, agrees)
+        yield _verdict(bundle.back, back, agrees, [r.leaf for r in readings if r.same == back])
     elif {r.same for r in readings} >= {"next", "previous"}:
         yield Note(
             "sense-contradicted",
@@ -241,11 +241,16 @@ def _wrong_way(reading: Reading) -> Note:
     )
 
 
-def _verdict(said: str, back: str, agrees: bool | None) -> Note:
+def _verdict(said: str, back: str, agrees: bool | None, by: Sequence[int]) -> Note:
     values = {
         "back": back, "said": said, "place": "under" if back == "next" else "over",
+        "leaves": ranges(by),
     }
-    fact = "So the next leaf lay {place} each leaf, seen from the photographed side"
+    backs = "the back of leaf" if len(by) == 1 else "the backs of leaves"
+    fact = (
+        "Leaf 2 lay {place} leaf 1, and so on, seen from the photographed side: proved by "
+        f"{backs} {{leaves}}"
+    )
     if agrees is None:
         return Note("sense-proved", f"{fact}; the bundle does not say so yet.", values)
     if agrees:

@@ -10,9 +10,9 @@ along it by t / tan a through a leaf of thickness t (plane geometry).
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field, replace
-from typing import Any
+from typing import Any, ClassVar
 
 import numpy as np
 
@@ -67,7 +67,8 @@ class Wander:
     measured is the figure as a whole.)
     `miss`: mm by which book seams may miss where backs are pinned as their faces are: the wander;
     unknown, what the bundle's slope gives, or ASSUMED_SLOPE. `left`: mm by which they may where
-    backs are pinned by the wander: the spread, or the standard error where that is more.
+    backs are pinned by the wander: the spread (with one back what ALIKE allows), or the standard
+    error where that is more.
     """
 
     passages: tuple[Passage, ...]
@@ -91,12 +92,17 @@ class Wander:
         return sentence(self.template, dict(self.values))
 
 
-def measured_wander(bundle: Bundle, ties: Mapping[int, Tie] | None = None) -> Wander:
-    """The wander that the photographed backs show, each where its sides' registers and views tie it
-    to its leaf; `ties` (by leaf number) adds how far those may be off."""
+def measured_wander(
+    bundle: Bundle, ties: Mapping[int, Tie] | None = None, numbers: Collection[int] | None = None
+) -> Wander:
+    """The wander that the photographed backs (of leaves `numbers`, or all) show, each where its
+    sides' registers and views tie it to its leaf; `ties` (by leaf number) adds how far those may be
+    off."""
     passages = tuple(
         _passage(leaf, (ties or {}).get(leaf.number))
-        for leaf in bundle.leaves if leaf.back.source == "photo" and not _one_picture(leaf)
+        for leaf in bundle.leaves
+        if (numbers is None or leaf.number in numbers)
+        and leaf.back.source == "photo" and not _one_picture(leaf)
     )
     sure = np.array([(p.across, p.along) for p in passages if p.sure])
     if not len(sure):
@@ -107,16 +113,21 @@ def measured_wander(bundle: Bundle, ties: Mapping[int, Tie] | None = None) -> Wa
     if len(sure) > 1:
         off = ((sure - sure.mean(axis=0)) ** 2).sum() / (len(sure) - 1)
         spread = math.sqrt(float(off))
-    agree = spread <= max(ALIKE, length / 4)
-    left = max(spread, *(p.error_mm for p in passages if p.sure))
+    alike = max(ALIKE, length / 4)
+    agree = spread <= alike
+    # What one back does not tell is taken to be as much as backs that agree may differ.
+    unsteady = spread if len(sure) > 1 else alike
+    left = max(unsteady, *(p.error_mm for p in passages if p.sure))
     wanders = length >= max(STEADY, 2 * left) and abs(along) > 2 * abs(across)
     slope = math.degrees(math.atan2(bundle.thickness, length)) if wanders else None
     values = {
         "count": len(sure), "across": round(across, 2), "along": round(along, 2),
         "length": round(length, 2), "spread": round(spread, 2), "slope": slope and round(slope, 1),
         "thickness": bundle.thickness, "miss": round(length, 2),
+        "up": abs(round(along, 2)), "aside": abs(round(across, 2)),
     }
-    template = " ".join(_sentences(len(sure), agree, slope))
+    ways = "up" if along > 0 else "down", "right" if across > 0 else "left"
+    template = " ".join(_sentences(len(sure), ways, agree, slope))
     return Wander(
         passages, across, along, spread, True, agree, slope, length, left, template, values
     )
@@ -160,14 +171,16 @@ def _unknown(bundle: Bundle, passages: tuple[Passage, ...]) -> Wander:
     return Wander(passages, 0.0, 0.0, 0.0, False, False, None, miss, miss, template, values)
 
 
-def _sentences(count: int, agree: bool, slope: float | None) -> list[str]:
+def _sentences(
+    count: int, ways: tuple[str, str], agree: bool, slope: float | None
+) -> list[str]:
     of = "the back of one leaf" if count == 1 else "the backs of {count} leaves"
     said = [
-        f"Measured on {of}: the figure wanders {{along}} mm along and {{across}} mm across from "
-        "face to back."
+        f"Measured on {of}: from face to back the figure wanders {{up}} mm {ways[0]} the leaf and "
+        f"{{aside}} mm to the {ways[1]}."
     ]
     if slope is not None:
-        said.append("Ring planes at {slope} deg to leaves of {thickness} mm would wander as far.")
+        said.append("Ring planes at {slope} deg to the leaf would wander as far.")
     if count == 1:
         said.append("One back tells nothing of how steady that is; photograph another.")
     elif agree:
@@ -187,11 +200,17 @@ def _sentences(count: int, agree: bool, slope: float | None) -> list[str]:
 @dataclass(frozen=True)
 class WanderedBundle(Bundle):
     """A bundle, registered on its figure, whose wander from face to back is measured: (across,
-    along) in mm in its frame, known to `left` mm; see `with_wander` for `pin`.
+    along) in mm in its frame, known to `left` mm. `pin`: see `with_wander`; or "log" where it is
+    registered on the log, or "" where nobody knows how its leaves lie.
 
     Backs that were not photographed have the source "wander": the neighbour's photo of the same
-    surface, where the wander puts it. They follow when the registers change.
+    surface, where the wander puts it. One without such a neighbour is its own face, put there too.
+    They follow when the registers change. Photographed ones keep the place that they have, if it is
+    not their face's.
     """
+
+    basis: ClassVar[str] = "by the wander measured on photographed backs"
+    """What `wander` rests on, for a sentence."""
 
     wandered: tuple[float, float] = (0.0, 0.0)
     left: float = 0.0
@@ -200,15 +219,19 @@ class WanderedBundle(Bundle):
     def _with_back(self, leaf: Leaf, known: dict[int, Leaf]) -> Leaf:
         filled = super()._with_back(leaf, known)
         back = filled.back
-        if back.source != "neighbour":
+        if not self.pin:
             return filled
+        if back.source == "photo":
+            moved = back.register != leaf.register
+            return filled if moved and self.pin != "log" else pinned(leaf, self.wandered, self.pin)
         shift = Motion(dx=self.wandered[0], dy=self.wandered[1])
-        register, view = back.register, back.view
-        if self.pin == "face":
-            view = view @ shift.inverse()
-        else:
+        register, view, source = back.register, back.view, back.source
+        if self.pin == "figure":
             register = register @ shift
-        return replace(filled, back=Side(back.image, register, view, "wander"))
+        elif self.pin == "face" or source == "own face":
+            view = view @ shift.inverse()
+        source = "wander" if source == "neighbour" else source
+        return replace(filled, back=Side(back.image, register, view, source))
 
     def wander(self) -> float:
         """mm by which the figure may lie otherwise than the measured wander has it."""
@@ -223,9 +246,9 @@ def with_wander(bundle: Bundle, wander: Wander, pin: str = "face") -> WanderedBu
     `pin="face"`: a turned leaf is pinned by its face's register, and its picture shows the figure w
     off, as it will come out. `pin="figure"`: it is pinned w further on, so that the figure of its
     back meets its neighbour's at a book seam. Photographed backs keep their own picture and, pinned
-    by the figure, follow their own passage where it is sure. Leaves without such a neighbour stay
-    as they are. (Where registers follow the log and not the figure a neighbour's photo is in place
-    without this.) Raises VeneerError where the wander is not known.
+    by the figure, follow their own passage where it is sure. (Where registers follow the log and
+    not the figure a neighbour's photo is in place without this.) Raises VeneerError where the
+    wander is not known.
     """
     choice("way to pin backs", pin, ("face", "figure"))
     if not wander.known:
@@ -235,22 +258,52 @@ def with_wander(bundle: Bundle, wander: Wander, pin: str = "face") -> WanderedBu
             "photograph two or three backs.",
         )
     own = {p.leaf: p.motion for p in wander.passages if p.sure}
-    shift = Motion(dx=wander.across, dy=wander.along)
     leaves = tuple(
-        _pinned(leaf, own.get(leaf.number), shift)
-        if pin == "figure" and leaf.back.source == "photo" else leaf
+        pinned(leaf, (wander.across, wander.along), pin, own.get(leaf.number))
+        if leaf.back.source == "photo" else leaf
         for leaf in bundle.leaves
     )
-    return WanderedBundle(
-        leaves, bundle.thickness, bundle.back,
-        None if wander.slope is None else math.copysign(wander.slope, -wander.along),
-        bundle.edition,
+    slope = None if wander.slope is None else math.copysign(wander.slope, -wander.along)
+    return _wandered(
+        replace(bundle, leaves=leaves, slope=slope),
         (wander.across, wander.along), wander.left, pin,
     )
 
 
-def _pinned(leaf: Leaf, own: Motion | None, shift: Motion) -> Leaf:
-    """A photographed back pinned where its figure lies; seen at the same place as before."""
+def kept_wander(
+    bundle: Bundle, wandered: tuple[float, float], left: float, follows: str, pin: str
+) -> WanderedBundle:
+    """The bundle with a wander that was measured and kept, as `with_wander` makes it; photographed
+    backs stay pinned as they are. `follows`: what its registers follow.
+
+    By the log, surfaces lie over each other without any shift. As photographed, nobody knows how
+    they lie: backs stay where they are, and the figure may miss by all of the wander.
+    """
+    if follows == "log":
+        return _wandered(bundle, wandered, left, "log")
+    if follows == "as photographed":
+        return _wandered(bundle, wandered, math.hypot(*wandered) + left, "")
+    return _wandered(bundle, wandered, left, pin)
+
+
+def _wandered(
+    bundle: Bundle, wandered: tuple[float, float], left: float, pin: str
+) -> WanderedBundle:
+    return WanderedBundle(
+        bundle.leaves, bundle.thickness, bundle.back, bundle.slope, bundle.edition,
+        wandered, left, pin,
+    )
+
+
+def pinned(
+    leaf: Leaf, wandered: tuple[float, float], pin: str, own: Motion | None = None
+) -> Leaf:
+    """A photographed back pinned as its face is, or where its figure lies: by its `own` passage
+    (leaf mm), or by the wander of the bundle. It is seen at the same place of the leaf as before.
+    """
     register = leaf.face.register
-    moved = register @ shift if own is None else own @ register
-    return replace(leaf, back=Side(leaf.back.image, moved, tie_of(leaf) @ moved, "photo"))
+    if pin == "figure":
+        register = register @ Motion(dx=wandered[0], dy=wandered[1]) if own is None else (
+            own @ register
+        )
+    return replace(leaf, back=Side(leaf.back.image, register, tie_of(leaf) @ register, "photo"))

@@ -4,7 +4,8 @@ them."""
 
 from __future__ import annotations
 
-from veneerwb.core.targets.confirming import Measured, Pins, Seen, carried_back, confirm
+from veneerwb.core.targets.bench import Measured, carried_back
+from veneerwb.core.targets.confirming import confirm
 from veneerwb.core.targets.locating import Located, located
 from veneerwb.core.targets.mark import MARK, Mark
 from veneerwb.core.targets.measuring import (
@@ -17,8 +18,9 @@ from veneerwb.core.targets.measuring import (
     seen_from_face,
     shared,
     squared_by,
-    tie,
 )
+from veneerwb.core.targets.seen import Pins, Seen
+from veneerwb.core.targets.verdict import together
 
 __all__ = [
     "MARK",
@@ -39,5 +41,5 @@ __all__ = [
     "seen_from_face",
     "shared",
     "squared_by",
-    "tie",
+    "together",
 ]

@@ -3,7 +3,7 @@
 
 Places on a picture are (column, row), row 0 at the top, pixel centres at half-integers, as in
 `squaring`. The search compares the neighbourhood of the click with rings of all sizes (normalised
-correlation in means of blocks); `fitting` then centres what it found.
+correlation in means of blocks); `ring` then centres what it found.
 """
 
 from __future__ import annotations
@@ -19,8 +19,8 @@ from scipy.signal import fftconvolve
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.photos import COARSEST
 from veneerwb.core.plane import positive
-from veneerwb.core.targets.fitting import INNER, Ring, fitted
 from veneerwb.core.targets.mark import MARK
+from veneerwb.core.targets.ring import INNER, Ring, fitted
 
 LEAST = 12.0
 """px: a ring that is smaller across is not centred."""
@@ -80,7 +80,7 @@ def located(
 
     The click may be a ring's diameter off. `mm_per_px`, if it is known to within a third, makes the
     search shorter. `photo` names the picture in messages. Perspective is undone as far as the
-    picture tells it, see `fitting`. Raises VeneerError where no whole mark is there, or one too
+    picture tells it, see `ring`. Raises VeneerError where no whole mark is there, or one too
     small, too blurred or too bright to be centred.
     """
     return _Search(np.asarray(pixels), rough, mm_per_px, photo or "in memory").found()

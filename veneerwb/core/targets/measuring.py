@@ -93,10 +93,10 @@ def squared_by(marks: Sequence[Located], places: Any, shape: tuple[int, ...]) ->
     """
     known = points(places, len(marks), 4)
     seen = np.array([mark.centre for mark in marks])
-    matrix = _plane_to_picture(known, seen)
+    matrix = plane_to_picture(known, seen)
     low, high = known.min(axis=0), known.max(axis=0)
     width, length = (high - low).tolist()
-    corners = _through(matrix, [low, (high[0], low[1]), high, (low[0], high[1])])
+    corners = through(matrix, [low, (high[0], low[1]), high, (low[0], high[1])])
     inside = (corners >= 0).all() and (corners <= (shape[1], shape[0])).all()
     found = Squaring(tuple(map(tuple, corners.tolist())), width, length)
     if not inside:  # a corner off the picture is no harm, one behind the camera is
@@ -123,10 +123,10 @@ def _ring_in_mm(found: Squaring, mark: Located) -> float:
     return float(across.min())  # along the longer axis the picture is nearest to the ring
 
 
-def _plane_to_picture(places: np.ndarray, seen: np.ndarray) -> np.ndarray:
+def plane_to_picture(places: np.ndarray, seen: np.ndarray) -> np.ndarray:
     """H, 3 x 3, from mm to (column, row), with w above 0 where the marks are."""
     near, far = _normal(places), _normal(seen)
-    p, q = _through(near, places), _through(far, seen)
+    p, q = through(near, places), through(far, seen)
     ones, nothing = np.ones((len(p), 1)), np.zeros((len(p), 3))
     full = np.column_stack([p, ones])
     rows = np.vstack([
@@ -167,7 +167,8 @@ def _on_a_line() -> VeneerError:
     )
 
 
-def _through(matrix: np.ndarray, places: Any) -> np.ndarray:
+def through(matrix: np.ndarray, places: Any) -> np.ndarray:
+    """Places, N x 2, carried by a projective 3 x 3."""
     p = np.asarray(places, float) @ matrix[:, :2].T + matrix[:, 2]
     return p[:, :2] / p[:, 2:]
 
@@ -213,9 +214,9 @@ def frame(places: Any, onto: Any, mirrored: bool = False) -> Frame:
     """The rigid motion that takes marks at `places` nearest to `onto` (N x 2 each, mm, least
     squares), and what each then misses.
 
-    With `mirrored` it turns the plane over too. Used between a leaf's marks and a common layout of
-    them, or between the marks of a leaf and where its register says they are. Raises VeneerError
-    for fewer than two, or two in one place.
+    With `mirrored` it turns the plane over too. Used between the marks of two leaves, between those
+    of a leaf and where its register says they are, and between a leaf's face and back (see
+    `sides.tied`). Raises VeneerError for fewer than two, or two in one place.
     """
     here = points(places, None, 2)
     there = points(onto, len(here), 2)
@@ -240,33 +241,11 @@ def numbered(marks: Any) -> dict[int, tuple[float, float]]:
 
 
 def shared(a: Any, b: Any) -> tuple[np.ndarray, np.ndarray]:
-    """The marks that two lists or mappings both have, N x 2 each in one order, as `frame` and `tie`
-    want them."""
+    """The marks that two lists or mappings both have, N x 2 each in one order, as `frame` wants
+    them."""
     here, there = numbered(a), numbered(b)
     both = [k for k in here if k in there]
     return tuple(np.array([one[k] for k in both]).reshape(-1, 2) for one in (here, there))
-
-
-def tie(face: Any, back: Any) -> Motion:
-    """The motion from a leaf's face to the photograph of its back, leaf mm to mm on that photo as
-    seen from the face, by marks pricked through the leaf (N x 2 each, mm, in the same order).
-
-    With it a back is seen by `tie(...) @ face.view`. Photos of backs are mirrored on reading
-    (`Photo.read(mirrored=True)`), so marks found on their pixels are as seen from the face; for
-    others see `seen_from_face`. Raises VeneerError where the marks are not the same.
-    """
-    found = frame(face, back)
-    if found.worst > SAME:
-        over = frame(face, back, mirrored=True)
-        raise VeneerError(
-            "marks-not-the-same",
-            "The marks on the back are those of the face turned over; give them as seen from the "
-            "face." if over.worst < min(SAME, found.worst) else
-            "The marks on face and back miss each other by {off} mm; stick those of the back over "
-            "the pin holes of the face, letter over letter, and check both scales.",
-            off=round(found.worst, 1),
-        )
-    return found.motion
 
 
 def seen_from_face(centres: Any, shape: tuple[int, ...]) -> np.ndarray:

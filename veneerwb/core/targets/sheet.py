@@ -10,7 +10,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.leaf import MOST_LEAVES, ranges
+from veneerwb.core.leaf import ranges
+from veneerwb.core.photos import MOST_NUMBER
 from veneerwb.core.plane import choice, whole
 from veneerwb.core.targets.mark import LETTERS, MARK, letter
 
@@ -82,7 +83,7 @@ def sheet(numbers: Sequence[int], per_leaf: int = 3, paper: str = "A4") -> list[
     """
     width, height = PAPERS[choice("paper", paper, tuple(PAPERS))]
     each = whole("number of marks on a leaf", per_leaf, 1, len(LETTERS))
-    leaves = [whole("number of a leaf", number, 1, 10 * MOST_LEAVES - 1) for number in numbers]
+    leaves = [whole("number of a leaf", number, 1, MOST_NUMBER) for number in numbers]
     if not leaves:
         raise VeneerError("no-leaves", "There are no leaves to print for; give their numbers.")
     twice = sorted({leaf for leaf in leaves if leaves.count(leaf) > 1})

@@ -13,6 +13,7 @@ import FreeCADGui
 from PySide import QtCore, QtGui
 
 from veneerwb.gui import resources
+from veneerwb.gui.canvas import Keys
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.step import Step
@@ -41,10 +42,11 @@ def shown() -> list[Panel]:
 
 
 def close_any(*_: Any) -> None:
-    """Cancels the panel that is open, if it is ours."""
+    """Cancels the panel that is open, if it is ours and nothing would be lost with it."""
     for panel in shown():
-        panel.take_back()
-        panel.close()
+        if not panel.unsaved():
+            panel.take_back()
+            panel.close()
 
 
 class Panel:
@@ -62,11 +64,13 @@ class Panel:
         """`drawn` is the form's file, `picture` its icon, `step` the undo step, if it has begun."""
         self.doc, self.step = doc, step
         self._open = False  # the host would call a plain `open`
+        self._failed = False  # the attempt that was made last
         self._filled: dict[str, tuple[Any, Any]] = {}
         self._touched = {obj.Name for obj in doc.Objects if "Touched" in obj.State} if doc else ()
         self.form = FreeCADGui.UiLoader().load(os.path.join(resources("ui"), f"{drawn}.ui"))
         self._made = self.form  # the host sets the other to None when it closes of its own accord
         self.form.setWindowIcon(FreeCADGui.getIcon(picture))
+        self._keys = Keys.without_delete(self.form, self.delete)
         self.say("")
 
     # --- life ---------------------------------------------------------------------------------
@@ -101,6 +105,7 @@ class Panel:
     def let_go(self) -> None:
         """Forgets every widget; those whose signals were heard hang in circles."""
         form, self.form, self._made = self._made, None, None
+        self._keys.forget()
         compat.forget(form)
         gc.collect()
 
@@ -140,11 +145,15 @@ class Panel:
             later(self.close)
 
     def slotUndoDocument(self, doc: Any) -> None:
-        """Undo takes back what the panel did, so that the panel is through."""
+        """Undo takes back what the panel did, so that the panel is through; work that is in no step
+        stays, and with it the panel."""
         if doc == self.doc:
-            later(self.close)
+            self.soon(lambda: self.renew() if self.unsaved() else self.close())
 
     slotRedoDocument = slotUndoDocument
+
+    def renew(self) -> None:
+        """Reads the document again, under work that is not in it yet."""
 
     def slotActivateDocument(self, doc: Any) -> None:
         """Another document's changes would go into this one's step: the panel is cancelled."""
@@ -152,22 +161,33 @@ class Panel:
             self.take_back()
             later(self.close)
 
+    def delete(self) -> None:
+        """What Delete does in the form: never what the host does, which would take what is selected
+        in the tree."""
+
     def finish(self) -> None:
         """What OK does; an error refuses."""
+
+    def unsaved(self) -> bool:
+        """Whether the panel holds work that would be lost with it, and that nobody was asked of."""
+        return False
 
     # --- what is wrong ------------------------------------------------------------------------
 
     def attempt(self, action: Callable[[], Any]) -> bool:
         """Whether `action` went well; if not, the panel says why."""
         QtGui.QApplication.setOverrideCursor(QtCore.Qt.WaitCursor)
+        self._failed = False
         try:
             action()
         except Exception as error:
-            self.say(sentence(error))
+            self._failed = True
+            self.say(told(error))
             return False
         finally:
             QtGui.QApplication.restoreOverrideCursor()
-        self.say("")
+        if not self._failed:  # within another attempt, which is to leave what was said
+            self.say("")
         return True
 
     def say(self, text: str) -> None:
@@ -207,6 +227,11 @@ class Panel:
         """Shows or hides a box with its label."""
         for one in (box, self.form.layout().labelForField(box)):
             one.setVisible(shown)
+
+
+def told(error: Exception) -> str:
+    """What to tell the user of an error; the core's lengths in the user's unit."""
+    return fields.in_words(error) if hasattr(error, "template") else sentence(error)
 
 
 def close_document(name: str) -> None:

@@ -33,6 +33,8 @@ class FaultsPanel(LeafByLeaf):
     choose something, on the photograph or in the list, switches Draw off.
     """
 
+    lists = ("faults",)
+
     def __init__(self, doc: Any, bundles: list[Any], number: int | None = None) -> None:
         self.title = translate(HERE, "Faults")
         self.done = translate(HERE, "Draw faults")
@@ -46,26 +48,25 @@ class FaultsPanel(LeafByLeaf):
         fields.watch(form.kind, self._kind_picked)
         fields.watch(form.through, self._through_picked)
         form.draw.toggled.connect(self._draw_switched)
-        form.faults.clicked.connect(self._row_picked)
-        form.faults.activated.connect(self._row_picked)
+        form.faults.clicked.connect(self.pick)
+        form.faults.activated.connect(self.pick)
         for button, action in (
-            (form.take, self._take), (form.remove, self._remove), (form.suggest, self._suggest),
+            (form.take, self._take), (form.remove, self.remove), (form.suggest, self._suggest),
             (form.add_shapes, self._add_shapes), (form.find_leaf, self._find),
             (form.use_all, self._use_all), (form.look, self.look),
         ):  # fmt: skip
             button.clicked.connect(lambda _=False, action=action: self._do(action))
 
     def read(self) -> Any:
-        from veneerwb.gui.fault_book import Entry, FaultBook
+        from veneerwb.gui.fault_book import FaultBook
         from veneerwb.host import outlines, values
 
         obj = self.obj
-        through, drawn = values.through_faults(obj), outlines.faults_of(obj.FaultShapes)
-        book = FaultBook(values.plain_bundle(obj), through[: len(through) - len(drawn)])
-        for shape in obj.FaultShapes:
-            for fault in outlines.faults_of([shape]):
-                book.entries.append(Entry(fault.outline, fault.kind, source=shape))
-        return book
+        through = values.through_faults(obj)
+        drawn = [(one, fault) for one in obj.FaultShapes for fault in outlines.faults_of([one])]
+        return FaultBook(
+            values.plain_bundle(obj), through[: len(through) - len(drawn)], drawn
+        )
 
     def point_out(self, view: Any) -> None:
         pointing = view.pointing
@@ -220,7 +221,7 @@ class FaultsPanel(LeafByLeaf):
             self.book.move(entry, self.number, bool(self.form.through.currentData()))
             self.lay_out(entry)
 
-    def _row_picked(self, index: Any) -> None:
+    def pick(self, index: Any) -> None:
         if index.row() < len(self._listed):
             entry = self._listed[index.row()]
             self.lay_out(entry)
@@ -236,8 +237,10 @@ class FaultsPanel(LeafByLeaf):
         self._entry.suggested = False
         self.lay_out(self._entry)
 
-    def _remove(self) -> None:
+    def remove(self) -> None:
         entry = self._entry
+        if self.chosen is None:
+            return
         if entry is None:
             self.book.set_outline(None, self.number)
         elif entry.source is not None:

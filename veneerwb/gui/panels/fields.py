@@ -3,14 +3,86 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Callable, Iterable
-from typing import Any
+from dataclasses import replace
+from typing import Any, NamedTuple
 
-from PySide import QtGui
+import FreeCAD
+from PySide import QtCore, QtGui
 
 MIXED = re.compile(r"""(?<![\d/.,])(\d+)(?:\s+|\s*\+\s*)(\d+)/(\d+)\s*(in|")$""")
 """12 1/2 in, 12+1/2 in, 12 1/2": how a rule is read."""
+
+LENGTHS = re.compile(r"(\{\w+\}(?:(?: x | to )\{\w+\})*) mm\b")
+"""In a sentence's template: one length, or several before one unit."""
+_MIDDLING = 50.0
+"""mm: by such a length the user's unit is asked; for very short and long ones hosts take others."""
+_FINEST = 0.01
+"""mm: what is finer is not shown in units other than that."""
+_NAMES = {'"': "in", "'": "ft"}
+
+
+class Unit(NamedTuple):
+    """The user's unit of length: its name, and the mm that it has."""
+
+    name: str
+    mm: float
+
+    def figure(self, mm: float, decimals: int = 1, signed: bool = False) -> str:
+        """A length without its unit, about as exact as so many decimals of a mm, written as the
+        host's boxes write numbers."""
+        finest = math.floor(math.log10(self.mm / _FINEST))
+        places = max(decimals, min(decimals + math.ceil(math.log10(self.mm)), finest))
+        value = round(mm / self.mm, places) + 0.0  # and no -0
+        locale = QtCore.QLocale()
+        locale.setNumberOptions(QtCore.QLocale.OmitGroupSeparator)
+        sign = "+" if signed and value >= 0 else ""
+        return sign + locale.toString(value, "f", places)
+
+
+def unit() -> Unit:
+    """The unit in which the user is shown lengths."""
+    middling = FreeCAD.Units.Quantity(_MIDDLING, FreeCAD.Units.Length)
+    _, mm, name = middling.getUserPreferred()
+    return Unit(_NAMES.get(name, name), float(mm))
+
+
+def length(mm: float, decimals: int = 1, signed: bool = False) -> str:
+    """A length in the user's unit, about as exact as so many decimals of a mm."""
+    user = unit()
+    return f"{user.figure(mm, decimals, signed)} {user.name}"
+
+
+def in_units(finding: Any) -> Any:
+    """The same finding with its lengths in the user's unit."""
+    user = unit()
+    if user.mm == 1.0:
+        return finding
+
+    def told(found: re.Match[str]) -> str:
+        figures = re.sub(
+            r"\{(\w+)\}", lambda name: _figure(user, finding.values[name[1]]), found[1]
+        )
+        return f"{figures} {user.name}"
+
+    plain = (LENGTHS.sub(told, text) for text in (finding.template, finding.remedy_template))
+    return replace(finding, **dict(zip(("template", "remedy_template"), plain)))
+
+
+def in_words(told: Any) -> str:
+    """Anything of the core's with a template and values, such as an error, in the user's units."""
+    from veneerwb.core import Finding
+
+    return in_units(Finding("told", "note", told.template, values=told.values)).text
+
+
+def _figure(user: Unit, mm: float) -> str:
+    """As exact as the core has rounded it."""
+    from veneerwb.core.errors import number
+
+    return user.figure(mm, len(number(float(mm)).partition(".")[2]))
 
 
 def one_fraction(text: str) -> str:

@@ -9,6 +9,7 @@ from typing import Any
 import FreeCADGui
 from PySide import QtCore, QtGui
 
+from veneerwb.gui.panels import fields
 from veneerwb.gui.view import show_face
 from veneerwb.host.objects.base import kind_of
 
@@ -36,7 +37,7 @@ class Findings:
         """Lists what is found now."""
         self.widget.clear()
         model = self.widget.model()  # Qt deletes items behind Python's back: none is named here
-        for row, finding in enumerate(self.found()):
+        for row, finding in enumerate(map(fields.in_units, self.found())):
             self.widget.addItem(" ".join(filter(None, (finding.text, finding.remedy))))
             looks = self.widget.style().standardIcon(LOOKS[finding.level])
             what = [list(finding.pieces), list(finding.values.get("leaves", ()))]

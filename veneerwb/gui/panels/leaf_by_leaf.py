@@ -4,6 +4,9 @@ at."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
+from functools import partial
 from typing import Any
 
 from veneerwb.gui.panels import fields
@@ -18,13 +21,15 @@ HERE = "VeneerLeafByLeafPanel"
 
 class LeafByLeaf(Panel):
     """What is pointed out goes into the document with OK, in one step; until then it is kept in
-    `book`, which has a core `bundle`.
+    `book`, which has a core `bundle`. Books of other bundles that were changed are kept with it,
+    whatever happens to the document: until OK or Cancel nothing that was pointed out is lost.
 
     The form has the boxes `bundle` and `leaf` and the button `look`. `title` is the window's;
-    `done` names the undo step.
+    `done` names the undo step; in `lists` of the form Delete removes what the row is of.
     """
 
     title = done = ""
+    lists: tuple[str, ...] = ()
 
     def __init__(
         self, doc: Any, form: str, picture: str, bundles: list[Any], number: int | None
@@ -33,6 +38,10 @@ class LeafByLeaf(Panel):
         self.window: PhotoWindow | None = None
         self.picture: Picture | None = None
         self.book: Any = None
+        self._books: dict[str, Any] = {}
+        """By the bundle's name: those that are open."""
+        self._name = ""
+        """Of the bundle whose book is open."""
         self.chosen: Any = None
         """An entry of the book, or None."""
         self._filling = False
@@ -53,6 +62,9 @@ class LeafByLeaf(Panel):
         """The book of the bundle that is chosen."""
         raise NotImplementedError
 
+    def opened(self) -> None:
+        """Another book is open, or (None) none could be."""
+
     def point_out(self, view: Any) -> None:
         """Says what the view of a window that was opened is to tell the panel."""
 
@@ -62,6 +74,12 @@ class LeafByLeaf(Panel):
     def clear(self) -> None:
         """There is nothing to lay out."""
 
+    def pick(self, index: Any) -> None:
+        """Chooses what stands in that row of a list."""
+
+    def remove(self) -> None:
+        """Takes away what is chosen."""
+
     def write(self) -> None:
         """Puts the book into the document. Nothing is written where nothing changed."""
 
@@ -69,12 +87,16 @@ class LeafByLeaf(Panel):
         """Whether there is something to write. Raises where it cannot be."""
         return False
 
+    def begun(self) -> bool:
+        """Whether there is work in the book that OK would not write."""
+        return False
+
     # --- the bundle and its leaves ------------------------------------------------------------
 
     @property
     def obj(self) -> Any:
         """The Bundle object. Refused if it is gone."""
-        found = self.doc.getObject(self.form.bundle.currentData() or "") if self.doc else None
+        found = self.doc.getObject(self._name) if self.doc and self._name else None
         if kind_of(found) != "Bundle":
             raise Refused(translate(HERE, "The bundle is gone; close this panel."))
         return found
@@ -85,6 +107,8 @@ class LeafByLeaf(Panel):
         return self.form.leaf.currentData()
 
     def _open_book(self, number: int | None = None) -> None:
+        self._books = {name: book for name, book in self._books.items() if self._differs(name)}
+        self._name = self.form.bundle.currentData() or ""
         self.chosen = self.book = None
         self.form.leaf.blockSignals(True)
         self.form.leaf.clear()
@@ -93,12 +117,74 @@ class LeafByLeaf(Panel):
             fields.offer(self.form.leaf, numbers, [_leaf(one) for one in numbers])
             self.form.leaf.setCurrentIndex(numbers.index(number) if number in numbers else 0)
         self.form.leaf.blockSignals(False)
+        self.opened()
         if self.window is not None:
             self._offer_pages()
         self._turned()
 
     def _read(self) -> None:
-        self.book = self.read()
+        if self._name not in self._books:
+            self._books[self._name] = self.read()
+        self.book = self._books[self._name]
+
+    @contextmanager
+    def _over(self, name: str) -> Iterator[None]:
+        """The book of that bundle is open meanwhile."""
+        shown = self._name, self.book
+        self._name, self.book = name, self._books[name]
+        try:
+            yield
+        finally:
+            self._name, self.book = shown
+
+    def _differs(self, name: str) -> bool:
+        """Whether OK would write something of that bundle, or could not, or something is begun."""
+        with self._over(name):
+            try:
+                return self.changed() or self.begun()
+            except Exception:
+                return True
+
+    def delete(self) -> None:
+        """Takes away what the row is of."""
+        for box in (getattr(self.form, name) for name in self.lists):
+            if box.hasFocus() and box.currentIndex().isValid():
+                self.pick(box.currentIndex())
+                self.attempt(self.remove)
+
+    # --- what happens to the document ---------------------------------------------------------
+
+    def unsaved(self) -> bool:
+        drawn = self.window is not None and self.window.view.pointing.drawn is not None
+        return drawn or any(map(self._differs, self._books))
+
+    def renew(self) -> None:
+        """Reads the bundles again; what was changed in the books is changed in the new ones."""
+        gone: list[int] = []
+        for name, old in list(self._books.items()):
+            with self._over(name):
+                self.attempt(partial(self._read_under, name, old, gone))
+        number, view = self.number, self.window.view if self.window is not None else None
+        drawn = view.pointing.drawn if view is not None else None
+        self._open_book(number)
+        if drawn is not None and self.number == number:
+            view.pointing.drawn = drawn
+        said = [translate(
+            HERE,
+            "Something was undone or redone. What you pointed out is kept here; see that it "
+            "still fits, then OK.",
+        )]
+        if gone:
+            said.append(translate(
+                HERE, "The photographs that were those of leaves {leaves} are no longer there, and "
+                "what you pointed out on them went with them.",
+            ).format(leaves=", ".join(map(str, gone))))
+        self.say(" ".join(said))
+
+    def _read_under(self, name: str, old: Any, gone: list[int]) -> None:
+        fresh = self.read()
+        gone += fresh.take_over(old)
+        self._books[name] = fresh
 
     # --- the window ---------------------------------------------------------------------------
 
@@ -145,11 +231,27 @@ class LeafByLeaf(Panel):
     # --- the end ------------------------------------------------------------------------------
 
     def finish(self) -> None:
-        if self.book is None or not self.changed():
+        shown = self._name
+        try:
+            self._finish()
+        except Exception:
+            if self._name != shown:  # the trouble is in another book: that is shown
+                fields.fill(self.form.bundle, self._name)
+            raise
+
+    def _finish(self) -> None:
+        todo = []
+        for name, book in self._books.items():
+            self._name, self.book = name, book
+            if self.changed():
+                todo.append(name)
+        if not todo:
             return
         self.step = Step(self.doc, self.done)
         try:
-            self.write()
+            for name in todo:
+                self._name, self.book = name, self._books[name]
+                self.write()
         except Exception:
             super().take_back()
             self.step = None
@@ -158,6 +260,7 @@ class LeafByLeaf(Panel):
     def let_go(self) -> None:
         window, self.window = self.window, None
         self.book = self.picture = self.chosen = None
+        self._books = {}
         super().let_go()
         if window is not None:
             window.close()

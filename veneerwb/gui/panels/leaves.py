@@ -14,10 +14,10 @@ from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, close_document, translate
 from veneerwb.gui.panels.step import Step
-from veneerwb.host.objects.base import sentence
+from veneerwb.host import compat
+from veneerwb.host.objects.base import Refused, sentence
 
 HERE = "VeneerLeavesPanel"
-OTHER_WAY = {"next": "previous", "previous": "next", "own": "own"}
 
 
 def bring_in() -> LeavesPanel:
@@ -27,6 +27,11 @@ def bring_in() -> LeavesPanel:
     panel = LeavesPanel(there or FreeCAD.newDocument(), fresh=there is None)
     panel.show()
     return panel
+
+
+SCALES = ("length", "width", "pixel", "points", "corners", "rings", "two marks", "four marks")
+APART = {"ab": 300.0, "bc": 400.0, "cd": 300.0, "da": 400.0, "ac": 500.0, "bd": 500.0}
+"""The boxes of the six distances between four paper marks, and what they say at first, in mm."""
 
 
 class LeavesPanel(Panel):
@@ -44,19 +49,20 @@ class LeavesPanel(Panel):
         self.bundle: Any = None  # what has been brought in
         self.working = self.stopped = False
         self._asked_last: tuple[Any, ...] = ()
+        self._troubles: tuple[tuple[str, str], ...] = ()  # of the photographs that will not do
         self._paths: list[Path] = []
         form = self.form
-        fields.offer(form.scale, ("length", "width", "pixel", "points", "corners"))
+        fields.offer(form.scale, SCALES)
         fields.offer(form.corners_of, (False, True))
         fields.offer(form.each, (False, True))
-        fields.offer(form.back, ("next", "previous", "own"))
-        fields.offer(form.side, ("face", "back"))
+        fields.offer(form.back, ("not known", "next", "previous", "own"))
+        fields.offer(form.side, ("not known", "face", "back"))
         fields.offer(form.leaf, ("whole", "cut", "keep"))
         fields.offer(form.light, ("as photographed", "background", "patch", "grey patch"))
         fields.offer(form.turn, (0, 90, 180, 270))
         for name, start in (
             ("known", 2400.0), ("per_pixel", 0.5), ("rect_width", 297.0), ("rect_length", 420.0),
-            ("thickness", 0.6),
+            ("thickness", 0.6), *APART.items(),
         ):  # fmt: skip
             self.fill(name, start)
             self.take_mixed_numbers(name)
@@ -66,7 +72,8 @@ class LeavesPanel(Panel):
         form.folder.textEdited.connect(self._forget_files)
         for box in self._summed:
             fields.watch(box, self._changed)
-        for box in (form.scale, form.corners_of, form.each, form.leaf, form.light):
+        for box in (form.scale, form.corners_of, form.each, form.leaf, form.light, form.back,
+                    form.side):  # fmt: skip
             fields.watch(box, self._arrange)
         form.click_scale.clicked.connect(lambda: self._click("scale"))
         form.click_patch.clicked.connect(lambda: self._click("patch"))
@@ -82,7 +89,7 @@ class LeavesPanel(Panel):
         form = self.form
         return (
             form.folder, form.backs, form.scale, form.known, form.per_pixel, form.rect_width,
-            form.rect_length, form.each, form.turn,
+            form.rect_length, form.each, form.turn, *(getattr(form, name) for name in APART),
         )  # fmt: skip
 
     # --- which photographs --------------------------------------------------------------------
@@ -124,21 +131,9 @@ class LeavesPanel(Panel):
 
     def photos(self) -> tuple[dict[int, Path], dict[int, Path]]:
         """The photographs of faces and of backs by their leaves' numbers. Raises VeneerError."""
-        from veneerwb.core import VeneerError
-        from veneerwb.core.photos import by_number, photo_files
-        from veneerwb.gui.leaves_plan import sorted_out
+        from veneerwb.gui.leaves_plan import found
 
-        folder = self.form.folder.text().strip()
-        if not self.files and not folder:
-            raise VeneerError(
-                "nothing-chosen", "Choose the folder that holds the photographs of the leaves."
-            )
-        faces, backs = sorted_out(self.files or photo_files(Path(folder).expanduser()))
-        behind = self.form.backs.text().strip()
-        if behind:
-            more = photo_files(Path(behind).expanduser())
-            backs = by_number([*backs.values(), *more])
-        return faces, backs
+        return found(self.files, self.form.folder.text().strip(), self.form.backs.text().strip())
 
     def _changed(self, *_: Any) -> None:
         """A box that the keyboard only left has not changed."""
@@ -154,18 +149,11 @@ class LeavesPanel(Panel):
             self.photographs.refresh()
 
     def _summary(self) -> str:
+        from veneerwb.gui.leaves_words import summary
+
         faces, backs = self.photos()
         self._meet([*faces.values(), *backs.values()])
-        numbers = list(faces)
-        text = translate(HERE, "{count} photographs, leaves {first} to {last}.").format(
-            count=len(numbers), first=numbers[0], last=numbers[-1]
-        )
-        missing = numbers[-1] - numbers[0] + 1 - len(numbers)
-        if missing:
-            text += " " + translate(HERE, "{count} in between are missing.").format(count=missing)
-        if backs:
-            text += " " + translate(HERE, "{count} backs.").format(count=len(backs))
-        return f"{text} {self._measures(faces, backs)}"
+        return summary(faces, backs, self.plan())
 
     def _meet(self, paths: list[Path]) -> None:
         """Photographs that none of those before are among have not been clicked on."""
@@ -174,30 +162,6 @@ class LeavesPanel(Panel):
             if not set(paths) & set(self._paths):
                 self.clicks = None
         self._paths = paths
-
-    def _measures(self, faces: dict[int, Path], backs: dict[int, Path]) -> str:
-        """What the first photograph measures; where clicks tell, how many are still wanted."""
-        from veneerwb.gui.leaves_plan import WANTED
-
-        plan, first = self.plan(), next(iter(faces.values()))
-        if plan.scale in WANTED:
-            paths = [*faces.values(), *backs.values()]
-            lacking = len(plan.missing(paths))
-            if not lacking:
-                return translate(HERE, "All are clicked on.")
-            if not plan.each:
-                return translate(HERE, "One is to be clicked on.")
-            return translate(HERE, "{count} are to be clicked on.").format(count=lacking)
-        shape = _shape(first)
-        scale = plan.mm_per_px(shape)
-        rows, columns = shape if plan.turn % 180 == 0 else shape[::-1]
-        width, length = (
-            FreeCAD.Units.Quantity(pixels * scale, FreeCAD.Units.Length).UserString
-            for pixels in (columns, rows)
-        )
-        return translate(HERE, "The first is {width} across, {length} along.").format(
-            width=width, length=length
-        )
 
     # --- how they are prepared ----------------------------------------------------------------
 
@@ -211,6 +175,7 @@ class LeavesPanel(Panel):
             known=self.value("known"),
             per_pixel=self.value("per_pixel"),
             rectangle=(self.value("rect_width"), self.value("rect_length")),
+            apart=tuple(map(self.value, APART)),
             beside=self.value("corners_of"),
             each=self.value("each"),
             leaf=self.value("leaf"),
@@ -222,14 +187,19 @@ class LeavesPanel(Panel):
     def _arrange(self, *_: Any) -> None:
         """Shows the rows that the present choices need."""
         form, scale = self.form, self.form.scale.currentData()
-        clicked, patch = scale in ("points", "corners"), "patch" in form.light.currentData()
-        self.show_row(form.known, scale in ("length", "width", "points"))
-        apart = translate(HERE, "&Apart") if scale == "points" else translate(HERE, "&It measures")
-        form.known_label.setText(apart)
+        clicked, patch = scale in SCALES[3:], "patch" in form.light.currentData()
+        apart = scale in ("points", "two marks")
+        self.show_row(form.known, apart or scale in ("length", "width"))
+        words = translate(HERE, "&Apart") if apart else translate(HERE, "&It measures")
+        form.known_label.setText(words)
+        for name in APART:
+            self.show_row(getattr(form, name), scale == "four marks")
         self.show_row(form.per_pixel, scale == "pixel")
         for box in (form.corners_of, form.rect_width, form.rect_length):
             self.show_row(box, scale == "corners")
         self.show_row(form.each, clicked or patch)
+        self.show_row(form.side, form.back.currentData() in ("next", "previous"))
+        form.sense_hint.setVisible(self._sense() == "own" and form.back.currentData() != "own")
         form.click_scale.setVisible(clicked)
         form.click_patch.setVisible(patch)
         form.outlines.setVisible(form.leaf.currentData() != "whole")
@@ -271,15 +241,17 @@ class LeavesPanel(Panel):
             box.setVisible(state == "done")
 
     def accept(self) -> bool:
-        if self.working or self.form is None:
-            return False
-        if self.bundle is None and not self._brought_in():
+        if self.working or self.form is None or (self.bundle is None and not self._brought_in()):
             return False
         return super().accept()
+
+    def unsaved(self) -> bool:
+        return self.clicks is not None and any(vars(self.clicks).values())
 
     def _brought_in(self) -> bool:
         """Brings the photographs in; whether that is all, and nothing is to be looked at."""
         self.working, self.stopped = True, False
+        self._troubles = ()
         try:
             went_well = self.attempt(self._bring_in)
         finally:
@@ -291,25 +263,33 @@ class LeavesPanel(Panel):
         self._show_state("done" if looked_at else "asking")
         if looked_at:
             self.attempt(lambda: self._look_at(said))
+        elif len(self._troubles) > 1:
+            self._report([text for _, text in self._troubles])
         return went_well and not looked_at
+
+    def _report(self, lines: list[str]) -> None:
+        """Shows what is to be said of the photographs."""
+        self.form.report.clear()
+        for line in lines:
+            self.form.report.addItem(line)
+        self.form.report.setVisible(True)
 
     def _look_at(self, said: list[str]) -> None:
         """Shows what was said of the photographs, and the leaves as they come in."""
         from veneerwb.gui.leaves_photos import LeavesLook
         from veneerwb.host.objects import core_bundle
 
-        self.form.report.clear()
-        for line in said:
-            self.form.report.addItem(line)
+        self._report(said)
         self._close_window()
         self.photographs = LeavesLook(core_bundle(self.bundle), self.attempt)
 
     def _bring_in(self) -> None:
         from veneerwb.host.bringing_in import bring_in
+        from veneerwb.host.photos import shape_of
 
         faces, backs = self.photos()
         paths = [*faces.values(), *backs.values()]
-        hows = self.plan().preparations(paths, lambda: _shape(paths[0]))
+        hows = self.plan().preparations(paths, lambda: shape_of(paths[0]))
         self._show_state("working")
         try:
             self.bundle = bring_in(
@@ -323,14 +303,16 @@ class LeavesPanel(Panel):
                 backs=backs,
                 backs_how=dict(zip(backs, hows[len(faces) :])),
             )
-        except Exception:
+        except Exception as error:
+            self._troubles = getattr(error, "each", ())
             self._take_out()
             raise
 
     def _sense(self) -> str:
         """The stack's sense as seen from the side photographed, which becomes the face."""
-        back = self.value("back")
-        return back if self.value("side") == "face" else OTHER_WAY[back]
+        from veneerwb.gui.leaves_plan import SENSES
+
+        return SENSES.get((self.value("back"), self.value("side")), "own")
 
     def _progressed(self, done: int, total: int, text: str) -> bool:
         """Shows how far it is and lets the user stop it; false when that has happened. The step
@@ -350,14 +332,40 @@ class LeavesPanel(Panel):
         self.stopped = True
 
     def _ask_again(self) -> None:
-        self._close_window()
-        self._take_out()
-        self._show_state("asking")
+        if self.attempt(self._take_out):
+            self._close_window()
+            self._show_state("asking")
 
     def _take_out(self) -> None:
-        """Takes back what was brought in."""
-        super().take_back()
-        self.step = self.bundle = None
+        """Takes back what was brought in; Refused, and it stays, where another command has ended
+        the step and something uses the leaves by now."""
+        if self.step is not None and self.step.goes_on:
+            self.bundle = None  # what goes now the user has not deleted
+            super().take_back()
+        elif self.bundle is not None and self.doc is not None:
+            from veneerwb.host.bringing_in import take_out
+
+            made, self.bundle = self.bundle, None
+            try:
+                take_out(made)
+            except Exception:
+                self.bundle = made
+                raise
+        self.step = None
+
+    def slotDeletedObject(self, obj: Any) -> None:
+        """The bundle is deleted while it is looked at: the photographs may be brought in anew."""
+        if self.bundle is not None and obj == self.bundle:
+            self.bundle = None
+            self.soon(self._say_deleted)
+
+    def _say_deleted(self) -> None:
+        if self.step is not None:
+            self.step.keep()  # the deletion too can be undone
+            self.step = None
+        self._close_window()
+        self._show_state("asking")
+        self.say(translate(HERE, "The bundle was deleted; OK brings the photographs in again."))
 
     def finish(self) -> None:
         FreeCADGui.Selection.clearSelection()
@@ -370,12 +378,14 @@ class LeavesPanel(Panel):
         if self.working:
             self.stopped = True
             return False
-        return super().reject()
+        return self.attempt(self._take_out) and super().reject()
 
     def take_back(self) -> None:
         self.stopped = True
-        super().take_back()
-        self.bundle = None
+        try:
+            self._take_out()
+        except Refused as refused:  # nobody is there to be asked: the leaves stay
+            compat.say(sentence(refused))
         if self.fresh and self.doc is not None and not self.doc.Objects:
             name, self.doc = self.doc.Name, None
             later(lambda: close_document(name))
@@ -388,10 +398,3 @@ class LeavesPanel(Panel):
     def let_go(self) -> None:
         self._close_window()
         super().let_go()
-
-
-def _shape(path: Path) -> tuple[int, int]:
-    """Rows and columns of a photograph. Raises VeneerError if it cannot be read."""
-    from veneerwb.host.photos import shape_of
-
-    return shape_of(path)

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The panel in which paper marks are printed, found on the photographs of a bundle's leaves, and
-measured from."""
+"""The panel in which paper marks are printed, found on the photographs of a bundle's leaves and
+measured from, and in which a photograph of what was pinned by them is judged."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from typing import Any
 
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.confirming import Confirming
 from veneerwb.gui.panels.leaf_by_leaf import LeafByLeaf
 from veneerwb.gui.photo_frame import Place
 from veneerwb.gui.photo_items import Grip, Item
@@ -30,10 +31,13 @@ def look(doc: Any, bundles: list[Any], number: int | None = None) -> MarksPanel:
 class MarksPanel(LeafByLeaf):
     """What is found goes into the document with OK, in one step; until then it is the panel's."""
 
+    lists = ("marks", "sightings")
+
     def __init__(self, doc: Any, bundles: list[Any], number: int | None = None) -> None:
         self.title = translate(HERE, "Paper Marks")
         self.done = translate(HERE, "Locate marks")
         self._next = 0  # the mark from which on the next click takes a letter
+        self._tips: list[tuple[str, list[int], Place]] = []
         super().__init__(doc, "marks", "veneer-marks", bundles, number)
 
     def prepare(self) -> None:
@@ -42,20 +46,38 @@ class MarksPanel(LeafByLeaf):
         fields.offer(form.letter, range(form.letter.count()))
         form.written.setVisible(False)
         fields.watch(form.letter, self._lettered)
-        for rows, picked in ((form.marks, self._mark_picked), (form.leaves, self._leaf_picked)):
+        for rows, picked in ((form.marks, self.pick), (form.leaves, self._leaf_picked)):
             rows.clicked.connect(picked)
             rows.activated.connect(picked)
-        form.remove.clicked.connect(lambda *_: self._remove())
+        form.remove.clicked.connect(lambda *_: self.remove())
         form.print_marks.clicked.connect(lambda *_: self.attempt(self._print))
         form.look.clicked.connect(lambda *_: self.look())
+        form.tasks.currentChanged.connect(self._task_turned)
+        self.confirming = Confirming(self)
 
     def read(self) -> Any:
         from veneerwb.gui.mark_book import MarkBook
         from veneerwb.host import areas, values
 
-        obj = self.obj
-        marks = {leaf.Number: areas.marks_of(leaf) for leaf in obj.Leaves}
-        return MarkBook(values.plain_bundle(obj), marks)
+        marks = {leaf.Number: areas.marks_of(leaf) for leaf in self.obj.Leaves}
+        return MarkBook(values.plain_bundle(self.obj), marks)
+
+    def opened(self) -> None:
+        """The matches are laid once: that takes longer than to show a leaf."""
+        self._tips, book = [], self.book
+        if book is None:
+            self.confirming.open(None)
+            return
+        self.confirming.open(book.bundle, book.places, self._name)
+        self.attempt(lambda: self._tips.extend(self._laid(self.obj)))
+
+    def _task_turned(self, page: int) -> None:
+        """The photograph that belongs to the page comes to the front."""
+        if page:
+            self.confirming.lay_out(self.confirming.chosen)  # marks may have been located
+            self.confirming.look()
+        elif self.window is not None:
+            self.window.to_front()
 
     def point_out(self, view: Any) -> None:
         pointing = view.pointing
@@ -120,18 +142,24 @@ class MarksPanel(LeafByLeaf):
 
     # --- what is measured ---------------------------------------------------------------------
 
+    def _laid(self, obj: Any) -> list[tuple[str, list[int], Place]]:
+        """The matches that are laid from a bundle: label, leaves, and the tip (bundle mm)."""
+        from veneerwb.host.objects import layout
+
+        matches = [one for one in self.doc.Objects
+                   if kind_of(one) == "Match" and one.Bundle == obj and not one.Message]
+        found = []
+        for one in matches:
+            place = layout(one).recipe.placement
+            found.append((one.Label, list(one.LeafOrder), (place.x, place.y)))
+        return found
+
     def points(self) -> list[tuple[str, Place | None]]:
         """What is measured from the marks of the leaf that is shown: the tips of the matches that
         it is in (bundle mm), else its middle (None)."""
-        from veneerwb.host.objects import layout
-
-        found, bundle = [], self.obj
-        for one in self.doc.Objects:
-            ours = kind_of(one) == "Match" and one.Bundle == bundle and not one.Message
-            if ours and self.number in one.LeafOrder:
-                place = layout(one).recipe.placement
-                found.append((one.Label, (place.x, place.y)))
-        return found or [("", None)]
+        return [(label, tip) for label, leaves, tip in self._tips if self.number in leaves] or [
+            ("", None)
+        ]
 
     def _measure(self) -> None:
         """Where the points lie, in words and on the photograph."""
@@ -183,7 +211,7 @@ class MarksPanel(LeafByLeaf):
             self.attempt(lambda: self._locate(item))
         else:
             self.chosen = item.meant
-            self._remove()
+            self.remove()
 
     def _locate(self, item: Item) -> None:
         entry, chosen = item.meant, item.meant
@@ -205,13 +233,18 @@ class MarksPanel(LeafByLeaf):
         has = (one for one in self.book.on(self.number) if one.which == which)
         self.attempt(lambda: self.lay_out(next(has, None)))
 
-    def _remove(self) -> None:
-        if self.chosen is not None:
+    def remove(self) -> None:
+        if self.form.sightings.hasFocus():
+            self.confirming.drop()
+        elif self.chosen is not None:
             self._next = self.chosen.which
             self.book.remove(self.number, self.chosen)
             self.attempt(self.lay_out)
 
-    def _mark_picked(self, index: Any) -> None:
+    def pick(self, index: Any) -> None:
+        if self.form.sightings.hasFocus():
+            self.confirming.pick(index)
+            return
         listed = self.book.on(self.number) if self.picture is not None else []
         if index.row() >= len(listed):
             return
@@ -230,6 +263,13 @@ class MarksPanel(LeafByLeaf):
         self.form.written.setVisible(bool(said))
 
     # --- the end ------------------------------------------------------------------------------
+
+    def let_go(self) -> None:
+        self.confirming.let_go()
+        super().let_go()
+
+    def unsaved(self) -> bool:
+        return super().unsaved() or self.confirming.clicked
 
     def changed(self) -> bool:
         there = {leaf.Number for leaf in self.obj.Leaves}

@@ -26,7 +26,7 @@ IN_THE_FILE = {
 class ParticularsPanel(LivePanel):
     """Asks what a bundle is; says how much there is of it; writes and reads it as CSV."""
 
-    names = tuple(IN_THE_FILE)
+    names = (*IN_THE_FILE, "EvenLight")
     drawn, picture = "particulars", "veneer-particulars"
 
     def offer(self) -> None:
@@ -37,23 +37,47 @@ class ParticularsPanel(LivePanel):
         fields.offer(form.Cut, [form.Cut.itemText(row) for row in range(form.Cut.count())])
         form.save.clicked.connect(lambda: self.attempt(self._save))
         form.read.clicked.connect(lambda: self.attempt(self._read))
+        form.even.clicked.connect(lambda: self.attempt(self._even))
 
     def tell(self) -> None:
         super().tell()
         self.form.summary.setText(self._summary())
+        self._tell_light()
 
     def _summary(self) -> str:
         obj = self.obj
         width, length = obj.LeastWidth.UserString, obj.LeastLength.UserString
-        leaves = translate(HERE, "{count} leaves, each at least {width} by {length}.")
+        leaves = translate(HERE, "{count} leaves, at least {width} by {length}.")
         area = translate(
-            HERE,
-            "In full {full_m2} m² ({full_ft} sq ft); {m2} m² ({ft} sq ft) of it may be used.",
+            HERE, "In full {full_m2} m² ({full_ft} sq ft), usable {m2} m² ({ft} sq ft)."
         )
         return leaves.format(count=obj.Count, width=width, length=length) + " " + area.format(
             full_m2=f"{obj.FullM2:.3f}", full_ft=f"{obj.FullSqFt:.2f}",
             m2=f"{obj.UsableM2:.3f}", ft=f"{obj.UsableSqFt:.2f}",
         )
+
+    # --- the light ----------------------------------------------------------------------------
+
+    def _tell_light(self) -> None:
+        """What the gains do to each leaf; without any there is nothing to switch."""
+        from veneerwb.host.light import told
+
+        done = told(self.obj)
+        form = self.form
+        form.EvenLight.setEnabled(bool(done) and "EvenLight" in self.offered)
+        form.light.setVisible(bool(done))
+        form.light.clear()
+        for line in done:
+            form.light.addItem(line)
+
+    def _even(self) -> None:
+        """Measures the light on the background, and shows it evened."""
+        from veneerwb.host.light import even_light
+
+        self._lay()
+        even_light(self.obj)
+        self.fill("EvenLight", True)
+        self.changed()
 
     # --- the file -----------------------------------------------------------------------------
 
@@ -78,9 +102,9 @@ class ParticularsPanel(LivePanel):
         if not path:
             return
         found = entry_for(path, self.obj.Label).particulars
-        for box in self.offered:
+        for box in [one for one in self.offered if one in IN_THE_FILE and one != "Label"]:
             value = getattr(found, IN_THE_FILE[box])
-            if value not in (None, "", "not known") and box != "Label":
+            if value not in (None, "", "not known"):
                 self.fill(box, value)  # which keeps what a box would round
         self.changed()
 

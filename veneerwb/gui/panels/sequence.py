@@ -3,8 +3,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 from typing import Any
@@ -13,19 +12,21 @@ import FreeCADGui
 from PySide import QtCore, QtGui
 
 from veneerwb.gui.panels import fields
-from veneerwb.gui.panels.base import Panel, translate
+from veneerwb.gui.panels.at_work import Progress
+from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.seams import MeasuresSeams
 from veneerwb.gui.panels.step import Step
 from veneerwb.gui.sequence_state import State
 from veneerwb.gui.sequence_window import SequenceWindow
 from veneerwb.gui.sequence_words import REGISTERED, remedy, renumbering
 from veneerwb.gui.sequence_work import FOLLOWS, Work
+from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused, sentence
 
 HERE = "VeneerSequencePanel"
 LEAF = QtCore.Qt.UserRole
 MOST, BESIDE = 240, 84
 """Pixels that the list of suspects takes at most, and that it gives to all but its text."""
-WRAP = getattr(QtCore.Qt.TextWordWrap, "value", QtCore.Qt.TextWordWrap)  # Qt 6: an enumeration
 
 
 def look(doc: Any, bundle: Any) -> SequencePanel | None:
@@ -44,8 +45,13 @@ def look(doc: Any, bundle: Any) -> SequencePanel | None:
     return panel
 
 
-class SequencePanel(Panel):
+class SequencePanel(MeasuresSeams):
     """OK keeps what was done to the leaves as one undo step; looking and proving change nothing."""
+
+    locked = (
+        "prove", "renumber", "turn_end", "turn_over", "follow", "by", "compare", "register",
+        "unregister", "seams", "chalk",
+    )  # fmt: skip
 
     def __init__(self, doc: Any, work: Work) -> None:
         super().__init__(doc, "sequence", "veneer-sequence")
@@ -53,18 +59,21 @@ class SequencePanel(Panel):
         self.window: SequenceWindow | None = None
         self.choices: Any = None
         self.seen: State | None = None
-        self._busy = self._proving = self._stopped = False
+        self._busy = False
         form = self.form
         fields.offer(form.follow, FOLLOWS)
         for name, action in (
             ("prove", self._prove), ("renumber", self._renumber), ("turn_end", self._turn_end),
             ("turn_over", self._turn_over), ("compare", self._compare),
-            ("register", self._register), ("chalk", self._chalk), ("pictures", self.open_window),
+            ("register", self._register), ("unregister", self._unregister),
+            ("seams", self._measure_seams), ("chalk", self._chalk),
         ):  # fmt: skip
-            getattr(form, name).clicked.connect(lambda *_, action=action: action())
+            self.connect(name, action)
+        form.pictures.clicked.connect(lambda *_: self.open_window())
         form.suspects.clicked.connect(self._go_to)
         form.suspects.activated.connect(self._go_to)
         fields.watch(form.follow, self._follow_chosen)
+        self._offer_matches()
         self._tell()
 
     # --- life ---------------------------------------------------------------------------------
@@ -85,6 +94,16 @@ class SequencePanel(Panel):
         if self._open and obj.Document == self.doc and not self._busy:
             self.soon(self._look_again)
 
+    def unsaved(self) -> bool:
+        """What was done to the leaves is in a step that closing would take back."""
+        return self.work.marks_differ or (self.step is not None and self.step.goes_on)
+
+    def renew(self) -> None:
+        self._look_again()
+        if self.form is not None:
+            self.say(translate(HERE, "Something was undone or redone. The marks that you picked "
+                                     "are kept here; see that they still fit, then OK."))
+
     def _look_again(self) -> None:
         """The panel goes with its bundle; a leaf that goes leaves it."""
         if self.doc.getObject(self.work.name) is None:
@@ -92,9 +111,20 @@ class SequencePanel(Panel):
             self.close()
             return
         changed: list[bool] = []
-        if self.attempt(lambda: changed.append(self.work.read_again())) and changed[0]:
+        if not self.attempt(lambda: changed.append(self.work.read_again())):
+            return
+        self._offer_matches()
+        if changed[0]:
             self._tell()
             self._show_stack()
+            self._close_choices()
+        self.date_seams()
+
+    def _lock(self, locked: bool) -> None:
+        super()._lock(locked)
+        if not locked:
+            self._tell_turning()
+            self._tell_follow()
 
     # --- the window ---------------------------------------------------------------------------
 
@@ -106,7 +136,7 @@ class SequencePanel(Panel):
             title = translate(HERE, "Sequence of {name}").format(name=self.work.obj.Label)
             self.window = SequenceWindow(state, title, self._heard, self._window_closed)
             self.window.stand_on(stack, self.work.told())
-        self.window.show(self.form)
+        self.window.to_front()
 
     def _window_closed(self) -> None:
         """What was seen is kept for the next time."""
@@ -175,7 +205,7 @@ class SequencePanel(Panel):
         """What a text takes in the list; left to itself, the list cuts off a last line."""
         box = self.form.suspects
         wide = QtCore.QRect(0, 0, max(80, self.form.prove.width() - BESIDE), 2000)
-        lines = box.fontMetrics().boundingRect(wide, int(WRAP), text)
+        lines = box.fontMetrics().boundingRect(wide, compat.whole(QtCore.Qt.TextWordWrap), text)
         return QtCore.QSize(80, max(36, lines.height() + 6))
 
     def _tell_turning(self) -> None:
@@ -185,42 +215,46 @@ class SequencePanel(Panel):
         self.form.turn_over.setText(over.format(leaf=self.up))
 
     def _tell_follow(self) -> None:
-        what = fields.value(self.form.follow)
-        self.form.cost.setText(self.work.on_following(what))
+        what, work = fields.value(self.form.follow), self.work
+        self.form.cost.setText(work.on_following(what))
+        by_figure = what in ("figure", "log") and self.form.by.count() > 1
+        self.show_row(self.form.by, by_figure)
+        self.form.unregister.setEnabled(work.registered and not self.working)
+
+    def _offer_matches(self) -> None:
+        """The figure may be weighted to the pieces of a match of these leaves."""
+        matches = self.work.matches()
+        names = [match.Name for match in matches]
+        by = self.form.by
+        if [by.itemData(row) for row in range(1, by.count())] == names:
+            return
+        chosen = fields.value(by)
+        by.clear()
+        pieces = translate(HERE, "The pieces of {name}")
+        labels = [pieces.format(name=match.Label) for match in matches]
+        fields.offer(by, ["", *names], [translate(HERE, "The whole leaf"), *labels])
+        fields.fill(by, chosen if chosen in names else "")
+        self._tell_follow()
+
+    @property
+    def match(self) -> Any:
+        """The match to whose pieces the figure is weighted; None for the whole leaf."""
+        return self.doc.getObject(fields.value(self.form.by) or "")
 
     # --- proving ------------------------------------------------------------------------------
 
     def _prove(self) -> None:
-        """Compares all photographs; pressed again meanwhile, it stops."""
-        if self._proving:
-            self._stopped = True
-            return
-        self._proving, self._stopped = True, False
-        self._offer_work(False)
-        went_well = self.attempt(lambda: self.work.prove(self._progress))
-        self._proving = False
-        if self.form is None:  # closed meanwhile
-            return
-        self._offer_work(True)
-        self.form.prove.setText(translate(HERE, "&Prove the sequence"))
-        if went_well:
+        """Compares all photographs."""
+        if self.at_work("prove", self.work.prove):
             self._tell()
             self._show_stack()
 
-    def _progress(self, share: float) -> None:
-        """Says how far the proof is, and lets the user stop it."""
-        stop = translate(HERE, "Stop ({percent} %)").format(percent=round(100 * share))
-        self.form.prove.setText(stop)
-        QtGui.QApplication.processEvents()
-        if self._stopped or self.form is None:
-            raise Refused(translate(HERE, "The proof was stopped."))
-
-    def _offer_work(self, offered: bool) -> None:
-        """While the photographs are compared, nothing else is done to the leaves."""
-        for name in ("renumber", "turn_end", "turn_over", "compare", "register", "chalk"):
-            getattr(self.form, name).setEnabled(offered)
-
     # --- changes of the leaves ----------------------------------------------------------------
+
+    def finish(self) -> None:
+        """Marks that were picked are kept, whether or not the leaves were laid by them."""
+        if self.work.marks_differ and not self._change(self.work.keep_marks):
+            raise Refused(self.form.trouble.text())
 
     def _change(self, action: Callable[[], None]) -> bool:
         """Does something to the leaves as part of the panel's one undo step."""
@@ -237,12 +271,14 @@ class SequencePanel(Panel):
             self.step = None
         self._tell()
         self._show_stack()
+        self.date_seams()
         return went_well
 
     def _changed(self, action: Callable[[], None]) -> None:
         action()
         self.doc.recompute()
-        self.work.read_again()
+        if self.work.read_again():
+            self._close_choices()
 
     def _renumber(self) -> None:
         self._change(self.work.renumber)
@@ -251,7 +287,14 @@ class SequencePanel(Panel):
         self._change(partial(self.work.turn_end, self.up))
 
     def _turn_over(self) -> None:
-        if self._change(partial(self.work.turn_over, self.up)):
+        leaf, behind = self.up, []
+
+        def look(progress: Progress) -> None:
+            behind.append(self.work.register_behind(leaf, progress))
+
+        if self.at_work("turn_over", look) and self._change(
+            partial(self.work.turn_over, leaf, *behind)
+        ):
             self.form.summary.setText(f"{self.work.said} {self.form.summary.text()}")
 
     # --- registering --------------------------------------------------------------------------
@@ -268,42 +311,52 @@ class SequencePanel(Panel):
 
     def _register(self) -> None:
         """Lays the leaves on each other as chosen, and shows them so."""
-        what = fields.value(self.form.follow)
-        with self._at_work("register"):
-            went_well = self._change(partial(self.work.register, what))
-        if went_well and self.window is not None:
+        what, match, found = fields.value(self.form.follow), self.match, []
+
+        def look(progress: Progress) -> None:
+            found.append(self.work.found(what, progress, match))
+
+        if self.at_work("register", look) and self._change(partial(self.work.register, *found)):
+            self._show_registered()
+
+    def _unregister(self) -> None:
+        """Takes the registers off again."""
+        if self._change(self.work.unregister):
+            self._show_registered()
+
+    def _show_registered(self) -> None:
+        if self.window is not None:
             self.window.change(replace(self.window.state, laid=REGISTERED))
 
     def _compare(self) -> None:
         """Opens the window with the choices side by side."""
-        with self._at_work("compare"):
-            self.attempt(self._open_choices)
+        match = self.match
+        self.at_work("compare", lambda told: self._open_choices(self.work.compared(told, match)))
 
-    @contextmanager
-    def _at_work(self, name: str) -> Iterator[None]:
-        """A button says that it is at work: comparing neighbours takes its time."""
-        button = getattr(self.form, name)
-        text = button.text()
-        button.setText(translate(HERE, "At work..."))
-        QtGui.QApplication.processEvents(QtCore.QEventLoop.ExcludeUserInputEvents)
-        yield
-        if self.form is not None:
-            getattr(self.form, name).setText(text)
-
-    def _open_choices(self) -> None:
+    def _open_choices(self, found: Any) -> None:
         from veneerwb.gui.choices_window import ChoicesWindow
 
-        found = self.work.compared()
+        self._close_choices()
+        self.choices = ChoicesWindow(found, self._choice_taken, self._choices_closed)
+        self.choices.to_front()
+
+    def _close_choices(self) -> None:
+        """As when they are of leaves that are no more."""
         if self.choices is not None:
             self.choices.close()
-        self.choices = ChoicesWindow(found, self._choice_taken, self._choices_closed)
-        self.choices.show(self.form)
+            self.choices = None
 
     def _choice_taken(self, what: str) -> None:
         fields.fill(self.form.follow, what)
 
     def _choices_closed(self) -> None:
         self.choices = None
+
+    # --- seams --------------------------------------------------------------------------------
+
+    def _measure_seams(self) -> None:
+        """Opens the window that says what the registers leave along the seams."""
+        self.measure("seams", *self.work.top(self.match))
 
     # --- lists --------------------------------------------------------------------------------
 
@@ -312,4 +365,9 @@ class SequencePanel(Panel):
         from veneerwb.gui import chalk
 
         work = self.work
-        self.attempt(lambda: chalk.save_list(work.obj, work.bundle, work.proof))
+
+        def save() -> None:
+            work.read_again()
+            chalk.save_list(work.obj, work.bundle, work.proof)
+
+        self.attempt(save)

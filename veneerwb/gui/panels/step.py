@@ -33,6 +33,6 @@ class Step:
             FreeCAD.closeActiveTransaction(False)
 
     def drop(self) -> None:
-        """Ends the step; what changed is taken back."""
+        """Ends the step; what changed is taken back. What another command has ended stays."""
         if self.goes_on:
             FreeCAD.closeActiveTransaction(True)

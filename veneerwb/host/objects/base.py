@@ -86,7 +86,7 @@ class Proxy:
             self.update(obj)
             message = ""
         except Exception as error:
-            message = sentence(error)
+            message = sentence(error, "It could not be recomputed ({why}); undo the last change.")
         if obj.Message != message:
             obj.Message = message
             if message and not _elsewhere:
@@ -125,16 +125,21 @@ def _ensure(obj: Any, wanted: Property) -> None:
         setattr(obj, wanted.name, wanted.value)
 
 
-def sentence(error: Exception) -> str:
-    """What to tell the user of `error`."""
+UNFORESEEN = (
+    "That failed for a reason the addon does not know ({why}); try it another way, or cancel."
+)
+
+
+def sentence(error: Exception, unforeseen: str = UNFORESEEN) -> str:
+    """What to tell the user of `error`; `unforeseen` where nobody thought of it."""
     if isinstance(error, Refused) or hasattr(error, "template"):
         return str(error)
     compat.log("".join(traceback.format_exception(type(error), error, error.__traceback__)))
     if isinstance(error, ImportError):
         package = (error.name or str(error)).split(".")[0]
-        return f"The Python package {package} is missing; install it, then recompute."
+        return f"The Python package {package} is missing; install it, then try again."
     first = (str(error).strip() or "no reason given").splitlines()[0]
-    return f"It could not be recomputed ({type(error).__name__}: {first}); undo the last change."
+    return unforeseen.format(why=f"{type(error).__name__}: {first}")
 
 
 def set_if_new(obj: Any, **values: Any) -> None:

@@ -14,6 +14,7 @@ from veneerwb.host.objects.base import OUT, Property, Proxy, kind_of, set_if_new
 
 BACKS = ("next", "previous", "own")
 FOLLOWS = ("as photographed", "figure", "log", "marks")
+PINS = ("face", "figure")
 TIGHT_SIDES = ("not known", "face", "back")
 
 
@@ -54,6 +55,22 @@ class Bundle(Proxy):
             "Bundle",
             "What the leaves' registers follow: nothing, the figure, the log, or picked marks",
             FOLLOWS,
+        ),
+        Property(
+            "FloatList",
+            "Wander",
+            "Bundle",
+            "How far the figure wanders from face to back, measured on photographed backs: mm "
+            "across, mm along, and mm that this may be off; empty while it is not known",
+            [],
+        ),
+        Property(
+            "Enumeration",
+            "PinBacks",
+            "Bundle",
+            "How turned leaves are pinned once the wander is known: as their faces are, or by the "
+            "figure of their backs",
+            PINS,
         ),
         Property(
             "Integer",
@@ -119,13 +136,11 @@ class Bundle(Proxy):
         _watch()
 
     def update(self, obj: Any) -> None:
-        from veneerwb.core.inventory import extent
         from veneerwb.host import values
 
         bundle = values.core_bundle(obj)
         values.particulars(obj)  # refuses what cannot be
-        # The width and length of a leaf are its own: an outline drawn for all narrows what is used.
-        whole, usable = extent(values.plain_bundle(obj)), extent(bundle)
+        whole, usable = values.extents(obj)
         set_if_new(
             obj,
             Numbers=list(bundle.numbers),

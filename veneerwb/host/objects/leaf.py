@@ -76,6 +76,13 @@ class Leaf(Proxy):
             [],
         ),
         Property(
+            "VectorList",
+            "Picked",
+            "Leaf",
+            "Points of the figure that were picked on it to lay the leaves by, mm",
+            [],
+        ),
+        Property(
             "FloatList",
             "Gains",
             "Light",
@@ -116,6 +123,13 @@ class Leaf(Proxy):
             "Angle, x and y of the bundle on the photo of the back, where it is not the register",
             [],
             _HIDDEN,
+        ),
+        Property(
+            "String", "BackTie", "Back", "What ties the back to the face: outline or marks", "", OUT
+        ),
+        Property("Float", "BackTieRms", "Back", "mm rms that the two then lie apart", 0.0, OUT),
+        Property(
+            "Float", "BackTieError", "Back", "mm that the middle may be off by that", 0.0, OUT
         ),
         Property(
             "FloatList",

@@ -1,0 +1,73 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""What is said of a batch of photographs that was made into leaves."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+import numpy as np
+
+from veneerwb.core.errors import number
+from veneerwb.core.evening import Evening
+
+_NAMED = 5  # photographs named one by one; of more the worst
+
+
+def batch_report(photos: Sequence[Any], light: str) -> str:
+    """The report on photographs (see preparing.Prepared), a sentence a line; `light` as a
+    Preparation has it."""
+    lines = [_scales(photos)]
+    trusts = [(one.trust, one.name) for one in photos if one.trust is not None]
+    if trusts:
+        worst, name = max(trusts)
+        lines.append(
+            f"A click one pixel off moves a corner by at most {number(round(worst, 2))} mm "
+            f"({name})."
+        )
+    lines += light_report([one.evening for one in photos if one.evening is not None], light)
+    return "\n".join([*lines, *_notes(photos)])
+
+
+def _notes(photos: Sequence[Any]) -> list[str]:
+    """What is said of each photograph; of all alike, once."""
+    every = [one.notes for one in photos]
+    alike = [note for note in every[0] if len(every) > 1 and all(note in one for one in every)]
+    return [f"All photographs: {note}" for note in alike] + [
+        _named(one.name, note) for one in photos for note in one.notes if note not in alike
+    ]
+
+
+def _named(name: str, note: str) -> str:
+    return note if name in note else f"{name}: {note}"
+
+
+def _scales(photos: Sequence[Any]) -> str:
+    return (
+        f"{len(photos)} photograph{'s' * (len(photos) > 1)} at "
+        f"{_span([one.original_mm_per_px for one in photos])} mm per pixel; working copies at "
+        f"{_span([one.mm_per_px for one in photos])} mm per pixel."
+    )
+
+
+def light_report(even: Sequence[Evening], light: str) -> list[str]:
+    """What was done to the light of photographs, in sentences; `light` as a Preparation has it."""
+    if not even:
+        return ["The light is as photographed."]
+    gains = np.array([one.gains for one in even])
+    lines = [
+        f"Light evened from the {light}, as measured on these photographs: gains from "
+        f"{number(round(float(gains.min()), 2))} to {number(round(float(gains.max()), 2))}; the "
+        "photographs themselves are unchanged."
+    ]
+    burnt = sorted(((max(e.burnt), e.name) for e in even if max(e.burnt) >= 0.001), reverse=True)
+    if burnt:
+        named = ", ".join(f"{name} {number(round(100 * s, 1))} %" for s, name in burnt[:_NAMED])
+        more = f" and {len(burnt) - _NAMED} more" if len(burnt) > _NAMED else ""
+        lines.append(f"Too bright when photographed, and lost: {named}{more}.")
+    return lines
+
+
+def _span(values: Sequence[float]) -> str:
+    least, most = (number(float(f"{v:.3g}")) for v in (min(values), max(values)))
+    return least if least == most else f"{least} to {most}"
