@@ -105,7 +105,8 @@ def _crotch(s: Sheet) -> tuple[np.ndarray, np.ndarray]:
     plume = np.exp(-((side / (1.7 * spread)) ** 2)).astype(np.float32)
     seam = np.exp(-side / (0.3 * spread)).astype(np.float32)
     calm = radius + (8 * plume * feather).astype(np.float32)
-    return calm, _zones(s) + plume * (0.16 * feather + 0.05) + np.float32(0.16) * seam
+    tone = _zones(s) + np.float32(0.07) * s.stir("shade", 7, 40, 7)
+    return calm, tone + plume * (0.16 * feather + 0.05) + np.float32(0.16) * seam
 
 
 def _barbs(s: Sheet, along: np.ndarray, off: np.ndarray) -> np.ndarray:
