@@ -128,7 +128,7 @@ in_host() { # in_host FILE: runs a Python file inside FreeCAD, without a window
 
 start_screen() { # Xvfb takes a free number and tells it; Debian 13's xvfb-run can leave its server running behind it
   rm -f "$scratch/display" # left by the screen before
-  Xvfb -displayfd 3 -screen 0 1280x900x24 -nolisten tcp </dev/null >"$scratch/screen.log" 2>&1 3>"$scratch/display" 9>&- &
+  Xvfb -displayfd 3 -screen 0 "${VENEERWB_SCREEN:-1280x900}x24" -nolisten tcp </dev/null >"$scratch/screen.log" 2>&1 3>"$scratch/display" 9>&- &
   screen=$!
   trap leave EXIT # again, because a subshell has none
   local tries

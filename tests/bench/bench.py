@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+import itertools
 import statistics
 import time
 from collections.abc import Callable
@@ -13,9 +14,10 @@ import FreeCAD
 import numpy as np
 import Part
 
-from veneerwb.core import Stock, Top, radial, sawn_bundle
+from veneerwb.core import Placement, Stock, Top, radial, sawn_bundle
 from veneerwb.host.objects import add_match, add_stock
 from veneerwb.paint import picture
+from veneerwb.paint.live import LivePicture
 
 ROUNDS = 15
 
@@ -140,6 +142,36 @@ def pictures() -> None:
     )
 
 
+def dragging() -> None:
+    """The live top while a wedge is dragged: another placement each time."""
+    try:
+        import cv2
+    except ImportError:
+        print("live: not compared, OpenCV is not here")
+        return
+    cv2.setNumThreads(1)
+    bundle = sawn_bundle(
+        leaves=24, width=380, length=700, thickness=0.6, mm_per_px=1.0, figure="ripple", seed=3
+    )
+    top, scale, size = Top.round(790), 1.0, 800
+    layouts = [
+        radial(bundle, top, ways=24, placement=Placement(190 + k, 150 + 2 * k, 90 + k))
+        for k in range(7)
+    ]
+    live, turns = LivePicture(size, size, scale), itertools.count()
+
+    def ours() -> None:
+        live.paint(layouts[next(turns) % len(layouts)])
+
+    def theirs() -> None:
+        remapped(layouts[next(turns) % len(layouts)], scale, size)
+
+    say(
+        "live top, 24 ways at 800 x 800", seconds(ours, 3 * ROUNDS),
+        "OpenCV remap with its maps, one thread", seconds(theirs, 3 * ROUNDS),
+    )
+
+
 def main() -> None:
     FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Document").SetBool("SaveThumbnail", False)
     say(
@@ -155,6 +187,7 @@ def main() -> None:
         "(8 times would be linear)"
     )
     pictures()
+    dragging()
 
 
 if __name__ == "__main__":

@@ -27,6 +27,7 @@ NAMES = [  # in every saved document: never to change
     ("veneerwb.host.objects.match", "Match"),
     ("veneerwb.host.objects.facing", "Facing"),
     ("veneerwb.host.objects.drawing", "Drawing"),
+    ("veneerwb.host.objects.spot", "Spot"),
 ]
 
 

@@ -13,11 +13,15 @@ from veneerwb.core.leaf import Bundle, Fault, Leaf, Side, Stock
 from veneerwb.core.log import Disturbance, sawn_bundle
 from veneerwb.core.matches.radial import Placement, radial
 from veneerwb.core.plane import Motion
+from veneerwb.core.search import Candidate, find_placements
 from veneerwb.core.sequence import SequenceProof, Suspect, prove_sequence, register
 from veneerwb.core.top import Top
+from veneerwb.core.yields.largest import largest_tops
+from veneerwb.core.yields.packing import tops_from
 
 __all__ = [
     "Bundle",
+    "Candidate",
     "Closure",
     "Cut",
     "Disturbance",
@@ -37,8 +41,11 @@ __all__ = [
     "VeneerError",
     "check",
     "closure",
+    "find_placements",
+    "largest_tops",
     "prove_sequence",
     "radial",
     "register",
     "sawn_bundle",
+    "tops_from",
 ]

@@ -42,8 +42,12 @@ _OPPOSITE = 180.0 + 1e-9  # degrees: hues that are opposite but for rounding cou
 def srgb_to_lab(rgb: Any) -> np.ndarray:
     """sRGB, ... x 3, uint8 or floating 0..1, as CIELAB, float, ... x 3 (L 0..100, a, b)."""
     rgb = np.asarray(rgb)
-    linear = _DECODED[rgb] if rgb.dtype == np.uint8 else decode(rgb)
-    t = linear @ _TO_XYZ.T
+    return light_to_lab(_DECODED[rgb] if rgb.dtype == np.uint8 else decode(rgb))
+
+
+def light_to_lab(linear: Any) -> np.ndarray:
+    """Linear light, ... x 3 (1: white), as CIELAB, float, ... x 3."""
+    t = np.asarray(linear) @ _TO_XYZ.T
     f = np.where(t > _KNEE**3, np.cbrt(t), t / (3 * _KNEE**2) + 4 / 29)
     x, y, z = f[..., 0], f[..., 1], f[..., 2]
     return np.stack([116 * y - 16, 500 * (x - y), 200 * (y - z)], axis=-1)

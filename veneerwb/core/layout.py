@@ -118,14 +118,22 @@ def _rounded(motion: Motion) -> tuple[float, ...]:
 def cuts_of(pieces: Sequence[Piece]) -> tuple[Cut, ...]:
     """The one cut through the stack that serves all pieces: their common outline where they are
     alike, else the union of all of them drawn back into the bundle."""
-    marks = [_drawn_marks(piece) for piece in pieces]
-    alike = all(
+    same = _alike([_drawn_marks(piece, piece.blank_edge) for piece in pieces])
+    shown = pieces[:1] if same else pieces
+    drawn = [p.onto_bundle.apply_to(p.blank) for p in shown]
+    outline = drawn[0] if same else unary_union([d.buffer(0) for d in drawn])
+    return (Cut(outline, tuple(p.position for p in pieces)),)
+
+
+def alike(pieces: Sequence[Piece]) -> bool:
+    """Whether the finished outlines of pieces are one when they are drawn back into the bundle."""
+    return _alike([_drawn_marks(piece, piece.edge) for piece in pieces])
+
+
+def _alike(marks: Sequence[np.ndarray]) -> bool:
+    return all(
         len(m) == len(marks[0]) and np.abs(m - marks[0]).max() <= 10.0 * TOUCH for m in marks[1:]
     )
-    shown = pieces[:1] if alike else pieces
-    drawn = [p.onto_bundle.apply_to(p.blank) for p in shown]
-    outline = drawn[0] if alike else unary_union([d.buffer(0) for d in drawn])
-    return (Cut(outline, tuple(p.position for p in pieces)),)
 
 
 def _marks(edge: Edge) -> np.ndarray:
@@ -134,7 +142,8 @@ def _marks(edge: Edge) -> np.ndarray:
     return np.array([point for segment in edge for point in (segment.start, segment.at(0.5))])
 
 
-def _drawn_marks(piece: Piece) -> np.ndarray:
-    """Those of the blank drawn back into the bundle, counter-clockwise from the same corner."""
-    marks = piece.onto_bundle.apply(_marks(piece.blank_edge))
+def _drawn_marks(piece: Piece, edge: Edge) -> np.ndarray:
+    """Those of a piece's edge drawn back into the bundle, counter-clockwise from the same corner.
+    """
+    marks = piece.onto_bundle.apply(_marks(edge))
     return np.concatenate([marks[:1], marks[:0:-1]]) if piece.turned else marks

@@ -10,7 +10,7 @@ from shapely.geometry import Polygon
 
 from veneerwb.core import edge as edges
 from veneerwb.core.edge import Arc, Edge
-from veneerwb.core.errors import number
+from veneerwb.core.errors import sentence
 from veneerwb.core.plane import cosd, finite, polar, positive, whole
 
 SIDES = (3, 64)
@@ -20,10 +20,12 @@ SIDES = (3, 64)
 class Top:
     """The outline of a finished top: `edge` counter-clockwise round the origin, in mm.
 
-    `name` says what it is in words; `grown(d)` is the same top with its edge d mm further out.
+    `size` is what it is ordered by, in mm (diameter, width across flats), `name` that in words with
+    the template `words`; `grown(d)` is the same top with its edge d mm further out.
     """
 
-    name: str
+    words: str
+    size: float
     edge: Edge
     _grow: Callable[[float], Edge]
 
@@ -35,7 +37,7 @@ class Top:
         def grow(by: float) -> Edge:
             return (Arc((0.0, 0.0), radius + by, -90.0, 360.0),)
 
-        return Top(f"round, {number(2 * radius)} mm", grow(0.0), grow)
+        return Top("round, {size} mm", 2.0 * radius, grow(0.0), grow)
 
     @staticmethod
     def polygon(sides: int, across_flats: float) -> Top:
@@ -49,8 +51,8 @@ class Top:
             turns = [-90.0 + (2 * k - 1) * 180.0 / count for k in range(count)]
             return edges.straights([polar(corner, turn) for turn in turns])
 
-        name = f"{count}-sided, {number(2 * apothem)} mm across flats"
-        return Top(name, grow(0.0), grow)
+        words = f"{count}-sided, {{size}} mm across flats"
+        return Top(words, 2.0 * apothem, grow(0.0), grow)
 
     def grown(self, by: float) -> Edge:
         """The edge `by` mm outside this one (parallel, corners sharp)."""
@@ -62,7 +64,12 @@ class Top:
         def grow(by: float) -> Edge:
             return tuple(segment.scaled(factor) for segment in self._grow(by / factor))
 
-        return Top(f"{self.name}, times {number(factor)}", grow(0.0), grow)
+        return Top(self.words, self.size * factor, grow(0.0), grow)
+
+    @property
+    def name(self) -> str:
+        """What it is in words."""
+        return sentence(self.words, {"size": self.size})
 
     @property
     def polygon_mm(self) -> Polygon:

@@ -104,6 +104,9 @@ class Hand:
     def arrow(self, across: int, down: int, steps: int) -> None:
         """An arrow key that `keys` lacks; `steps` is 10 with Shift."""
 
+    arrow_with_alt: Callable[[int, int, int], None] | None = None
+    """The same with Alt, for hands that take it."""
+
 
 class Looking(Hand):
     """Looks at a picture that is larger than its place. `zoom`, `pan`, `fit` and `plain` say how;
@@ -319,14 +322,21 @@ class Canvas(Keys):
     def _action(self, event: Any) -> Action | None:
         key, keys = event.key(), self.hand.keys
         if not _plain(event):
-            ctrl = event.modifiers() & Qt.ControlModifier
-            return self.hand.keys_with_ctrl.get(key) if ctrl else None
+            if event.modifiers() & Qt.ControlModifier:
+                return self.hand.keys_with_ctrl.get(key)
+            return self._arrow(event, self.hand.arrow_with_alt)
         if key in keys:
             return keys[key]
         if key in ARROWS:
-            steps = 10 if event.modifiers() & Qt.ShiftModifier else 1
-            return lambda: self.hand.arrow(*ARROWS[key], steps)
+            return self._arrow(event, self.hand.arrow)
         return self._take_space if key == Qt.Key_Space and self.hand.looks else None
+
+    @staticmethod
+    def _arrow(event: Any, does: Callable[[int, int, int], None] | None) -> Action | None:
+        if does is None or event.key() not in ARROWS:
+            return None
+        steps = 10 if event.modifiers() & Qt.ShiftModifier else 1
+        return lambda: does(*ARROWS[event.key()], steps)
 
     def _pressed_key(self, event: Any) -> bool:
         done = super()._pressed_key(event)

@@ -95,6 +95,12 @@ def every(found: Found) -> Found:
     return found
 
 
+def cut_here_first(matches: Found) -> Found:
+    """Matches, first the one that is selected or whose kept spot is."""
+    kept = [one.Match for one in selected() if kind_of(one) == "Spot"]
+    return before(chosen_first(matches), kept)
+
+
 def leaf_number(found: Found) -> int | None:
     """The number of the leaf that is selected."""
     return next((leaf.Number for leaf in leaves_chosen()), None)
@@ -195,6 +201,15 @@ COMMANDS: tuple[Command | None, ...] = (
             "Lay up a top of wedges from the selected bundle or stock of leaves",
         ),
         opens("panels.match", "new", document, first), ("Bundle", "Stock"),
+    ),
+    Command(
+        "Veneer_ChooseSpot", "veneer-spot",
+        QT_TRANSLATE_NOOP("Veneer_ChooseSpot", "Choose Spot"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_ChooseSpot",
+            "Move the wedge of the selected match on its leaves and see the top follow",
+        ),
+        opens("panels.spot", "choose", every), ("Match",), cut_here_first,
     ),
     Command(
         "Veneer_LeafOnFaces", "veneer-facing",

@@ -13,6 +13,7 @@ ICONS = {
     "Bundle": "veneer-bundle",
     "Stock": "veneer-stock",
     "Drawing": "veneer-drawing",
+    "Spot": "veneer-kept",
 }
 
 
@@ -46,8 +47,13 @@ class ItemView:
         return []
 
     def doubleClicked(self, view: Any) -> bool:
-        """Opens a drawing's panel, or a bundle's; true, so that the host does nothing of its own.
-        """
+        """Opens a drawing's panel, or a bundle's, or goes to a kept spot; true, so that the host
+        does nothing of its own."""
+        if kind_of(view.Object) == "Spot":
+            from veneerwb.gui.spot_tabs import take_up
+
+            take_up(view.Object)
+            return True
         from veneerwb.gui.panels import drawing, live, particulars
 
         panels = {"Drawing": drawing.DrawingPanel, "Bundle": particulars.ParticularsPanel}

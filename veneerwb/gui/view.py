@@ -8,8 +8,10 @@ from typing import Any
 
 import FreeCAD
 
+from veneerwb.gui.later import later
 from veneerwb.gui.pictured import PICTURES, Pictured
 from veneerwb.host import compat
+from veneerwb.host.objects.base import kind_of
 
 SWITCHES = {
     "Seams": "Whether the seams are drawn on the pictures",
@@ -31,9 +33,44 @@ def register() -> None:
     if not _watching:
         _watching.append(Chosen())
         FreeCADGui.Selection.addObserver(_watching[0])
+        _watching.append(Kept())
+        FreeCAD.addDocumentObserver(_watching[1])
 
 
-_watching: list[Chosen] = []
+_watching: list[Any] = []
+
+
+class Kept:
+    """The tree asks a match which spots are kept of it when the match changes, not when they do: so
+    it is told of a change."""
+
+    def slotChangedObject(self, obj: Any, name: str) -> None:
+        if name == "Match" and kind_of(obj) == "Spot" and not obj.Document.Restoring:
+            self._tell(obj.Match)
+
+    def slotDeletedObject(self, obj: Any) -> None:
+        """Later, when it has gone: else the tree would not see a change when undo brings it back.
+        """
+        if kind_of(obj) == "Spot":
+            self.slotUndoDocument(obj.Document)
+
+    def slotUndoDocument(self, doc: Any) -> None:
+        """Later, for what is undone comes back before the tree knows of it."""
+        later(lambda name=doc.Name: self._tell_all(name))
+
+    slotRedoDocument = slotUndoDocument
+
+    def _tell_all(self, name: str) -> None:
+        doc = FreeCAD.listDocuments().get(name)
+        for obj in doc.findObjects("Part::FeaturePython") if doc is not None else ():
+            if kind_of(obj) == "Match":
+                self._tell(obj)
+
+    @staticmethod
+    def _tell(match: Any) -> None:
+        """By an output, which touches nothing."""
+        if match is not None and "ChangedPieces" in match.PropertiesList:
+            match.ChangedPieces = match.ChangedPieces
 
 
 class Chosen:
@@ -108,6 +145,18 @@ class MatchView(Pictured):
     def start(self) -> None:
         self.laid = self.drawn_from = None
 
+    def claimChildren(self) -> list[Any]:
+        """The spots that are kept of it."""
+        from veneerwb.host.objects.spot import kept
+
+        return kept(self.obj)
+
+    def onDelete(self, view: Any, parts: Any) -> bool:
+        """A match takes its kept spots with it, in the same undo step."""
+        for spot in self.claimChildren():
+            spot.Document.removeObject(spot.Name)
+        return True
+
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""
         from veneerwb.gui.panels import live, match
@@ -134,7 +183,7 @@ class MatchView(Pictured):
         if getattr(obj.Proxy, "busy", False):
             return
         switches = [bool(getattr(obj.ViewObject, name, True)) for name in SWITCHES]
-        mark = (tuple(obj.PieceMarks), obj.ShapeMark, *switches)
+        mark = (tuple(obj.PieceMarks), obj.ShapeMark, obj.Revision, *switches)
         if mark == self.drawn_from or not obj.PieceMarks:
             return
         if obj.Message:  # refused: what could be laid now is not what was drawn and listed

@@ -276,9 +276,17 @@ def recipe(obj: Any) -> Radial:
 
 def top(obj: Any) -> Top:
     """The top of a Match."""
-    if obj.Top == "Polygon":
-        return Top.polygon(obj.Sides, obj.AcrossFlats.Value)
-    return Top.round(obj.Diameter.Value)
+    return top_of(*shape(obj))
+
+
+def shape(obj: Any) -> tuple[Any, ...]:
+    """What the top of a Match is made from: tops themselves cannot be compared."""
+    return obj.Top, obj.Diameter.Value, obj.Sides, obj.AcrossFlats.Value
+
+
+def top_of(kind: str, diameter: float, sides: int, across_flats: float) -> Top:
+    """The top of that shape."""
+    return Top.polygon(sides, across_flats) if kind == "Polygon" else Top.round(diameter)
 
 
 def layout_on(obj: Any, bundle: Leaves) -> Layout:

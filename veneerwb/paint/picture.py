@@ -101,11 +101,11 @@ def _paint(
         math.ceil(rows.max()),
     )
     to_mm = QtGui.QTransform(texel, 0.0, 0.0, -texel, left * texel, height - top * texel)
-    place = to_mm * _transform(onto_photo.inverse()) * to_canvas
+    place = to_mm * qt_transform(onto_photo.inverse()) * to_canvas
     # An image drawn under a clip is filled more than twice as fast as the same shape with a
     # textured brush.
     shape = QtGui.QPainterPath()
-    shape.addPolygon(_qt_polygon(piece.outline.exterior.coords, to_canvas))
+    shape.addPolygon(qt_polygon(piece.outline.exterior.coords, to_canvas))
     painter.setClipPath(shape)
     painter.setTransform(place)
     painter.drawImage(0, 0, window.image)
@@ -128,22 +128,22 @@ def _paint_rim(
     painter.setPen(QtGui.QPen(brush, 3.0, QtCore.Qt.SolidLine, QtCore.Qt.FlatCap))
     for segment in piece.edge:
         if segment.role == "rim":
-            painter.drawPolyline(_qt_polygon([*segment.points(), segment.end], to_canvas))
+            painter.drawPolyline(qt_polygon([*segment.points(), segment.end], to_canvas))
 
 
-def _transform(motion: Motion) -> QtGui.QTransform:
+def qt_transform(motion: Motion) -> QtGui.QTransform:
     a, b, d, e = motion.matrix
     return QtGui.QTransform(a, d, b, e, motion.dx, motion.dy)
 
 
-def _qt_polygon(points: Any, to_canvas: QtGui.QTransform) -> QtGui.QPolygonF:
+def qt_polygon(points: Any, to_canvas: QtGui.QTransform) -> QtGui.QPolygonF:
     return to_canvas.map(QtGui.QPolygonF([QtCore.QPointF(x, y) for x, y in points]))
 
 
 def _clear_outside(painter: QtGui.QPainter, layout: Layout, to_canvas: QtGui.QTransform) -> None:
     path = QtGui.QPainterPath()
     path.addRect(QtCore.QRectF(painter.viewport()))
-    path.addPolygon(_qt_polygon(layout.top.polygon_mm.exterior.coords, to_canvas))
+    path.addPolygon(qt_polygon(layout.top.polygon_mm.exterior.coords, to_canvas))
     painter.setCompositionMode(QtGui.QPainter.CompositionMode_DestinationOut)
     painter.fillPath(path, QtGui.QColor(0, 0, 0))
 
@@ -156,7 +156,7 @@ def _draw_seams(painter: QtGui.QPainter, layout: Layout, to_canvas: QtGui.QTrans
     width = max(1.0, SEAM_SHARE * _shorter(painter))
     painter.setPen(QtGui.QPen(QtGui.QColor(20, 20, 20), width))
     for seam in layout.seams:
-        painter.drawPolyline(_qt_polygon(seam.line.coords, to_canvas))
+        painter.drawPolyline(qt_polygon(seam.line.coords, to_canvas))
 
 
 def _draw_numbers(painter: QtGui.QPainter, layout: Layout, to_canvas: QtGui.QTransform) -> None:

@@ -12,6 +12,7 @@ from veneerwb.host.objects.drawing import add_drawing
 from veneerwb.host.objects.facing import add_facing, faced, set_faces
 from veneerwb.host.objects.leaf import add_leaf
 from veneerwb.host.objects.match import add_match, layout
+from veneerwb.host.objects.spot import add_spot
 from veneerwb.host.objects.stock import add_stock
 
 __all__ = [
@@ -21,6 +22,7 @@ __all__ = [
     "add_drawing",
     "add_leaf",
     "add_match",
+    "add_spot",
     "add_stock",
     "core_bundle",
     "faced",

@@ -155,7 +155,7 @@ class Leaf(Proxy):
     def onDocumentRestored(self, obj: Any) -> None:
         super().onDocumentRestored(obj)
         for name in PICTURES:
-            _part_from_copies(obj, name)
+            part_from_copies(obj, name)
 
     def update(self, obj: Any) -> None:
         from veneerwb.host import values
@@ -165,8 +165,8 @@ class Leaf(Proxy):
             set_if_new(obj, Width=width, Length=length)
 
 
-def _part_from_copies(obj: Any, name: str) -> None:
-    """Gives a leaf copied within its document a file of its own.
+def part_from_copies(obj: Any, name: str) -> None:
+    """Gives an object copied within its document a file of its own.
 
     The host lets the copy share the original's file and removes it with the first of the two; a
     document that lacks it cannot be saved. Giving the copy another file removes the shared one too,
@@ -175,8 +175,9 @@ def _part_from_copies(obj: Any, name: str) -> None:
     shared = getattr(obj, name)
     if not shared or not os.path.exists(shared):
         return
-    leaves = (one for one in obj.Document.Objects if one is not obj and kind_of(one) == "Leaf")
-    if all(getattr(leaf, name, "") != shared for leaf in leaves):
+    kind = kind_of(obj)
+    others = (one for one in obj.Document.Objects if one is not obj and kind_of(one) == kind)
+    if all(getattr(one, name, "") != shared for one in others):
         return
     with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
         kept = shutil.copy2(shared, folder)

@@ -1,0 +1,140 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Whether tops may be cut at a spot: what does not change from spot to spot is made ready once."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+from shapely.geometry import Polygon
+from shapely.prepared import prep
+
+from veneerwb.core import edge as edges
+from veneerwb.core.layout import Piece
+from veneerwb.core.leaf import Leaves
+from veneerwb.core.plane import TOUCH, Motion
+from veneerwb.core.raster import outlines
+
+
+class Stand:
+    """Tops laid with their wedge at the bundle's origin, the axis along x: the pieces of each, and
+    what is seen of each piece (shapely, top mm). Blanks must lie on their leaves' usable area less
+    `margin` (mm), and what is seen must be clear of faults."""
+
+    def __init__(
+        self, tops: Sequence[Sequence[tuple[Piece, Any]]], bundle: Leaves, margin: float
+    ) -> None:
+        known: dict[tuple[Any, ...], int] = {}  # a leaf lies in many tops in the same way
+        cuts: list[_Cut] = []
+        self._tops = []
+        for pieces in tops:
+            index = []
+            for piece, seen in pieces:
+                cut = _Cut.of(piece, seen, bundle)
+                if known.setdefault(cut.key, len(cuts)) == len(cuts):
+                    cuts.append(cut)
+                index.append(known[cut.key])
+            self._tops.append(index)
+        self._cuts = cuts
+        self._corners = _stacked([cut.corners for cut in cuts])
+        self._turns = np.array([cut.register.matrix for cut in cuts]).reshape(-1, 2, 2)
+        self._shifts = np.array([(cut.register.dx, cut.register.dy) for cut in cuts])
+        rooms = {n: room_on(bundle.usable(n), margin) for n in {cut.leaf for cut in cuts}}
+        self._bounds = np.array([_bounds(rooms[cut.leaf]) for cut in cuts])
+        bent = {n: prep(room) for n, room in rooms.items() if not _upright(room)}
+        self._bent = [(k, bent[cut.leaf]) for k, cut in enumerate(cuts) if cut.leaf in bent]
+        self._faults = [
+            (k, fault.outline) for k, cut in enumerate(cuts) for fault in bundle.faults(cut.leaf)
+        ]
+        self._owner = np.array([k for k, _ in self._faults], int)
+        self._around = np.array([_bounds(f) for _, f in self._faults]).reshape(-1, 4)
+
+    def at(self, moved: Motion) -> list[bool]:
+        """Which of the tops may be cut with the wedge moved so from the bundle's origin."""
+        on_bundle = moved.apply(self._corners)
+        blanks = on_bundle @ self._turns.transpose(0, 2, 1) + self._shifts[:, None]
+        low, high = blanks.min(axis=1), blanks.max(axis=1)
+        good = (low >= self._bounds[:, :2]).all(axis=1) & (high <= self._bounds[:, 2:]).all(axis=1)
+        if not good.any():
+            return [False] * len(self._tops)
+        for k, room in self._bent:
+            good[k] = good[k] and room.covers(Polygon(blanks[k]))
+        around, owner = self._around, self._owner
+        near = (around[:, :2] <= high[owner]) & (around[:, 2:] >= low[owner])
+        for n in np.flatnonzero(near.all(axis=1) & good[owner]):
+            k, fault = self._faults[n]
+            onto = self._cuts[k].register @ moved
+            good[k] = good[k] and not fault_seen(onto.apply_to(self._cuts[k].seen), fault)
+        return [bool(good[index].all()) for index in self._tops]
+
+    def push(self, moves: Sequence[Motion]) -> np.ndarray:
+        """By how much (moves x 2, bundle mm) the first of the tops must be shifted after each to
+        lie within the rectangles round the usable areas, where that is enough."""
+        index = self._tops[0]
+        bounds, turns = self._bounds[index], self._turns[index]
+        matrices = np.array([m.matrix for m in moves]).reshape(-1, 1, 2, 2)
+        on_bundle = self._corners[index] @ matrices.swapaxes(2, 3)
+        on_bundle += np.array([(m.dx, m.dy) for m in moves])[:, None, None]
+        blanks = on_bundle @ turns.transpose(0, 2, 1) + self._shifts[index, None]
+        short = np.maximum(bounds[:, :2] - blanks.min(axis=2), 0.0)
+        over = np.maximum(blanks.max(axis=2) - bounds[:, 2:], 0.0)
+        back = np.einsum("mki,kij->mkj", short - over, turns)
+        return back.max(axis=1).clip(min=0.0) + back.min(axis=1).clip(max=0.0)
+
+
+@dataclass(frozen=True)
+class _Cut:
+    """What a piece takes of its leaf, drawn at the bundle's origin: the corners of the blank (N x
+    2), and what will be seen (shapely)."""
+
+    leaf: int
+    register: Motion
+    corners: np.ndarray
+    seen: Any
+
+    @staticmethod
+    def of(piece: Piece, seen: Any, bundle: Leaves) -> _Cut:
+        onto = piece.onto_bundle
+        corners = onto.apply(edges.points(piece.blank_edge))
+        register = bundle.register(piece.leaf, piece.turned)
+        return _Cut(piece.leaf, register, corners, onto.apply_to(seen))
+
+    @property
+    def key(self) -> tuple[Any, ...]:
+        """Equal for pieces that take the same."""
+        drawn = [self.corners, *(ring[:-1] for ring in outlines(self.seen))]
+        marks = (sorted(map(tuple, (np.round(points, 6) + 0.0).tolist())) for points in drawn)
+        return self.leaf, self.register, *map(tuple, marks)
+
+
+def room_on(usable: Any, margin: float) -> Any:
+    """The usable area less the margin; edges that just touch count as inside."""
+    return usable.buffer(TOUCH - margin, join_style=2)
+
+
+def fault_seen(seen: Any, fault: Any) -> bool:
+    """Whether a fault's outline lies in what is seen (both in leaf mm)."""
+    return bool(seen.intersection(plain(fault)).area > TOUCH)
+
+
+def plain(area: Any) -> Any:
+    """An area whose outline may cross itself, as one that does not."""
+    return area if area.is_valid else area.buffer(0)
+
+
+def _stacked(corners: Sequence[np.ndarray]) -> np.ndarray:
+    """pieces x N x 2, the last corner repeated where one has fewer."""
+    most = max(map(len, corners))
+    return np.stack([np.concatenate([c, np.repeat(c[-1:], most - len(c), 0)]) for c in corners])
+
+
+def _bounds(area: Any) -> tuple[float, float, float, float]:
+    return (np.inf, np.inf, -np.inf, -np.inf) if area.is_empty else area.bounds
+
+
+def _upright(area: Any) -> bool:
+    """Whether an area is an upright rectangle, or nothing."""
+    x0, y0, x1, y1 = area.bounds or (0.0, 0.0, 0.0, 0.0)
+    return bool(area.area >= (x1 - x0) * (y1 - y0) * (1.0 - 1e-12))
