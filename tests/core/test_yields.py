@@ -303,7 +303,7 @@ def test_a_wedge_that_fits_nowhere_says_what_would(bundle):
 def test_faults_everywhere_are_told(bundle):
     faults = (Fault(box(-1.0, -1.0, 121.0, 401.0)),)
     barred = replace(bundle, leaves=tuple(replace(n, faults=faults) for n in bundle.leaves))
-    with pytest.raises(VeneerError, match="Faults lie everywhere"):
+    with pytest.raises(VeneerError, match="Between the faults, the edges and the margin no top"):
         searched(barred, Top.round(100.0), Radial(6))
 
 

@@ -25,7 +25,6 @@ from veneerwb.paint import ink
 from veneerwb.paint.picture import qt_transform
 
 Qt = QtCore.Qt
-Draw = Callable[[QtGui.QPainter, QtGui.QTransform], None]
 
 DECIMALS = 2
 """To which a place (mm) or an angle is kept that the mouse chose."""
@@ -52,7 +51,6 @@ class SpotView(SpotKeys, PhotoView):
         self.began = self.ended = self.put_off = lambda: None
         self.areas: list[Item] = []
         """What may be used of the leaf, and its faults."""
-        self._overlays: list[Draw] = []
         self._still: tuple[Any, QtGui.QImage] | None = None
         self._wedge = Item([(0.0, 0.0)], "spot", follow=self._follow)
         self._shape: tuple[Any, np.ndarray] | None = None
@@ -60,21 +58,10 @@ class SpotView(SpotKeys, PhotoView):
         self.pointing.areas = [self._wedge]
         self.pointing.within = lambda place: place  # a handle may lie off the photograph
 
-    def overlay(self, draw: Draw) -> None:
-        """From now on `draw` draws on the leaf, below the wedge: it is given the painter and the
-        transform from bundle mm to pixels of the widget. `restyle` when it draws something else.
-        """
-        self._overlays.append(draw)
-
-    def restyle(self) -> None:
-        """Paints anew, areas and overlays too."""
-        self._still = None
-        self.refresh()
-
     def let_go(self) -> None:
         super().let_go()
         self.began = self.ended = self.put_off = lambda: None
-        self.misfits, self._overlays, self._still = list, [], None
+        self.misfits, self._still = list, None
         self.forget_spot()
 
     # --- where the wedge is -------------------------------------------------------------------
@@ -122,7 +109,8 @@ class SpotView(SpotKeys, PhotoView):
         if corner in (None, 0):
             self.go(placement=_kept(here.x + xb - xa, here.y + yb - ya, here.angle))
         elif corner == self._wedge.grips[2]:
-            share = math.hypot(xb - here.x, yb - here.y) / math.hypot(xa - here.x, ya - here.y)
+            grabbed = math.hypot(xa - here.x, ya - here.y)  # a tiny wedge even at its tip
+            share = math.hypot(xb - here.x, yb - here.y) / max(grabbed, size / 4.0)
             self.go(size=max(LEAST_SIZE, round(size * share / SIZE_STEP) * SIZE_STEP))
         else:
             a, b = (math.atan2(y - here.y, x - here.x) for x, y in ((xa, ya), (xb, yb)))
@@ -182,8 +170,7 @@ class SpotView(SpotKeys, PhotoView):
             spot_looks.draw(painter, corners, self._wedge.grips, self.misfits(), self.onto_widget)
 
     def _photograph(self, size: tuple[int, int], ratio: float) -> QtGui.QImage:
-        """With what may be used, the faults and the overlays on it, which stay as long as it does.
-        """
+        """With what may be used and the faults on it, which stay as long as it does."""
         plain = super()._photograph(size, ratio)
         if self._still is None or self._still[0] is not self._behind:
             image = plain.copy()
@@ -192,11 +179,6 @@ class SpotView(SpotKeys, PhotoView):
                 painter.setRenderHint(QtGui.QPainter.Antialiasing)
                 for area in self.areas:
                     looks.draw_area(painter, self.frame, area, None)
-                if self.picture is not None:
-                    for draw in self._overlays:
-                        painter.save()
-                        draw(painter, self.onto_widget)
-                        painter.restore()
             finally:
                 painter.end()
             self._still = self._behind, image

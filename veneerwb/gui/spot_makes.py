@@ -34,6 +34,8 @@ class MakesTab(Tab):
         self.rows: list[Any] = []
         """What the table shows: ways, top, placement, first."""
         self._rows_of: tuple[Any, ...] = ()
+        self._order = ""
+        """The order of the leaves that the table was made for: a list is of so many ways."""
         self.counted: Any = None
         """The layouts of the tops that were counted."""
         self._counted_of: tuple[Any, ...] = ()
@@ -50,9 +52,14 @@ class MakesTab(Tab):
     # --- working it out -----------------------------------------------------------------------
 
     def _asked(self) -> tuple[Any, ...]:
-        """What both depend on."""
+        """What both depend on, the bundle first."""
         state = self.state
-        return state.bundle, state.recipe.turn, state.recipe.oversize, state.margin
+        return state.bundle, state.recipe.turn, state.margin, *self._more().values()
+
+    def _asked_of_count(self) -> tuple[Any, ...]:
+        """What the tops that are counted depend on, their size last."""
+        how = self.state.recipe
+        return *self._asked(), how.order, how.ways, self.state.size
 
     def _more(self) -> dict[str, Any]:
         """How the top is laid, beside ways and turn."""
@@ -64,20 +71,19 @@ class MakesTab(Tab):
     def _largest(self, progress: Progress) -> None:
         from veneerwb.core.yields.largest import largest_tops
 
-        state, asked = self.state, self._asked()
+        state, asked, more = self.state, self._asked(), self._more()
         rows = self._worked(lambda: largest_tops(
-            state.bundle, state.top, state.recipe.turn, state.margin, progress=progress,
-            **self._more(),
+            state.bundle, state.top, state.recipe.turn, state.margin, progress=progress, **more,
         ))
         if rows is not None:
-            self.rows, self._rows_of = rows, (*asked, state.top.name)
+            self.rows, self._rows_of, self._order = rows, asked, more["order"]
             self._fill()
 
     def _count(self, progress: Progress) -> None:
         from veneerwb.core.yields.packing import tops_from
 
         state, how = self.state, self.state.recipe
-        bundle, top, asked = state.bundle, state.top, self._asked()
+        bundle, top, asked = state.bundle, state.top, self._asked_of_count()
         found = self._worked(lambda: tops_from(
             bundle, top, how.ways, how.turn, margin=state.margin, progress=progress,
             **{**self._more(), "order": how.order},
@@ -87,7 +93,7 @@ class MakesTab(Tab):
                 replace(how, placement=one.placement, first=one.first).lay(bundle, top)
                 for one in found
             ]
-            self._counted_of = *asked, state.size, how.ways
+            self._counted_of = asked
             self.hand.canvas.refresh()
 
     def _worked(self, work: Any) -> Any:
@@ -125,14 +131,16 @@ class MakesTab(Tab):
             raise Refused(translate(HERE, "No top of this shape fits in {ways} ways.").format(
                 ways=row.ways))
         size = row.size if self.form.sized.isChecked() else None
-        self.state.go(placement=row.placement, first=row.first, ways=row.ways, size=size)
+        self.state.go(
+            placement=row.placement, first=row.first, ways=row.ways, order=self._order, size=size,
+        )  # fmt: skip
 
     # --- what it was worked out for -----------------------------------------------------------
 
     @property
     def fits(self) -> bool:
         """Whether the tops that were counted would be counted so still."""
-        now = *self._asked(), self.state.size, self.state.recipe.ways
+        now = self._asked_of_count()
         return bool(self._counted_of) and now[0] is self._counted_of[0] and (
             now[1:] == self._counted_of[1:]
         )
@@ -141,7 +149,7 @@ class MakesTab(Tab):
         if self.form is None:
             return
         now = self._asked()
-        stale = self.rows and (now[0] is not self._rows_of[0] or now[1:] != self._rows_of[1:4])
+        stale = self.rows and (now[0] is not self._rows_of[0] or now[1:] != self._rows_of[1:])
         self.say(translate(
             HERE, "The table was made before the last change; make it again."
         ) if stale else "")
@@ -198,6 +206,6 @@ class CutsHand(Hand):
                 HERE, "At least {count} tops of {size} in {ways} ways, a colour for each stack"
             )
         return text.format(
-            count=len(counted), size=fields.length(self.tab._counted_of[4]),
+            count=len(counted), size=fields.length(self.tab._counted_of[-1]),
             ways=counted[0].recipe.ways,
         )

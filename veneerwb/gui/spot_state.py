@@ -87,8 +87,9 @@ class SpotState:
         wanted: dict[str, Any] = {}
         if now.ways != there.ways:
             wanted["Ways"] = now.ways
-        if now.turn != there.turn:
-            wanted.update(Turn=now.turn, Turned="auto")
+        if (now.turn, now.turned) != (there.turn, there.turned):
+            plain = now.turned == TURNED[now.turn][0]
+            wanted.update(Turn=now.turn, Turned="auto" if plain else now.turned)
         if now.first != there.first:
             wanted["First"] = now.first
         if now.order != there.order:

@@ -8,7 +8,7 @@ from typing import Any
 
 from veneerwb.gui.panels.step import Step
 from veneerwb.host.objects.base import set_if_new
-from veneerwb.host.spots import STEPS
+from veneerwb.host.spots import STEPS, bring_back, noted
 
 NAMES = (
     "TipX", "TipY", "Axis", "AutoPlacement", "Ways", "Turn", "Turned", "First", "Order", "Diameter",
@@ -31,6 +31,7 @@ class SpotSteps:
         self._before = list(self.doc.UndoNames)
         match = self.doc.getObject(self._match)
         self._values = {name: getattr(match, name) for name in NAMES}
+        self._spots = noted(match)
         self._touched = {obj.Name for obj in self.doc.Objects if "Touched" in obj.State}
 
     def begin(self) -> None:
@@ -69,7 +70,7 @@ class SpotSteps:
             self.base()
 
     def take_back(self) -> None:
-        """The document as it was when the first step began.
+        """The match and its kept spots as they were when the first step began.
 
         Steps that the host still has are undone. What it has forgotten, or what lies under the
         steps of others, is written back as a step of its own.
@@ -82,11 +83,13 @@ class SpotSteps:
                 self.doc.undo()
             self._rest()
         match = self.doc.getObject(self._match)
-        if match is not None and any(
-            getattr(match, name) != value for name, value in self._values.items()
+        if match is not None and (
+            any(getattr(match, name) != value for name, value in self._values.items())
+            or noted(match) != self._spots
         ):
             self.begin()
             set_if_new(match, **self._values)
+            bring_back(match, self._spots)
             self.doc.recompute()
             self.end()
 

@@ -13,7 +13,7 @@ What a tab (Nearby, Found, Kept) may lean on:
     .onto_leaf(number)           Motion, bundle mm to mm on that leaf
 `SpotWindow`:
     .state                       that object
-    .view                        the leaf; .view.overlay(draw), .view.restyle(): see spot_leaf
+    .view                        the leaf: see spot_leaf
     .add_tab(title, widget)      puts a widget of the host's making below
     .when_closed(f)              f() when the window closes: drop every name for its widgets
 

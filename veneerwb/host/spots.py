@@ -8,7 +8,7 @@ import os
 import tempfile
 from collections.abc import Sequence
 from dataclasses import replace
-from typing import Any
+from typing import Any, NamedTuple
 
 import numpy as np
 
@@ -18,11 +18,12 @@ from veneerwb.core.matches.radial import Radial
 from veneerwb.core.photos import save_jpeg
 from veneerwb.host import values
 from veneerwb.host.objects.base import Refused, set_if_new
-from veneerwb.host.objects.spot import add_spot, kept
+from veneerwb.host.objects.spot import Spot, add_spot, kept
 from veneerwb.host.steps import one_step
 
 __all__ = [
-    "STEPS", "drop", "keep", "kept", "laid", "mark", "picture_anew", "recipe", "rename", "seen",
+    "STEPS", "bring_back", "drop", "keep", "kept", "laid", "mark", "noted", "picture_anew",
+    "recipe", "rename", "seen",
 ]  # fmt: skip
 
 STEPS = KEEP, NAME, ANEW, DROP = "Keep spot", "Name spot", "Picture spot anew", "Delete spot"
@@ -122,6 +123,56 @@ def drop(objs: Sequence[Any]) -> None:
         with one_step(doc, DROP):
             for obj in objs:
                 doc.removeObject(obj.Name)
+
+
+class Noted(NamedTuple):
+    """All that a kept spot holds, its picture as the bytes of the file."""
+
+    label: str
+    values: dict[str, Any]
+    picture: bytes
+
+
+NOT_HELD = "Match", "Picture", "Old"
+HELD = [one.name for one in Spot.properties if one.name not in NOT_HELD]
+
+
+def noted(match: Any) -> dict[str, Noted]:
+    """What `bring_back` needs to know of the kept spots of a match as they are, by object."""
+    return {
+        obj.Name: Noted(
+            obj.Label, {name: getattr(obj, name) for name in HELD}, _bytes_of(obj.Picture)
+        )
+        for obj in kept(match)
+    }
+
+
+def bring_back(match: Any, spots: dict[str, Noted]) -> None:
+    """Has the kept spots of a match as they were noted, in the step that is open: what was kept
+    since is taken out, what was taken out is made anew."""
+    doc, now = match.Document, {obj.Name: obj for obj in kept(match)}
+    for name in now.keys() - spots.keys():
+        doc.removeObject(name)
+    for name, was in spots.items():
+        obj = now.get(name) or add_spot(doc, match, was.label)
+        set_if_new(obj, Label=was.label, **was.values)
+        if was.picture and _bytes_of(obj.Picture) != was.picture:
+            _put_picture(obj, was.picture)
+
+
+def _bytes_of(path: str) -> bytes:
+    if not os.path.isfile(path):
+        return b""
+    with open(path, "rb") as file:
+        return file.read()
+
+
+def _put_picture(obj: Any, jpeg: bytes) -> None:
+    with tempfile.TemporaryDirectory(prefix="spots-") as folder:
+        path = os.path.join(folder, f"{obj.Name}.jpg")
+        with open(path, "wb") as file:
+            file.write(jpeg)
+        obj.Picture = path
 
 
 def _picture(obj: Any, layout: Layout) -> None:

@@ -8,6 +8,7 @@ import pytest
 from PySide import QtCore, QtGui
 
 from veneerwb.core import Motion, Placement
+from veneerwb.gui.panels import spot as spot_panel
 from veneerwb.host.photos import _read
 
 Qt = QtCore.Qt
@@ -84,6 +85,30 @@ def test_the_top_follows_while_the_button_is_down_and_the_document_when_the_hand
     assert len(match.Document.UndoNames) == 1
 
 
+@pytest.mark.parametrize("given_up", [False, True])
+def test_a_drag_is_one_step_however_long_the_hand_holds_still(
+    user, spot, match, hand, on_picture, tip, monkeypatch, given_up
+):
+    monkeypatch.setattr(spot_panel, "RUN", 1)
+    here, before = spot.state.placement, tip(match)
+    x, y = here.x, here.y
+    hand.press(on_picture(spot, x, y + 80))
+    hand.move(on_picture(spot, x + 15, y + 80), held=Qt.LeftButton)
+    user.wait_for(lambda: tip(match) != before, "the document follows")
+    still = QtCore.QElapsedTimer()
+    still.start()
+    user.wait_for(lambda: still.elapsed() > 50, "it has held still")
+    hand.move(on_picture(spot, x + 25, y + 80), held=Qt.LeftButton)
+    if given_up:
+        hand.key(Qt.Key_Escape)
+        assert tip(match) == before and not match.Document.UndoNames
+    hand.release(on_picture(spot, x + 25, y + 80))
+    assert len(match.Document.UndoNames) == (0 if given_up else 1)
+    hand.key(Qt.Key_Right)  # and a run of keys ends as ever
+    user.wait_for(lambda: spot.steps._open is None and not spot.state.differing(), "the run ends")
+    assert len(match.Document.UndoNames) == (1 if given_up else 2)
+
+
 def test_escape_puts_back_what_is_dragged(user, spot, match, hand, on_picture, tip):
     here, before = spot.state.placement, tip(match)
     hand.press(on_picture(spot, here.x, here.y + 80))
@@ -112,6 +137,13 @@ def test_the_middle_of_the_rim_makes_it_larger(spot, match, hand, on_picture, ti
     hand.drag(corner_of(spot, 2), on_picture(spot, here.x, here.y + 180.0))
     assert match.Diameter.Value == pytest.approx(360.0, abs=2 * pixel(spot))
     assert tip(match)[:2] == pytest.approx((here.x, here.y))
+
+
+def test_a_wedge_that_is_grabbed_at_its_tip_stays_of_a_size(spot):
+    view, here = spot.window.view, spot.state.placement
+    at, end = (view.onto_picture.map(here.x, here.y + far) for far in (0.0, 10.0))
+    view._follow(view._wedge.grips[2], at, end)
+    assert spot.state.size <= 300.0
 
 
 @pytest.mark.parametrize(

@@ -46,7 +46,10 @@ CELL = 4.0
 """mm: size of a cell where a top is large."""
 LEAST_CELL = 2.0
 MOST_CELLS = 50_000_000
-"""Of all surfaces together: some 1.4 GB."""
+"""Of all surfaces and what a search makes of them: some 1.4 GB."""
+SWEPT = 32
+"""Surfaces whose maps take the room of a search's scores, one for each of 180 directions, and of
+what is worked out beside them."""
 CHANNELS = 7
 """L, a, b, the square of (L, a, b) less the bundle's mean, clarity, and clarity times cosine and
 sine of the doubled direction."""
@@ -102,11 +105,11 @@ def maps_of(bundle: Bundle, cell: float = CELL, progress: Progress | None = None
     """
     sides, planes = _sides(bundle)
     frame = _frame(bundle, cell)
-    if frame.shape[0] * frame.shape[1] * len(sides) > MOST_CELLS:
+    if frame.shape[0] * frame.shape[1] * (len(sides) + SWEPT) > MOST_CELLS:
         raise VeneerError(
             "bundle-too-large",
-            "The leaves are {width} x {length} mm together, which is too much to search; check the "
-            "scale of the photographs.",
+            "The leaves are {width} x {length} mm together, which is too much to search; take "
+            "fewer leaves or a larger top, or check the scale of the photographs.",
             width=frame.shape[1] * cell, length=frame.shape[0] * cell,
         )
     values = np.empty((len(sides), *frame.shape, CHANNELS), np.float32)

@@ -74,6 +74,11 @@ class Appeal:
 def weighed(weights: Mapping[str, float] | None) -> dict[str, float]:
     """WEIGHTS, with those given instead; VeneerError for a measure that is none, or no weight."""
     use = dict(WEIGHTS)
+    if not isinstance(weights, Mapping | None):
+        raise VeneerError(
+            "not-weights", "Weights cannot be {value!r:.40}; give one by name for any of {known}.",
+            value=weights, known=", ".join(UNITS),
+        )
     for name, value in (weights or {}).items():
         if name not in UNITS:
             raise VeneerError(
@@ -87,6 +92,10 @@ def weighed(weights: Mapping[str, float] | None) -> dict[str, float]:
                 name=name, value=weight, most=MOST_WEIGHT,
             )
         use[name] = weight
+    if not any(use.values()):
+        raise VeneerError(
+            "no-weight", "All weights are 0, so that all spots are alike; give one of them more."
+        )
     return use
 
 

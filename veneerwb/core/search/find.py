@@ -12,7 +12,7 @@ from typing import Any
 from veneerwb.core.appeal.maps import Maps, Progress, cell_for, maps_of, tell
 from veneerwb.core.appeal.measures import Appeal, weighed
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.leaf import Bundle
+from veneerwb.core.leaf import Bundle, Leaves
 from veneerwb.core.matches.radial import Placement, Radial
 from veneerwb.core.plane import finite, whole
 from veneerwb.core.search.refine import NEAR, NEAR_TURN, Judge, Spot, crowded, refined
@@ -86,12 +86,9 @@ def searched(
     hidden: what of the top will be covered (shapely, top mm) and may hold a fault.
     maps:   those of the bundle from an earlier search, on cells of `cell_for(top.reach)` mm.
     """
-    if not isinstance(bundle, Bundle):
-        raise VeneerError(
-            "no-pictures", "A stock of plain sizes has no photographs; search in a bundle."
-        )
+    _pictured(bundle)
     count = whole("number of results", count, 1, MOST_CANDIDATES)
-    use = weighed(weights)
+    use, progress = weighed(weights), _onward(progress)
     task = Task(bundle, top, recipe, max(0.0, finite("margin", margin)), hidden)
     task.counted()  # too few leaves are told before photographs are read
     if maps is None:
@@ -101,16 +98,44 @@ def searched(
     judge = Judge(task, maps, use)
     spots = _judged(task, sweep, judge, count, _within(progress, 0.85, 0.92))
     last = _within(progress, 0.92, 1.0)
-    best = _refined(spots, judge, count, last) or _refined(_tight(task, judge), judge, count, last)
+    best = _refined(spots, judge, count, last)
+    best = best or _refined(_tight(task, judge, last), judge, count, last)
     if not best:
         raise fits_nowhere(task, last)
     tell(progress, 1, 1, "")
     return Found(tuple(Candidate(s.placement, s.appeal, s.score, s.first) for s in best), sweep)
 
 
-def _tight(task: Task, judge: Judge) -> list[Spot]:
+def _pictured(bundle: Any) -> None:
+    """Raises VeneerError for what has no photographs."""
+    if isinstance(bundle, Bundle):
+        return
+    if isinstance(bundle, Leaves):
+        raise VeneerError(
+            "no-pictures", "A stock of plain sizes has no photographs; search in a bundle."
+        )
+    raise VeneerError(
+        "no-bundle", "A search needs a bundle of leaves, and {value!r:.40} is none.", value=bundle
+    )
+
+
+def _tight(task: Task, judge: Judge, progress: Progress | None) -> list[Spot]:
     """Spots with less room than the steps of the sweep."""
-    return sorted(judge.each(standing(task)), key=lambda spot: spot.rank)
+    return sorted(judge.each(standing(task, progress)), key=lambda spot: spot.rank)
+
+
+def _onward(progress: Progress | None) -> Progress | None:
+    """A progress of 1000 steps that stands still while work that was told of is done again."""
+    if progress is None:
+        return None
+    far = 0
+
+    def told(done: int, total: int, text: str) -> object:
+        nonlocal far
+        far = max(far, round(1000 * done / max(1, total)))
+        return progress(far, 1000, text)
+
+    return told
 
 
 def _within(progress: Progress | None, low: float, high: float) -> Progress | None:

@@ -23,13 +23,15 @@ from veneerwb.core.appeal.maps import Maps, Progress, tell
 from veneerwb.core.appeal.measures import UNITS, of_means
 from veneerwb.core.plane import Motion
 from veneerwb.core.raster import Frame, outlines, within
-from veneerwb.core.search.room import Room
+from veneerwb.core.search.room import THIN, Room
 from veneerwb.core.search.task import Task
 
 TURN_STEP = 2.0
 """Degrees between the directions that are tried."""
 WELL_SHAPED = 60
 """Cells that a wedge must reach to be known by the centres of cells alone."""
+MOST_REFUSED = 30_000
+"""Spots that are looked at in vain before the sweep is taken to know of nothing better."""
 Picked = TypeVar("Picked")
 NONE = -np.inf
 """The score of a spot where no wedge fits."""
@@ -54,53 +56,50 @@ class Sweep:
     ) -> Iterator[Picked]:
         """What `take` makes of the best spot (direction, row, column) of each block of `turn`
         directions and `near` x `near` cells; where that is None, of the next best of the block.
-        Best first, ties by their place."""
-        blocks = _blocks(self.scores, near, turn)
+        Best first, ties by their place. Ends when `take` refuses MOST_REFUSED in a row."""
+        steps = (turn, near, near)
+        best = self.scores
+        for axis, step in enumerate(steps):
+            best = np.maximum.reduceat(best, np.arange(0, best.shape[axis], step), axis=axis)
+        blocks = np.flatnonzero(best > NONE)
         # Rounded, so that the same spots come first whatever the last bits of a transform are.
-        queue = [(-round(b.best, 4), k) for k, b in enumerate(blocks)]
-        heapq.heapify(queue)
+        high = np.round(best.ravel()[blocks].astype(float), 4)
+        order = np.argsort(-high, kind="stable")
+        fresh = ((-high[n], blocks[n]) for n in order)  # there may be millions
+        ahead, refused = next(fresh, None), 0
+        again: list[tuple[float, int]] = []
         left: dict[int, Iterator[tuple[float, tuple[int, int, int]]]] = {}
         waiting: dict[int, tuple[int, int, int]] = {}
-        while queue:
-            _, k = heapq.heappop(queue)
-            if k not in left:
-                left[k] = blocks[k].spots(self.scores)
+        while (again or ahead is not None) and refused < MOST_REFUSED:
+            if again and (ahead is None or again[0] < ahead):
+                _, k = heapq.heappop(again)
+            else:
+                k, ahead = int(ahead[1]), next(fresh, None)
+                index = np.unravel_index(k, best.shape)
+                left[k] = _spots(self.scores, tuple(
+                    slice(int(i) * n, (int(i) + 1) * n) for i, n in zip(index, steps)))
                 waiting[k] = next(left[k])[1]
             made = take(*waiting[k])
             if made is not None:
+                del left[k], waiting[k]
+                refused = 0
                 yield made
                 continue
+            refused += 1
             score, waiting[k] = next(left[k], (NONE, waiting[k]))
             if score > NONE:
-                heapq.heappush(queue, (-round(score, 4), k))
+                heapq.heappush(again, (-round(score, 4), k))
 
 
-@dataclass(frozen=True)
-class _Block:
-    """Some directions and cells of a sweep, and the best score among them."""
-
-    at: tuple[slice, slice, slice]
-    best: float
-
-    def spots(self, scores: np.ndarray) -> Iterator[tuple[float, tuple[int, int, int]]]:
-        """Score and place of its spots, best first."""
-        part = scores[self.at]
-        flat = np.round(part.ravel().astype(float), 4)
-        for place in np.argsort(-flat, kind="stable"):
-            index = np.unravel_index(place, part.shape)
-            yield float(flat[place]), tuple(int(n) + s.start for n, s in zip(index, self.at))
-
-
-def _blocks(scores: np.ndarray, near: int, turn: int) -> list[_Block]:
-    steps = (turn, near, near)
-    starts = [np.arange(0, n, step) for n, step in zip(scores.shape, steps)]
-    best = scores
-    for axis, at in enumerate(starts):
-        best = np.maximum.reduceat(best, at, axis=axis)
-    return [
-        _Block(tuple(slice(i * n, (i + 1) * n) for i, n in zip(index, steps)), float(best[index]))
-        for index in map(tuple, np.argwhere(best > NONE).tolist())
-    ]
+def _spots(
+    scores: np.ndarray, at: tuple[slice, slice, slice]
+) -> Iterator[tuple[float, tuple[int, int, int]]]:
+    """Score and place of the spots of a block, best first."""
+    part = scores[at]
+    flat = np.round(part.ravel().astype(float), 4)
+    for place in np.argsort(-flat, kind="stable"):
+        index = np.unravel_index(place, part.shape)
+        yield float(flat[place]), tuple(int(n) + s.start for n, s in zip(index, at))
 
 
 def swept(
@@ -148,6 +147,12 @@ class _Directions:
         self._maps = self._transformed(np.ascontiguousarray(np.moveaxis(mean, -1, 0)))
         off, faults = room.never(windows, "off"), room.never(windows, "faults")
         self._bars = [self._transformed(b) for b in self._barred(off, faults)]
+        self._shapes = [self._blank, self._seen] if self._hides else [self._blank]
+        thin = room.never(windows, "thin")
+        if thin.any():
+            self._bars.append(self._transformed(thin))
+            # A little more than THIN, so that what it reaches of a fault is truly seen.
+            self._shapes.append(outlines(seen.buffer(-(THIN + 0.03) * frame.cell)))
 
     def _barred(self, off: np.ndarray, faults: np.ndarray) -> tuple[np.ndarray, ...]:
         """What bars the blank, and what bars what is seen: one map where these are the same."""
@@ -163,9 +168,8 @@ class _Directions:
         place = self._inside(angle)
         if place is None:
             return
-        shapes = (self._blank, self._seen) if self._hides else (self._blank,)
         free = None
-        for shape, barred in zip(shapes, self._bars):
+        for shape, barred in zip(self._shapes, self._bars):
             clear = self._sums(barred, self._cells([shape], angle), place) < 0.5
             free = clear if free is None else free & clear
             if not free.any():

@@ -37,6 +37,10 @@ class Task:
     margin: float = 0.0
     hidden: Any = None
 
+    def __post_init__(self) -> None:
+        if self.hidden is not None:
+            object.__setattr__(self, "hidden", plain(self.hidden))
+
     def layout(self, placement: Placement, first: int) -> Layout:
         """The top laid with its wedge at `placement`, from leaf `first` on."""
         return replace(self.recipe, placement=placement, first=first).lay(self.bundle, self.top)

@@ -163,12 +163,13 @@ class _Parting:
         """The largest wedge that keeps to the lines that part this one best from all edges, turned
         by up to `span` degrees; None if there is none."""
         away = self._away(here.x, here.y)
-        size = here.reach + self._wedge.oversize
+        longer = self._wedge.longer
+        size = here.reach * longer + self._wedge.oversize
         for limit in (1.3 * size + 20.0, np.inf):
             near = away < limit
             found = self._within(here, span, near)
             # What lies further off than the wedge now reaches was rightly left out.
-            if found is None or limit > self._wedge.oversize + found.reach + np.hypot(
+            if found is None or limit > self._wedge.oversize + found.reach * longer + np.hypot(
                 found.x - here.x, found.y - here.y
             ):
                 break

@@ -66,7 +66,8 @@ def largest_tops(
     margin:   mm that blanks keep from the edge of the usable area.
     hidden:   what covers the top (shapely, top mm) and may hide a fault; it is taken to grow with
               the top.
-    more:     order, turned, rim, start, oversize, as for `radial`.
+    more:     order, turned, rim, start, oversize, as for `radial`; a listed order is for as many
+              ways as it has leaves.
     progress: as in the search; returning False raises Stopped.
 
     Where the leaves' common area is convex and without faults the result is exact plane geometry
@@ -76,7 +77,25 @@ def largest_tops(
     """
     recipe = Radial(SOME_WAYS, turn, first=min(bundle.numbers), **more)
     task = Task(bundle, top, recipe, max(0.0, finite("margin", margin)), hidden)
-    return tops_of(task, _asked(task, ways), progress)
+    if ways is None and not isinstance(recipe.order, str):
+        ways = len(recipe.order)
+    asked = _asked(task, ways)
+    if not isinstance(recipe.order, str):
+        task = _listed(task, asked)
+    return tops_of(task, asked, progress)
+
+
+def _listed(task: Task, ways: Sequence[int]) -> Task:
+    """A task for as many ways as its order lists leaves; VeneerError if others are asked."""
+    count = len(task.recipe.order)
+    if any(n != count for n in ways):
+        raise VeneerError(
+            "wrong-order",
+            "An order that lists {count} leaves is for {count} ways; ask for those alone, or take "
+            "the leaves in sequence.",
+            count=count,
+        )
+    return replace(task, recipe=replace(task.recipe, ways=count))
 
 
 def _asked(task: Task, ways: int | Iterable[int] | None) -> list[int]:

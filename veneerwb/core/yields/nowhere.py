@@ -3,6 +3,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from veneerwb.core.appeal.maps import Progress
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.plane import TOUCH
@@ -14,7 +16,7 @@ def fits_nowhere(task: Task, progress: Progress | None = None) -> VeneerError:
     """The error for a task whose top fits nowhere: the largest of its shape that would, and the
     ways in which it would."""
     ways = task.recipe.ways
-    (here,) = tops_of(task, [ways])
+    (here,) = tops_of(task, [ways], progress)
     rows = all_ways(task, progress)
     fitting = [row.ways for row in rows if row.reach >= task.top.reach - TOUCH]
     values = {
@@ -22,7 +24,7 @@ def fits_nowhere(task: Task, progress: Progress | None = None) -> VeneerError:
         "reach": here.reach, "size": here.size, "largest": here.top.name if here.top else "",
     }
     if here.top is None and not any(row.top for row in rows):
-        return _nothing(task, values)
+        return _nothing(task, values, progress)
     sentence = "This top ({top}) fits nowhere on the leaves in {ways} ways; "
     if here.top is None:
         sentence += "no size of it does"
@@ -35,11 +37,13 @@ def fits_nowhere(task: Task, progress: Progress | None = None) -> VeneerError:
     return VeneerError("fits-nowhere", sentence, **values)
 
 
-def _nothing(task: Task, values: dict[str, object]) -> VeneerError:
+def _nothing(task: Task, values: dict[str, object], progress: Progress | None) -> VeneerError:
     """Where no size fits in any ways."""
-    if any(task.bundle.faults(number) for number in task.bundle.numbers):
+    bare = tuple(replace(leaf, faults=()) for leaf in task.bundle.leaves)
+    without = replace(task, bundle=replace(task.bundle, leaves=bare))
+    if any(row.top for row in all_ways(without, progress)):
         sentence = (
-            "Faults lie everywhere on the leaves, so that no top of this shape fits in any number "
+            "Between the faults, the edges and the margin no top of this shape fits in any number "
             "of ways; look at the faults, or take another bundle."
         )
     else:

@@ -24,6 +24,7 @@ from veneerwb.core.appeal.maps import Progress, tell
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.radial import Placement, Radial
 from veneerwb.core.plane import TOUCH, finite
+from veneerwb.core.search.stand import plain
 from veneerwb.core.search.task import Task
 from veneerwb.core.shop.room import ROOM
 from veneerwb.core.top import Top
@@ -165,7 +166,7 @@ class _Packing:
             # The corners of a buffer lie on its arcs; the straights must not come nearer.
             grown = self._apart / np.cos(np.pi / (4 * ARC)) + SLACK
             self._barred[key] = both.buffer(grown, ARC)
-        return affinity.translate(self._barred[key], placed.x, placed.y)
+        return plain(affinity.translate(self._barred[key], placed.x, placed.y))
 
     def _next(
         self, free: dict[float, Any], side: Side, placed: Sequence[Placement]

@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -26,16 +26,23 @@ class Wedge:
     seen: np.ndarray
     reach: float
     grown: float
+    bare: float
 
     @staticmethod
     def of(task: Task) -> Wedge:
         _, blank, seen = task.shapes
-        grown = max(float(np.hypot(*point)) for point in _corners(blank))
-        return Wedge(_corners(blank), _corners(seen), task.top.reach, max(grown, task.top.reach))
+        recipe, reach = replace(task.recipe, oversize=0.0), task.top.reach
+        bare = replace(task, recipe=recipe).shapes[1]
+        far = [max(reach, *np.hypot(*_corners(area).T).tolist()) for area in (blank, bare)]
+        return Wedge(_corners(blank), _corners(seen), reach, *far)
 
     @property
     def oversize(self) -> float:
-        return self.grown - self.reach
+        return self.grown - self.bare
+
+    @property
+    def longer(self) -> float:
+        return self.bare / self.reach
 
     @cached_property
     def half_angle(self) -> float:
@@ -53,7 +60,7 @@ class Wedge:
         rises, least = np.empty(limits.shape), np.zeros(limits.shape)
         if not faults.all():
             most = _support(self.blank, along[:, ~faults], across[:, ~faults])
-            rises[:, ~faults] = most / self.grown
+            rises[:, ~faults] = most * (self.longer / self.grown)
             least[:, ~faults] = most * (self.oversize / self.grown)
         if faults.any():
             rises[:, faults] = _support(self.seen, along[:, faults], across[:, faults]) / self.reach

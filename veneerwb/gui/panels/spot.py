@@ -61,7 +61,7 @@ class SpotPanel(Panel):
         self.match = match.Name
         self.steps = SpotSteps(match, translate(HERE, "Choose spot"))
         self.window: SpotWindow | None = None
-        self._busy = self._filling = False
+        self._busy = self._filling = self._held = False
         self.rest, self.run = QtCore.QTimer(), QtCore.QTimer()
         for timer, action in ((self.rest, self.write), (self.run, self.steps.end)):
             timer.setSingleShot(True)
@@ -106,7 +106,7 @@ class SpotPanel(Panel):
     def _open_window(self, title: str) -> None:
         self.window = SpotWindow(self.state, title, lambda: self.soon(self._window_closed))
         view, top = self.window.view, self.window.top
-        view.began, view.ended, view.put_off = self.settle, self.settle, self.put_off
+        view.began, view.ended, view.put_off = self._began, self._ended, self.put_off
         for hand in (view, top):
             hand.undone, hand.refused = self._undo, self._refused
 
@@ -183,7 +183,8 @@ class SpotPanel(Panel):
             self.findings.tell()
         finally:
             self._busy = False
-        self.run.start(RUN)
+        if not self._held:  # a drag is one step, however long the hand holds still
+            self.run.start(RUN)
 
     def _write(self) -> None:
         wanted = self.state.differing()
@@ -206,8 +207,19 @@ class SpotPanel(Panel):
         self.run.stop()
         self.steps.end()
 
+    def _began(self) -> None:
+        """The mouse has taken hold of the wedge."""
+        self.settle()
+        self._held = True
+
+    def _ended(self) -> None:
+        """The mouse has let it go."""
+        self._held = False
+        self.settle()
+
     def put_off(self) -> None:
         """What the hand does is as if it had not been done."""
+        self._held = False
         self.rest.stop()
         self._busy = True
         try:

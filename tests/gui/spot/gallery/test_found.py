@@ -153,6 +153,7 @@ def test_what_is_hidden_counts_and_is_kept_clear_goes_into_the_search(
     user.box("seams").setValue(8)
     user.box("search").click()
     user.fill("hidden", "100 mm")
+    assert "Only the search knows of the disc" in user.box("hidden").toolTip()
     user.box("search").click()
     (_, plain), ((bundle, top, recipe, _, weights, margin, hidden), _) = (
         (asked[0][0], asked[0][0][-1]), asked[1]

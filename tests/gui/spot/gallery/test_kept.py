@@ -173,3 +173,41 @@ def test_a_deleted_match_takes_its_kept_spots_with_it(user, two, match):
     assert "Spot" not in {kind_of(obj) for obj in doc.Objects}
     doc.undo()
     assert labels(doc.getObject("Match")) == ["Spot 1", "Spot 2"]
+
+
+def test_cancel_brings_kept_spots_back_when_the_host_has_forgotten_the_steps(
+    user, two, match, panel
+):
+    user.ok()
+    user.wait_closed()
+    before = sorted(spots.noted(match).values(), key=lambda one: one.label)
+    assert all(one.picture for one in before)
+    first, second = spots.kept(match)
+    user.open_panel("Veneer_ChooseSpot", "TipX")
+    spots.drop([first])
+    spots.rename(second, "Crown")
+    spots.keep(match, panel().state.layout(), "Later")
+    for k in range(25):
+        panel().state.go(Placement(100.0 + k, 200.0, 80.0))
+    user.cancel()
+    user.wait_closed()
+    assert sorted(spots.noted(match).values(), key=lambda one: one.label) == before
+    assert not any(one.Old or one.Message for one in spots.kept(match))
+    match.Document.undo()  # it is one step
+    assert sorted(labels(match)) == ["Crown", "Later"]
+
+
+def test_going_back_turns_the_same_leaves_over(user, spot, kept, match, tile):
+    match.Turned = "even"
+    match.Document.recompute()
+    user.wait_for(lambda: spot.state.recipe.turned == "even", "the panel follows")
+    user.box("keep").click()
+    (one,) = spots.kept(match)
+    for other in ({"Turned": "odd"}, {"Turned": "auto", "Turn": "slip"}):
+        for name, value in other.items():
+            setattr(match, name, value)
+        match.Document.recompute()
+        user.wait_for(lambda: spot.state.recipe.turned != "even", "the panel follows")
+        tile(kept.hand, 0, twice=True)
+        assert (match.Turn, match.Turned) == ("book", "even")
+        assert spot.state.recipe == spots.recipe(one)

@@ -86,3 +86,40 @@ def test_it_can_be_stopped_and_nothing_has_changed(user, makes, match):
     user.box("largest").click()
     assert "Stopped" in makes.form.trouble.text() and not makes.rows
     assert user.state(match.Document) == before
+
+
+def test_what_is_said_of_tops_is_what_they_were_counted_for(user, spot, makes, monkeypatch):
+    from veneerwb.core.yields import packing
+
+    count = packing.tops_from
+
+    def meanwhile(*given, **more):
+        found = count(*given, **more)
+        spot.state.go(size=170.0)  # the window lives while it is counted
+        return found
+
+    monkeypatch.setattr(packing, "tops_from", meanwhile)
+    spot.state.go(size=160.0)
+    user.box("count").click()
+    assert "tops of 160.0 mm in 8 ways" in makes.hand.said()
+    assert not makes.fits
+    spot.state.go(size=160.0)
+    assert makes.fits
+    spot.state.go(order="spread")
+    assert not makes.fits
+
+
+def test_the_table_is_old_when_the_leaves_are_taken_in_another_order(spot, makes, table):
+    assert not makes.form.trouble.text()
+    spot.state.go(order="spread")
+    assert "before the last change" in makes.form.trouble.text()
+
+
+def test_a_row_is_gone_to_with_the_order_that_it_was_made_for(user, spot, makes, match):
+    spot.state.go(order=(8, 7, 6, 5, 4, 3, 2, 1))
+    assert match.Order.startswith("8, 7")
+    user.box("largest").click()
+    user.box("sized").setChecked(True)
+    user.click(user.box("ways"), 2)
+    assert (match.Ways, match.Order) == (8, "sequence")
+    assert not makes.form.trouble.text()
