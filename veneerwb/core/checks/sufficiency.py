@@ -55,7 +55,7 @@ def onto_leaf(piece: Piece, bundle: Leaves) -> Motion:
     return bundle.register(piece.leaf, piece.turned) @ piece.onto_bundle
 
 
-def _room(usable: Any, margin: float) -> Any:
+def room_on(usable: Any, margin: float) -> Any:
     """The usable area less the margin; edges that just touch count as inside."""
     return usable.buffer(TOUCH - margin, join_style=2)
 
@@ -67,7 +67,7 @@ def off_leaf(layout: Layout, margin: float) -> Iterator[tuple[Piece, float]]:
         motion = onto_leaf(piece, layout.bundle)
         if _in_rectangle(motion.apply(edges.points(piece.blank_edge)), usable, margin):
             continue
-        room = _room(usable, margin)
+        room = room_on(usable, margin)
         blank = motion.apply_to(piece.blank)
         if not room.covers(blank):
             yield piece, _overhang(blank, room, usable)

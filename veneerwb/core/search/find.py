@@ -61,7 +61,7 @@ def find_placements(
     Tips at most 4 mm apart and axes at most 2 degrees apart are tried over the whole bundle, where
     the blank lies on every leaf it needs and what is seen is clear of faults (where the outlines of
     pieces are not alike, one cut through the stack is meant that serves all); the best are refined
-    until no step of 0.5 mm and 0.25 degrees betters them. `weights` of the measures by name (see
+    by steps down to 0.5 mm and 0.25 degrees. `weights` of the measures by name (see
     `appeal.WEIGHTS`). `progress` is called as progress(done, total, text); when it returns False,
     `Stopped` is raised. `more` is as in `searched`. Equal input gives equal results. Raises
     VeneerError where no wedge fits.

@@ -14,8 +14,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from veneerwb.core.appeal.maps import Maps
+from veneerwb.core.checks.sufficiency import room_on
 from veneerwb.core.raster import Frame, covered
-from veneerwb.core.search.stand import plain, room_on
+from veneerwb.core.search.stand import plain
 from veneerwb.core.search.task import Task
 
 THIN = 0.72

@@ -12,6 +12,7 @@ from shapely.geometry import Polygon
 from shapely.prepared import prep
 
 from veneerwb.core import edge as edges
+from veneerwb.core.checks.sufficiency import room_on
 from veneerwb.core.layout import Piece
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.plane import TOUCH, Motion
@@ -107,11 +108,6 @@ class _Cut:
         drawn = [self.corners, *(ring[:-1] for ring in outlines(self.seen))]
         marks = (sorted(map(tuple, (np.round(points, 6) + 0.0).tolist())) for points in drawn)
         return self.leaf, self.register, *map(tuple, marks)
-
-
-def room_on(usable: Any, margin: float) -> Any:
-    """The usable area less the margin; edges that just touch count as inside."""
-    return usable.buffer(TOUCH - margin, join_style=2)
 
 
 def fault_seen(seen: Any, fault: Any) -> bool:
