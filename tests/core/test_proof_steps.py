@@ -6,9 +6,10 @@ import pytest
 
 from veneerwb.core.errors import sentence
 from veneerwb.core.sequence.order import proven, slices, tells
+from veneerwb.core.sequence.orientation import Lying
 from veneerwb.core.sequence.steps import change, lone
 from veneerwb.core.sequence.suspects import KINDS, lying, missing, out_of_place, thickness
-from veneerwb.core.sequence.verdict import _misplaced, _moved
+from veneerwb.core.sequence.verdict import _misplaced, _moved, verdict
 
 
 def likeness(depths, reach=3.0, seed=1, noise=0.01):
@@ -51,6 +52,19 @@ def test_slices_count_what_is_missing_and_what_is_there_twice():
     depths = np.array([0, 1, 2, 3, 5, 6, 7, 7, 8, 9, 10])
     found = slices(likeness(depths, noise=0.003), range(11))
     assert found == pytest.approx(np.diff(depths), abs=0.3)
+
+
+@pytest.mark.parametrize("twice", [3, 0, 10])
+def test_two_photographs_of_one_leaf_are_told_however_noisy_they_are(twice):
+    """Noise makes them nearly as unlike as neighbours are; to all others they are alike."""
+    depths = np.insert(np.arange(11), twice, twice)
+    apart = np.abs(np.subtract.outer(depths, depths))
+    unlike = 0.02 + 0.04 * np.minimum(apart, 2.5)
+    unlike[twice, twice + 1] = unlike[twice + 1, twice] = 0.05
+    np.fill_diagonal(unlike, 0.0)
+    found = Lying(tuple(range(12)), {}, (), (), 0.94, 1 - unlike, {})
+    told = verdict(list(range(1, 13)), found, {})
+    assert [(s.kind, s.leaf) for s in told.suspects] == [("duplicate", twice + 2)]
 
 
 @pytest.mark.parametrize(

@@ -138,9 +138,10 @@ def _changed(path: list[int]) -> list[list[int]]:
     return out
 
 
-def slices(likeness: np.ndarray, path: Sequence[int]) -> np.ndarray:
+def slices(likeness: np.ndarray, path: Sequence[int], unheard: int = -1) -> np.ndarray:
     """How many slices lie from each leaf of a path to the next, in units of the usual step: the
-    least squares over all steps of up to LAGS leaves that tell."""
+    least squares over all steps of up to LAGS leaves that tell. What the two leaves of step
+    `unheard` say of each other does not count."""
     count = len(path)
     table = 1 - likeness[np.ix_(path, path)]
     told = _rising(table)
@@ -151,7 +152,7 @@ def slices(likeness: np.ndarray, path: Sequence[int]) -> np.ndarray:
     for lag in range(1, min(lags, count - 1) + 1):
         for i in range(count - lag):
             apart = float(np.interp(table[i, i + lag], curve, places))
-            if lag > 1 and apart > lags - 0.5:
+            if (lag == 1 and i == unheard) or (lag > 1 and apart > lags - 0.5):
                 continue
             # Where the curve is flat, unlikeness says little of the distance.
             weight = rise[min(int(apart), len(rise) - 1)] / rise.max()

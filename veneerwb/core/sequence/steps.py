@@ -13,8 +13,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-NONE = 0.35
-"""A step of a smaller share of those near it leads to a photograph of the same leaf."""
+NONE = 0.38
+"""A step of a smaller share of those near it, by what the other leaves say, leads to a photograph
+of the same leaf."""
 EQUAL, EQUAL_END = 1.3, 1.45
 """Two photographs of one leaf are so equally unlike to the leaves beside them; to the one leaf
 beside them at an end of the path."""

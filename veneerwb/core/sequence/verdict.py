@@ -94,11 +94,7 @@ def _singled(
     """The path without second photographs of a leaf, and which leaf each of those shows."""
     doubles: dict[int, int] = {}
     while len(path) > steps.ENOUGH:
-        apart = order.slices(found.likeness, path)
-        shares = [
-            apart[k] / max(steps.near(apart, k), 1e-9) if _alike(found, path, k) else 1.0
-            for k in range(len(apart))
-        ]
+        shares = [_apart(found, path, k) for k in range(len(path) - 1)]
         k = int(np.argmin(np.round(shares, 9)))
         if shares[k] >= steps.NONE:
             break
@@ -109,6 +105,16 @@ def _singled(
         doubles[gone] = other if gone == one else one
         path = order.proven(found.likeness, sorted(without[gone]))
     return path, doubles
+
+
+def _apart(found: Lying, path: Sequence[int], k: int) -> float:
+    """How far apart a leaf of the path and the next lie by what all others are to them, as a share
+    of the steps near; 1 where they cannot be one leaf. How unlike two photographs of one leaf are
+    to each other tells of light and noise, not of slices."""
+    if not _alike(found, path, k):
+        return 1.0
+    apart = order.slices(found.likeness, path, unheard=k)
+    return float(apart[k] / max(steps.near(apart, k), 1e-9))
 
 
 def _alike(found: Lying, path: Sequence[int], k: int) -> bool:
