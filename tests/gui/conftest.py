@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """What the tests in the window share: a user who types and clicks, a document, leaves, a bundle."""
 
+import gc
 import time
 
 import FreeCAD
@@ -229,6 +230,20 @@ class User:
         """The one object of that kind."""
         (found,) = [obj for obj in doc.Objects if kind_of(obj) == kind]
         return found
+
+
+@pytest.fixture(scope="session", autouse=True)
+def plain_views():
+    """No cube in the corner of a view: it takes longer to make than all else of a document."""
+    FreeCAD.ParamGet("User parameter:BaseApp/Preferences/View").SetBool("ShowNaviCube", False)
+
+
+@pytest.fixture(scope="module", autouse=True)
+def little_to_collect():
+    """A panel that closes collects what hangs in circles; what was there before these tests is not
+    looked through again each time."""
+    gc.collect()
+    gc.freeze()
 
 
 @pytest.fixture

@@ -389,7 +389,7 @@ def test_what_is_changed_elsewhere_is_seen(user, fresh, mixed, panel):
 
 
 def test_it_opens_again_and_again(user, fresh, mixed):
-    for _ in range(5):
+    for _ in range(3):
         user.open_panel(*OPEN)
         user.box("compare").click()
         user.cancel()
