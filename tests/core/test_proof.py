@@ -338,6 +338,7 @@ def test_two_leaves_of_which_one_is_the_other_or_lies_wrong():
     assert twice.text.startswith("All 2 photographs are one and the same")
     proof = prove_sequence(bundle([pictures[0], pictures[0], pictures[1], pictures[2]]))
     assert named(proof) == [("duplicate", 2)] and not proof.sure
+    assert proof.text.endswith("What is said of leaf 2 holds without it.")
 
 
 def test_a_black_frame_is_named():

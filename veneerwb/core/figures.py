@@ -29,7 +29,7 @@ def _cathedral(s: Sheet) -> tuple[np.ndarray, np.ndarray]:
     pith = 7 * s.lay("pith", 4000, 420 * calm, 80)[:, :1]
     # Sideways, for a wave in the distance itself would carry crowns far up and down.
     across = s.x - pith + 0.25 * s.stir("shiver", 18, 50, 8)
-    return np.hypot(across, distance), _zones(s) + np.float32(0.1) * s.stir("shade", 7, 70, 7)
+    return np.hypot(across, distance), _zones(s) + np.float32(0.1) * s.stir("shade", 6, 36, 7)
 
 
 def _stripe(s: Sheet) -> tuple[np.ndarray, np.ndarray]:

@@ -22,6 +22,9 @@ LAYERS = 32
 TONES, HUES = 512, 64
 RING_STEP = 0.0125
 """mm of radius from one entry of the ring table to the next."""
+_RATES = np.array([0.082, 0.247, 0.419, 0.603, 0.808, 1.051, 1.371, 1.938])
+"""Of the swings in depth, as shares of a quarter turn: spread as the normal distribution is, their
+mean square 1."""
 _SPLINE_VARIANCE = 151.0 / 315.0
 """Integral of the squared cubic B-spline: the mean variance that interpolating by it leaves."""
 
@@ -108,17 +111,23 @@ class Sheet:
 
     def stir(self, name: str, across: float, along: float, deep: float) -> np.ndarray | float:
         """Noise of small cells that on a stem without slope tells leaves apart in place of what
-        `lay` keeps still: so many that, taken together, they leave the figure where it is."""
-        return 0.0 if self.stem.slope else self.noise(name, across, along, deep)
+        `lay` keeps still: so many that, taken together, they leave the figure where it is.
+
+        Its lattice swings in depth at many rates at once, so that it changes as fast at one depth
+        as at another. `noise` goes from layer to layer, and changes half as fast across one.
+        """
+        if self.stem.slope:
+            return 0.0
+        lattice, (row, wy), (column, wx) = self._lattice(name, across, along)
+        turns = np.pi / 2 * self.surface / deep * _RATES
+        shares = np.concatenate([np.cos(turns), np.sin(turns)]) / math.sqrt(len(_RATES))
+        level = np.tensordot(shares.astype(np.float32), lattice[: len(shares)], 1)
+        strips = _across(level[None], column, wx)[0] / np.float32(_SPLINE_VARIANCE)
+        return sum(strips[row + k] * wy[k][:, None] for k in range(4))
 
     def noise(self, name: str, across: float, along: float, deep: float) -> np.ndarray:
         """Smooth noise of deviation about 1, rows x columns; cells in mm."""
-        column, wx = _spline(self.x + self.stem.width / 2, across)
-        row, wy = _spline(self.y + self.stem.length / 2, along)
-        low = (int(row.min()), int(column.min()))
-        rows, columns = int(row.max()) - low[0] + 4, int(column.max()) - low[1] + 4
-        lattice = self.stem.lattice(name, rows, columns)
-        row, column = row - low[0], column - low[1]
+        lattice, (row, wy), (column, wx) = self._lattice(name, across, along)
         layer = np.floor(self.depth / deep).astype(int)
         part = (self.depth / deep - layer).astype(np.float32)
         # By an angle that goes evenly from one layer to the next, leaves are evenly unlike.
@@ -132,6 +141,16 @@ class Sheet:
             for k in range(4):
                 out += strips[level, row + k] * (share * wy[k])[:, None]
         return out
+
+    def _lattice(
+        self, name: str, across: float, along: float
+    ) -> tuple[np.ndarray, tuple[np.ndarray, np.ndarray], tuple[np.ndarray, np.ndarray]]:
+        """A lattice that covers the leaf, and the first node and weights of each row and column."""
+        column, wx = _spline(self.x + self.stem.width / 2, across)
+        row, wy = _spline(self.y + self.stem.length / 2, along)
+        row, column = row - row.min(), column - column.min()
+        lattice = self.stem.lattice(name, int(row.max()) + 4, int(column.max()) + 4)
+        return lattice, (row, wy), (column, wx)
 
 
 def _spline(position: np.ndarray, cell: float) -> tuple[np.ndarray, np.ndarray]:

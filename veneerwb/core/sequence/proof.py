@@ -17,7 +17,7 @@ from typing import Any
 import numpy as np
 
 from veneerwb.core.errors import VeneerError, sentence
-from veneerwb.core.leaf import Bundle, Leaf
+from veneerwb.core.leaf import Bundle, Leaf, ranges
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.exact import exact
 from veneerwb.core.sequence.grid import LEAST_CONTRAST, check_scale, no_figure
@@ -100,8 +100,11 @@ def prove_sequence(
         sure,
         _by_number(likeness, bundle.numbers, [p.number for p in once], copies),
         _renumbered(order, suspects) if sure else {},
-        (template or _summary(suspects)) + _same(found.same),
-        {"leaves": len(bundle.numbers), "suspects": len(suspects), "belong": len(told.path)},
+        (_summary(suspects) if sure else template + _stands(suspects)) + _same(found.same),
+        {
+            "leaves": len(bundle.numbers), "suspects": len(suspects), "belong": len(told.path),
+            "named": ranges({s.leaf for s in suspects}),
+        },
         _ways(found, told),
         bundle,
     )
@@ -184,6 +187,14 @@ def _in_doubt(album: Album, found: Lying, told: Verdict) -> str | None:
 def _certain(suspect: Suspect) -> bool:
     """What holds also where no order can be proved."""
     return suspect.kind in ("turned", "end for end") or suspect.values.get("same", False)
+
+
+def _stands(suspects: Sequence[Suspect]) -> str:
+    """That what is certain of some leaves does not need the order, which cannot be told."""
+    if not suspects:
+        return ""
+    one = len({s.leaf for s in suspects}) == 1
+    return f" What is said of lea{'f' if one else 'ves'} {{named}} holds without it."
 
 
 def _summary(suspects: Sequence[Suspect]) -> str:

@@ -13,9 +13,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-NONE = 0.38
+NONE, FEW = 0.38, 0.6
 """A step of a smaller share of those near it, by what the other leaves say, leads to a photograph
-of the same leaf."""
+of the same leaf; if it is small by what all say, too."""
 EQUAL, EQUAL_END = 1.3, 1.45
 """Two photographs of one leaf are so equally unlike to the leaves beside them; to the one leaf
 beside them at an end of the path."""
@@ -25,12 +25,12 @@ have a neighbour on one side only."""
 MORE, MORE_ON = 1.22, 1.14
 """A gap's leaves are at least so many times as unlike as those near it, too; and those after a
 change of thickness as those before."""
-GROWN, GROWN_FEW = 1.32, 1.5
+GROWN, GROWN_FEW, GROWN_HIDDEN = 1.32, 1.36, 1.5
 """Steps so many times those before them are grown; the same where two are all there is on one
-side, or where a gap hides the place."""
-GROWN_FAR = 1.3
+side, and where a gap hides the place."""
+GROWN_FAR = 1.28
 """The same where more steps on either side are looked at."""
-SUDDEN = 0.8
+SUDDEN = 0.75
 """The share of the growth over more steps that the nearest must show: what grows slowly, as figure
 does in a log, shows half of it there, a change of thickness all."""
 SHRUNK = 1.7
@@ -118,5 +118,5 @@ def _changed(growth: float, far: float, told: int, hidden: bool) -> bool:
         return False
     if growth < 0:
         return max(growth, far) < -np.log(SHRUNK) and told > _NEAR
-    least = GROWN_FEW if hidden or told <= _NEAR else GROWN
+    least = GROWN_HIDDEN if hidden else GROWN_FEW if told <= _NEAR else GROWN
     return growth > np.log(least) and far > np.log(GROWN_FAR)

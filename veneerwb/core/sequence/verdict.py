@@ -94,7 +94,8 @@ def _singled(
     """The path without second photographs of a leaf, and which leaf each of those shows."""
     doubles: dict[int, int] = {}
     while len(path) > steps.ENOUGH:
-        shares = [_apart(found, path, k) for k in range(len(path) - 1)]
+        apart = order.slices(found.likeness, path)
+        shares = [_apart(found, path, k, apart) for k in range(len(apart))]
         k = int(np.argmin(np.round(shares, 9)))
         if shares[k] >= steps.NONE:
             break
@@ -107,14 +108,14 @@ def _singled(
     return path, doubles
 
 
-def _apart(found: Lying, path: Sequence[int], k: int) -> float:
+def _apart(found: Lying, path: Sequence[int], k: int, apart: np.ndarray) -> float:
     """How far apart a leaf of the path and the next lie by what all others are to them, as a share
     of the steps near; 1 where they cannot be one leaf. How unlike two photographs of one leaf are
-    to each other tells of light and noise, not of slices."""
-    if not _alike(found, path, k):
+    to each other tells more of light and noise than of slices (`apart`, with it)."""
+    if not _alike(found, path, k) or apart[k] >= steps.FEW * steps.near(apart, k):
         return 1.0
-    apart = order.slices(found.likeness, path, unheard=k)
-    return float(apart[k] / max(steps.near(apart, k), 1e-9))
+    by_others = order.slices(found.likeness, path, unheard=k)
+    return float(by_others[k] / max(steps.near(by_others, k), 1e-9))
 
 
 def _alike(found: Lying, path: Sequence[int], k: int) -> bool:
