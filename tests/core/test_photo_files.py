@@ -18,12 +18,14 @@ from veneerwb.core.photos import (
     MOST_NUMBER,
     Photo,
     by_number,
+    by_number_or_name,
     names_apart,
     photo_files,
     save_png,
     sha256_of,
     working_copy,
 )
+from veneerwb.core.preparing import Troubles
 
 
 def grain(rows: int = 30, columns: int = 20, seed: int = 1) -> np.ndarray:
@@ -87,6 +89,37 @@ def test_a_number_that_no_leaf_has_is_refused(name: str) -> None:
     assert list(by_number([f"leaf {MOST_NUMBER}.png"])) == [MOST_NUMBER]
 
 
+@pytest.mark.parametrize("names", [
+    ["IMG_20240501.jpg", "IMG_20240502.jpg", "IMG_20240510.jpg"],
+    ["20240501_095959.jpg", "20240501_100003.jpg", "20240501_100100.jpg"],
+    ["oak a.jpg", "oak b.jpg", "oak c.jpg"],
+    ["at 9.41.58.png", "at 9.42.03.png", "at 10.02.44.png"],  # the last number counts seconds
+    ["leaf 1 of 3.png", "leaf 2 of 3.png", "leaf 3 of 3.png"],
+])  # fmt: skip
+def test_names_without_leaf_numbers_are_counted_in_their_order(names: list[str]) -> None:
+    found = by_number_or_name(names[::-1])
+    assert {number: path.name for number, path in found.items()} == dict(enumerate(names, 1))
+
+
+def test_leaf_numbers_in_names_hold_however_the_names_are_ordered() -> None:
+    for names, numbers in (
+        (["IMG_20240501_101.jpg", "IMG_20240501_103.jpg"], [101, 103]),
+        (["z 1.png", "a 2.png"], [1, 2]),
+        (["b 2.png", "scan 3.png", "a 10.png"], [2, 3, 10]),
+    ):
+        assert list(by_number_or_name(names)) == numbers
+    for names, code in (
+        (["leaf 1.png", "IMG_20240501.jpg"], "number-of-no-leaf"),
+        (["leaf 1.png", "oak.png"], "no-number"),
+        (["a/leaf 1.png", "b/leaf 1.png"], "two-photos-one-number"),
+        (["leaf 3.png", "leaf 03.png", "leaf 4.png"], "two-photos-one-number"),
+        (["a/oak.png", "b/oak.png"], "no-number"),
+    ):
+        with pytest.raises(VeneerError) as caught:
+            by_number_or_name(names)
+        assert caught.value.code == code
+
+
 def test_files_of_one_name_are_called_by_their_folders() -> None:
     assert names_apart(["a/leaf 1.png", "b/leaf 1.png", "a/leaf 2.png"]) == {
         Path("a/leaf 1.png"): "a/leaf 1.png", Path("b/leaf 1.png"): "b/leaf 1.png",
@@ -102,6 +135,19 @@ def test_two_files_with_one_number_are_both_named() -> None:
     with pytest.raises(VeneerError, match=r"leaf 3\.png.*leaf_03\.jpg.*number 3") as caught:
         by_number(["leaf 3.png", "leaf 4.png", "leaf_03.jpg"])
     assert caught.value.code == "two-photos-one-number"
+
+
+def test_what_is_wrong_with_many_photographs_alike_is_said_once() -> None:
+    names = [f"leaf {k}.png" for k in range(1, 8)]
+    line = "Three of the corners lie almost on a line."
+    alike = Troubles([(name, f"{name}: {line}") for name in names], 9)
+    called = "leaf 1.png, leaf 2.png, leaf 3.png, leaf 4.png, leaf 5.png and 2 more"
+    assert str(alike) == f"7 of 9 photographs will not do ({called}): {line}"
+    assert alike.lines == (f"{called}: {line}",)
+    black = ("leaf 8.png", "leaf 8.png is black all over.")
+    mixed = Troubles([*alike.each[:2], black], 9)
+    assert mixed.lines == (f"leaf 1.png, leaf 2.png: {line}", black[1])
+    assert str(mixed).endswith(f"leaf 2.png, leaf 8.png); the first: leaf 1.png: {line}")
 
 
 def test_the_hash_is_that_of_the_file(tmp_path: Path) -> None:

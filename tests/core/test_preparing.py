@@ -276,7 +276,9 @@ def test_the_bad_photographs_of_a_batch_are_named_together(shoot, tmp_path):
     assert "No leaf stands out" in told["leaf 2.png"] and "black" in told["leaf 4.png"]
     assert "given twice" in told["leaf 1.png"]
     assert all(said.startswith(name) or name in said for name, said in caught.value.each)
-    assert str(caught.value).startswith("4 of 6 photographs will not do (leaf 2.png, leaf 4.png")
+    assert str(caught.value).startswith(
+        "4 of 6 photographs will not do (leaf 1.png, leaf 2.png, leaf 4.png, gone 5.png); the first"
+    )
     assert list(out.iterdir()) == []
     again = pickle.loads(pickle.dumps(caught.value))
     assert (str(again), again.each) == (str(caught.value), caught.value.each)

@@ -305,6 +305,8 @@ def test_without_backs_the_wander_is_unknown_and_what_seams_may_miss_is_assumed(
     given = measured_wander(replace(sawn(backs=False), slope=10.0))
     assert "may miss by 3.4 mm by the slope of 10 deg that was given" in given.text
     refused("wander-unknown", with_wander, sawn(backs=False), found)
+    unasked = measured_wander(sawn(), numbers=())
+    assert "not measured yet" in unasked.text and "No back" not in unasked.text
 
 
 def test_backs_that_show_another_leaf_measure_nothing():

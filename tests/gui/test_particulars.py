@@ -223,6 +223,27 @@ def test_the_light_is_evened_and_had_back_on_the_screen(user, fresh, uneven):
     assert user.state(fresh) == before
 
 
+def test_evening_says_how_far_it_is_and_can_be_stopped(user, fresh, uneven, panel):
+    user.open_panel(*OPEN)
+    opened, texts = panel(), []
+    told = opened._progressed
+
+    def heard(name, share):
+        told(name, share)
+        texts.append(user.box("even").text())
+        if share > 0.5:
+            user.box("even").click()
+            told(name, share)
+
+    opened._progressed = heard
+    user.box("even").click()
+    assert "Stop (33 %)" in texts and user.box("trouble").text().startswith("Stopped")
+    assert all(list(leaf.Gains) == [] for leaf in uneven.Leaves)
+    assert "Background" in user.box("even").text() and user.box("save").isEnabled()
+    user.cancel()
+    user.wait_closed()
+
+
 def test_light_that_cannot_be_measured_is_said_and_nothing_is_changed(user, fresh, bundle):
     before = user.state(fresh)
     user.open_panel(*OPEN)

@@ -1,15 +1,18 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Light is evened by what lies round the leaf that is found on a photograph, and by no wood."""
 
+import os
+
 import numpy as np
 import pytest
 from shapely.geometry import box
 
 from veneerwb.core import Bundle, Leaf, Side, sawn_bundle
-from veneerwb.core.photos import Photo
-from veneerwb.core.preparing import Troubles
-from veneerwb.host.light import even_light
-from veneerwb.host.objects import add_bundle
+from veneerwb.core.photos import Photo, save_png
+from veneerwb.core.preparing import Prepared, Troubles
+from veneerwb.host.backs import add_backs
+from veneerwb.host.light import even_backs, even_light, told
+from veneerwb.host.objects import add_bundle, core_bundle
 
 USABLE = box(45.0, 45.0, 175.0, 275.0)
 """mm: well inside the leaf, where there is one."""
@@ -45,6 +48,38 @@ def test_wood_beside_the_usable_area_is_not_taken_for_background(doc):
         even_light(bundle)
     assert len(caught.value.each) == 3 and caught.value.each[1][1].startswith("Leaf 2")
     assert all(list(leaf.Gains) == [] for leaf in bundle.Leaves)
+
+
+def with_back(doc, light):
+    """A bundle on a table whose light is evened, and then a back of leaf 2 in other light."""
+    bundle = made(doc, table=True)
+    even_light(bundle)
+    leaf = core_bundle(bundle).leaf(2)
+    pixels = np.clip(leaf.face.image.as_photographed().pixels * light, 0, 255).astype(np.uint8)
+    save_png(os.path.join(doc.TransientDir, "back.png"), pixels)
+    one = Prepared(
+        os.path.join(doc.TransientDir, "back.png"), pixels.shape[:2], 1.0, None, None, "back", "",
+        1.0, None,
+    )
+    add_backs(bundle, {2: one})
+    even_backs(bundle, [2])
+    doc.recompute()
+    return bundle, bundle.Leaves[1]
+
+
+def test_the_light_of_a_back_that_is_added_is_evened_with_its_face(doc):
+    bundle, leaf = with_back(doc, 0.8)
+    side = core_bundle(bundle).leaf(2)
+    face, back = (one.photo[:20].reshape(-1, 3).mean(axis=0) for one in (side.face, side.back))
+    assert np.allclose(face, back, atol=1.0) and leaf.BackGains[0] > 1.3
+    assert "The back of leaf 2 was made" in " ".join(told(bundle)) and list(leaf.Notes) == []
+
+
+def test_a_back_whose_light_cannot_be_evened_says_so(doc):
+    bundle, leaf = with_back(doc, 0.0)
+    assert list(leaf.BackGains) == []
+    assert leaf.Notes[0].startswith("Back: its light stays as photographed. The back of leaf 2")
+    assert "The back of leaf 2 is as photographed." in told(bundle)
 
 
 def test_the_table_counts_however_little_of_the_leaf_is_usable(doc):

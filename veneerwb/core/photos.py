@@ -27,8 +27,9 @@ from veneerwb.core.files import reason, shown_name, write_beside
 from veneerwb.core.plane import finite, positive
 
 __all__ = [
-    "MOST_MEGAPIXELS", "MOST_NUMBER", "SUFFIXES", "Photo", "by_number", "checked_gains",
-    "names_apart", "photo_files", "save_jpeg", "save_png", "sha256_of", "shrunk", "working_copy",
+    "MOST_MEGAPIXELS", "MOST_NUMBER", "SUFFIXES", "Photo", "by_number", "by_number_or_name",
+    "checked_gains", "names_apart", "number_in", "photo_files", "save_jpeg", "save_png",
+    "sha256_of", "shrunk", "working_copy",
 ]
 
 AnyPath = str | os.PathLike[str]
@@ -255,20 +256,25 @@ def _in_full(path: Path) -> str:
     return str(path.absolute()).encode("utf-8", "replace").decode("utf-8")
 
 
+def number_in(path: AnyPath) -> int | None:
+    """The last whole number in a file's name (without its suffix); None where there is none."""
+    digits = re.findall(r"\d+", Path(path).stem)
+    return int(digits[-1]) if digits else None
+
+
 def by_number(paths: Iterable[AnyPath]) -> dict[int, Path]:
     """The files by the last whole number in each name (without its suffix), in order of number."""
     numbered: dict[int, Path] = {}
     files = [*map(Path, paths)]
     called = names_apart(files)
     for path in files:
-        digits = re.findall(r"\d+", path.stem)
-        if not digits:
+        number = number_in(path)
+        if number is None:
             raise VeneerError(
                 "no-number",
                 "The file name {file} holds no number; put the number of the leaf in it.",
                 file=called[path],
             )
-        number = int(digits[-1])
         if not 1 <= number <= MOST_NUMBER:
             raise VeneerError(
                 "number-of-no-leaf",
@@ -284,6 +290,25 @@ def by_number(paths: Iterable[AnyPath]) -> dict[int, Path]:
             )
         numbered[number] = path
     return dict(sorted(numbered.items()))
+
+
+def by_number_or_name(paths: Iterable[AnyPath]) -> dict[int, Path]:
+    """The files as `by_number` has them; where the last numbers in their names cannot be those of
+    leaves (dates, times, none at all), counted from 1 in the natural order of the names."""
+    files = sorted(map(Path, paths), key=_natural)
+    return dict(enumerate(files, start=1)) if _uncounted(files) else by_number(files)
+
+
+def _uncounted(files: Sequence[Path]) -> bool:
+    """Whether files in natural order hold no numbers of leaves, and their names tell an order."""
+    if len({tuple(_natural(path)[0]) for path in files}) < len(files):
+        return False
+    last = [number_in(path) for path in files]
+    if not any(n is not None and 1 <= n <= MOST_NUMBER for n in last):
+        return True
+    # In names that are alike but for their numbers another one rises: "9.41.58", "9.42.03".
+    alike = len({re.sub(r"\d+", "", path.stem) for path in files}) == 1
+    return alike and None not in last and any(a >= b for a, b in zip(last, last[1:]))
 
 
 # --- copies ------------------------------------------------------------------------------------

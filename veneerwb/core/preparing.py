@@ -23,7 +23,7 @@ from veneerwb.core.evening import Evening, Light, Three, evenings
 from veneerwb.core.leaf import Bundle, Leaf, Side, measures
 from veneerwb.core.photos import AnyPath, Photo, names_apart, save_jpeg
 from veneerwb.core.preparation import LIGHTS, Preparation, made
-from veneerwb.core.preparing_report import batch_report
+from veneerwb.core.preparing_report import batch_report, named, said_of
 
 __all__ = [
     "LIGHTS", "Batch", "Cancelled", "Preparation", "Prepared", "Progress", "Troubles",
@@ -49,20 +49,25 @@ class Cancelled(VeneerError):
 
 class Troubles(VeneerError):
     """What is wrong with photographs of a batch: `each`, (name, sentence) of every one that will
-    not do; files of several folders that share a name are called by their folders too. As text it
-    is one sentence that names them all."""
+    not do, in the order of the batch; files of several folders that share a name are called by
+    their folders too. `lines` are the sentences with alike ones put together; the text is one
+    sentence that names the photographs."""
 
     def __init__(self, each: Sequence[tuple[str, str]], total: int) -> None:
         self.each = tuple(each)
+        self.lines = said_of(self.each)
         names = list(dict.fromkeys(name for name, _ in self.each))
         first = self.each[0][1]
         if len(self.each) == 1:
             super().__init__("photo-will-not-do", "{said}", said=first, count=1, total=total)
             return
+        alike = len(self.lines) == 1
         super().__init__(
             "photos-will-not-do",
-            "{count} of {total} photographs will not do ({names}); the first: {said}",
-            count=len(names), total=total, names=", ".join(names), said=first,
+            "{count} of {total} photographs will not do ({names})"
+            + (": {said}" if alike else "; the first: {said}"),
+            count=len(names), total=total, names=named(names),
+            said=self.lines[0].removeprefix(f"{named(names)}: ") if alike else first,
         )
 
     def __reduce__(self) -> tuple[Any, ...]:
@@ -199,12 +204,14 @@ class _Work:
 
     def __init__(self, folder: Path, total: int) -> None:
         self.folder, self.total = folder, total
+        self.names: dict[str, int] = {}  # in the order of the batch
         self.files: list[Path] = []
         self.done: list[tuple[Prepared, Any]] = []
         self.troubles: list[tuple[str, str]] = []
 
     def take(self, path: Path, name: str, how: Preparation) -> None:
         """Makes one photograph ready; what is wrong with it is noted."""
+        self.names.setdefault(name, len(self.names))
         try:
             pixels, sha256 = decoded(path)
             leaf = made(pixels, how, name)
@@ -234,7 +241,7 @@ class _Work:
         self._sideways()
         even = self._evenings(light)
         if self.troubles:
-            raise Troubles(self.troubles, self.total)
+            raise Troubles(sorted(self.troubles, key=lambda one: self.names[one[0]]), self.total)
         ready = tuple(
             _with_notes(one, evening, self._unlike(one))
             for (one, _), evening in zip(self.done, even)

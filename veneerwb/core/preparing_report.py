@@ -11,7 +11,7 @@ import numpy as np
 from veneerwb.core.errors import number
 from veneerwb.core.evening import Evening
 
-_NAMED = 5  # photographs named one by one; of more the worst
+_NAMED = 5  # photographs named one by one
 
 
 def batch_report(photos: Sequence[Any], light: str) -> str:
@@ -27,6 +27,23 @@ def batch_report(photos: Sequence[Any], light: str) -> str:
         )
     lines += light_report([one.evening for one in photos if one.evening is not None], light)
     return "\n".join([*lines, *_notes(photos)])
+
+
+def said_of(each: Sequence[tuple[str, str]]) -> tuple[str, ...]:
+    """What is said of photographs, (name, sentence), as lines: what is said alike, once."""
+    names: dict[str, list[str]] = {}
+    for name, said in each:
+        names.setdefault(said.removeprefix(f"{name}: "), []).append(name)
+    return tuple(
+        said if len(of) == 1 and of[0] in said else f"{named(of)}: {said}"
+        for said, of in names.items()
+    )
+
+
+def named(names: Sequence[str]) -> str:
+    """Names one after the other; of many the first."""
+    more = len(names) - _NAMED
+    return ", ".join(names[:_NAMED]) + (f" and {more} more" if more > 0 else "")
 
 
 def _notes(photos: Sequence[Any]) -> list[str]:

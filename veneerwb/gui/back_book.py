@@ -36,6 +36,7 @@ from veneerwb.gui.panels import fields
 from veneerwb.gui.photo_frame import Picture, Place
 from veneerwb.gui.photo_items import Item, mark
 from veneerwb.host import areas, backs, values
+from veneerwb.host.light import even_backs
 from veneerwb.host.sequence import apply_ties, leaf_objects
 
 translate = FreeCAD.Qt.translate
@@ -199,18 +200,18 @@ class BackBook:
 
     # --- what they tell -----------------------------------------------------------------------
 
-    def prove(self) -> None:
-        """Asks the backs how the leaves lay."""
-        self.sense = proved_sense(self.bundle)
+    def prove(self, told: Callable[[float], Any] = lambda share: None) -> None:
+        """Asks the backs how the leaves lay. `told` hears the share that is done."""
+        self.sense = proved_sense(self.bundle, progress=told)
 
-    def say_so(self) -> None:
-        """Takes the sense that was proved for the bundle's."""
-        self.bundle = replace(self.bundle, back=self.sense.back)
-        self.prove()
+    def say_so(self, told: Callable[[float], Any] = lambda share: None) -> None:
+        """Takes the sense that was proved for the bundle's. `told` as for `prove`."""
+        said = replace(self.bundle, back=self.sense.back)
+        self.sense, self.bundle = proved_sense(said, progress=told), said
 
-    def measure(self) -> None:
+    def measure(self, told: Callable[[float], Any] = lambda share: None) -> None:
         """Measures the wander on the tied backs; it is kept where it is known. Raises VeneerError
-        where none is tied."""
+        where none is tied. `told` hears the share that is done."""
         numbers = self.tied_numbers()
         if self.numbers and not numbers:
             raise VeneerError(
@@ -218,7 +219,7 @@ class BackBook:
                 "Tie the backs to their faces first: until then the shift of the photographs "
                 "would pass for wander.",
             )
-        self.wander = measured_wander(self.bundle, self.ties, numbers)
+        self.wander = measured_wander(self.bundle, self.ties, numbers, told)
         if self.wander.known:
             self.kept = (self.wander.across, self.wander.along, self.wander.left)
 
@@ -346,6 +347,8 @@ class BackBook:
         ties = self._new_ties()
         if ties:
             apply_ties(self.obj, ties)
+        if self._ready:
+            even_backs(self.obj, self._ready)  # once tied: what lies round the leaf is known then
         if self.bundle.back != self._was.back:
             backs.set_sense(self.obj, self.bundle.back)
         if self._measured():

@@ -7,13 +7,13 @@ Clicks are places on a photograph held upright, (column, row).
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
 from veneerwb.core import VeneerError
-from veneerwb.core.photos import by_number, names_apart, photo_files
+from veneerwb.core.photos import by_number_or_name, names_apart, number_in, photo_files
 from veneerwb.core.plane import positive
 from veneerwb.core.preparation import check_leaf_size
 from veneerwb.core.preparing import LIGHTS, Preparation
@@ -45,15 +45,15 @@ def found(files: list[Path], folder: str, behind: str) -> tuple[dict[int, Path],
         raise VeneerError(
             "nothing-chosen", "Choose the folder that holds the photographs of the leaves."
         )
-    faces, backs = sorted_out(files or photo_files(Path(folder).expanduser()))
-    if behind:
-        backs = by_number([*backs.values(), *photo_files(Path(behind).expanduser())])
-    return faces, backs
+    more = photo_files(Path(behind).expanduser()) if behind else []
+    return sorted_out(files or photo_files(Path(folder).expanduser()), more)
 
 
-def sorted_out(paths: Iterable[Path]) -> tuple[dict[int, Path], dict[int, Path]]:
-    """The photographs of faces and those of backs, whose names say back, by the leaves' numbers.
-    Raises VeneerError."""
+def sorted_out(
+    paths: Iterable[Path], behind: Iterable[Path] = ()
+) -> tuple[dict[int, Path], dict[int, Path]]:
+    """The photographs of faces and those of backs, whose names say back or which are `behind`, by
+    the leaves' numbers. Raises VeneerError."""
     faces, backs = [], []
     for path in paths:
         (backs if _BACK.search(path.stem) else faces).append(path)
@@ -61,7 +61,29 @@ def sorted_out(paths: Iterable[Path]) -> tuple[dict[int, Path], dict[int, Path]]
         raise VeneerError(
             "only-backs", "The names of all photographs say back; those of the faces are missing."
         )
-    return by_number(faces), by_number(backs)
+    numbered = by_number_or_name(faces)
+    return numbered, _behind([*backs, *behind], list(numbered))
+
+
+def counted(photos: Mapping[int, Path]) -> bool:
+    """Whether photographs were numbered in the order of their names, not by numbers in these."""
+    return any(number_in(path) != number for number, path in photos.items())
+
+
+def _behind(backs: list[Path], leaves: list[int]) -> dict[int, Path]:
+    """Photographs of backs by their leaves' numbers. In the order of their names they are those of
+    all leaves, or of none that could be told."""
+    numbered = by_number_or_name(backs)
+    if not counted(numbered):
+        return numbered
+    if len(numbered) != len(leaves):
+        raise VeneerError(
+            "backs-not-numbered",
+            "The names of the {backs} photographs of backs do not tell whose they are; put the "
+            "number of its leaf last in each name.",
+            backs=len(numbered),
+        )
+    return dict(zip(leaves, numbered.values()))
 
 
 @dataclass

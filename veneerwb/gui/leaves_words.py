@@ -8,7 +8,7 @@ from pathlib import Path
 import FreeCAD
 
 from veneerwb.core.squaring import scale_between
-from veneerwb.gui.leaves_plan import WANTED, Plan
+from veneerwb.gui.leaves_plan import WANTED, Plan, counted
 from veneerwb.host.photos import shape_of
 
 translate = FreeCAD.Qt.translate
@@ -27,6 +27,10 @@ def summary(faces: dict[int, Path], backs: dict[int, Path], plan: Plan) -> str:
     missing = numbers[-1] - numbers[0] + 1 - len(numbers)
     if missing:
         text += " " + translate(HERE, "{count} in between are missing.").format(count=missing)
+    if counted(faces):
+        text += " " + translate(
+            HERE, "Counted in the order of their names, which hold no leaf numbers."
+        )
     if backs:
         text += " " + translate(HERE, "Backs: {count}.").format(count=len(backs))
     return f"{text} {_clicks(plan, [*faces.values(), *backs.values()])}".rstrip()
@@ -38,9 +42,9 @@ def _clicks(plan: Plan, paths: list[Path]) -> str:
         return _size(plan, paths[0])
     lacking = len(plan.missing(paths))
     if lacking and not plan.each:
-        return translate(HERE, "One is to be clicked on.")
+        return translate(HERE, "One is still to be clicked on.")
     if lacking:
-        return translate(HERE, "{count} are to be clicked on.").format(count=lacking)
+        return translate(HERE, "Still to be clicked on: {count}.").format(count=lacking)
     text = translate(HERE, "All are clicked on.")
     return text if plan.scale not in ("points", "two marks") else f"{text} {_size(plan, paths[0])}"
 

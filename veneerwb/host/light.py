@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
 import numpy as np
@@ -11,7 +11,7 @@ from shapely import affinity
 
 from veneerwb.core import Leaf, Side, VeneerError
 from veneerwb.core.background import around, leaf_on_background
-from veneerwb.core.evening import Evening, Light, measured
+from veneerwb.core.evening import Evening, Light, Three, evenings, measured
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.photos import checked_gains
 from veneerwb.core.preparation import CLEAR
@@ -26,17 +26,24 @@ RAGGED = 3.0
 """Pixels: an outline that is found is not truer than that."""
 
 
-def even_light(bundle_obj: Any, patch: Any = None, grey: bool = False) -> list[str]:
+def even_light(
+    bundle_obj: Any, patch: Any = None, grey: bool = False,
+    progress: Callable[[float], Any] | None = None,
+) -> list[str]:
     """Evens the light of all photographs of a Bundle object, those of backs too, and says what was
     done: from the background round the leaf that is found on each, or from `patch` (shapely, mm on
     every photograph as the leaf is seen from its face), which may be known to be grey.
 
     The gains are set and EvenLight is on; nothing else changes, in one undo step. Raises Troubles,
-    which names every photograph whose light cannot be had, before anything is changed.
+    which names every photograph whose light cannot be had, before anything is changed. `progress`
+    is told the share done before each photograph; what it raises leaves all as it was.
     """
+    tell = progress or (lambda share: None)
     bundle, objects = values.plain_bundle(bundle_obj), leaf_objects(bundle_obj)
     places, lights, troubles = [], [], []
-    for number, name, side, leaf in _sides(bundle):
+    sides = [*_sides(bundle)]
+    for number, name, side, leaf in sides:
+        tell(len(places) / len(sides))
         places.append((objects[number], name))
         try:
             lights.append(_light(side, leaf, patch, _called(objects[number], name)))
@@ -53,14 +60,44 @@ def even_light(bundle_obj: Any, patch: Any = None, grey: bool = False) -> list[s
     return report
 
 
+def even_backs(bundle_obj: Any, numbers: Iterable[int]) -> None:
+    """Evens the light of backs that were added to leaves whose faces are evened already, so that
+    the background is as light behind both; where that cannot be measured, the leaf's Notes say so.
+    """
+    bundle, objects = values.plain_bundle(bundle_obj), leaf_objects(bundle_obj)
+    with one_step(bundle_obj.Document, "Even light of backs"):
+        for leaf in map(bundle.leaf, numbers):
+            obj = objects[leaf.number]
+            gains = checked_gains(obj.Gains)
+            if gains is None:
+                continue
+            try:
+                found = _as_the_face(leaf, gains, obj)
+            except VeneerError as error:
+                said = f"Back: its light stays as photographed. {error}"
+                set_if_new(obj, Notes=[*obj.Notes, said])
+            else:
+                set_if_new(obj, BackGains=list(found))
+
+
+def _as_the_face(leaf: Leaf, gains: Three, obj: Any) -> Three:
+    face = _light(leaf.face, leaf, None, _called(obj, "Gains"))
+    back = _light(leaf.back, leaf, None, _called(obj, "BackGains"))
+    return evenings([back], target=np.multiply(face.level, gains))[0].gains
+
+
 def told(bundle_obj: Any) -> list[str]:
-    """What the gains of a Bundle object do to each photograph, in sentences, by leaf."""
-    return [
-        Evening(checked_gains(getattr(obj, name)), name=_called(obj, name)).text
-        for obj in leaf_objects(bundle_obj).values()
-        for name in ("Gains", "BackGains")
-        if getattr(obj, name)
-    ]
+    """What the gains of a Bundle object do to each photograph, in sentences, by leaf, and which
+    backs they leave out."""
+    said = []
+    for obj in leaf_objects(bundle_obj).values():
+        for name in ("Gains", "BackGains"):
+            if getattr(obj, name):
+                gains = checked_gains(getattr(obj, name))
+                said.append(Evening(gains, name=_called(obj, name)).text)
+        if obj.Gains and obj.BackPhoto and not obj.BackGains:
+            said.append(f"{_called(obj, 'BackGains')} is as photographed.")
+    return said
 
 
 def _sides(bundle: Bundle) -> Iterator[tuple[int, str, Side, Leaf]]:

@@ -136,6 +136,25 @@ def test_untied_backs_do_not_measure_the_wander(user, shots, backs):
     assert "Tie the backs to their faces first" in user.box("trouble").text()
 
 
+@pytest.mark.parametrize("button", ["prove", "measure"])
+def test_what_backs_are_asked_can_be_stopped(user, shots, backs, button):
+    backs.choose("add", *shots.backs.values())
+    user.box("outline").click()
+    backs.tell()
+    told, texts = backs.panel._progressed, []
+
+    def heard(name, share):
+        told(name, share)
+        texts.append(user.box(button).text())
+        backs.panel._stopped = share > 0.3
+
+    backs.panel._progressed = heard
+    user.box(button).click()
+    assert "Stop (33 %)" in texts and user.box("trouble").text().startswith("Stopped")
+    assert backs.panel.book.sense is None and backs.panel.book.wander is None
+    assert user.box(button).isEnabled() and "Stop" not in user.box(button).text()
+
+
 def test_a_doubtful_tie_is_not_kept_unless_it_is_taken(user, bundle, shots, backs, tmp_path):
     other = np.asarray(Image.open(shots.backs[3])).copy()
     other[:150] = other[250:] = TABLE  # a short piece of it

@@ -98,6 +98,28 @@ def test_all_photographs_that_will_not_do_are_named_together(user, fresh, panel,
         "leaf 4.png is white all over; photograph the leaf again.",
     ]
     assert fresh.Objects == [] and fresh.UndoCount == 0
+    (folder / "leaf 4.png").unlink()
+    user.box("tabs").setCurrentIndex(0)
+    user.fill("folder", f"{folder}/")  # other photographs: what was said of those before goes
+    user.wait_for(lambda: not user.visible(QtGui.QListWidget, "report"), "the report goes")
+
+
+def test_names_that_hold_no_leaf_numbers_are_counted_and_it_is_said(
+    user, fresh, panel, save, photograph
+):
+    folder = save(**{f"IMG_2024050{k}": photograph(k) for k in (1, 2, 3)})
+    for k in (1, 3):
+        photo = folder / f"IMG 2024050{k}.png"
+        (folder / f"IMG 2024050{k} back.png").write_bytes(photo.read_bytes()[:-12])
+    panel(folder, scale="pixel", per_pixel="1 mm")
+    assert "backs do not tell whose they are" in user.box("trouble").text()
+    for back in folder.glob("*back.png"):
+        back.unlink()
+    user.fill("folder", f"{folder}/")
+    said = user.box("summary").text()
+    assert "leaves 1 to 3. Counted in the order of their names" in said
+    user.ok()
+    assert [leaf.Number for leaf in user.only(fresh, "Bundle").Leaves] == [1, 2, 3]
 
 
 @pytest.mark.parametrize("then", ["cancel", "again", "other document"])

@@ -114,7 +114,7 @@ def test_clicks_do_not_hold_for_photographs_of_another_folder(
     for place in ((LEFT, TOP), (LEFT, TOP + LENGTH)):
         hand.click(place)
     user.fill("folder", str(other))
-    assert "One is to be clicked on" in user.box("summary").text()
+    assert "One is still to be clicked on" in user.box("summary").text()
     assert made.photographs is None and not user.visible(QtGui.QWidget, "canvas")
     user.ok()
     assert "missing" in user.box("trouble").text()

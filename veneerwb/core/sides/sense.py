@@ -9,7 +9,7 @@ more alike is the same surface.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import Any
@@ -82,11 +82,16 @@ class Sense:
         return " ".join(note.text for note in self.notes)
 
 
-def proved_sense(bundle: Bundle, numbers: Sequence[int] | None = None) -> Sense:
+def proved_sense(
+    bundle: Bundle, numbers: Sequence[int] | None = None,
+    progress: Callable[[float], Any] | None = None,
+) -> Sense:
     """What the photographed backs (of leaves `numbers`, or all) prove of the stack's sense.
 
     Backs lie on their leaves as the bundle has it (tie them first), and faces as photographed.
+    `progress` is told the share done before each back.
     """
+    tell = progress or (lambda share: None)
     chosen = [bundle.leaf(n) for n in (bundle.numbers if numbers is None else numbers)]
     backs = [leaf for leaf in chosen if leaf.back.source == "photo"]
 
@@ -94,11 +99,14 @@ def proved_sense(bundle: Bundle, numbers: Sequence[int] | None = None) -> Sense:
     def face(number: int) -> tuple[Grid, ...]:
         return grids(bundle.leaf(number))
 
-    readings = tuple(_reading(bundle, leaf, face) for leaf in backs)
+    readings = []
+    for leaf in backs:
+        tell(len(readings) / len(backs))
+        readings.append(_reading(bundle, leaf, face))
     senses = {r.same for r in readings if r.same in ("next", "previous")}
     back = senses.pop() if len(senses) == 1 else None
     agrees = None if back is None or bundle.back == "own" else back == bundle.back
-    return Sense(back, agrees, readings, tuple(_notes(bundle, readings, back, agrees)))
+    return Sense(back, agrees, tuple(readings), tuple(_notes(bundle, readings, back, agrees)))
 
 
 # --- one back ----------------------------------------------------------------------------------

@@ -10,7 +10,7 @@ along it by t / tan a through a leaf of thickness t (plane geometry).
 from __future__ import annotations
 
 import math
-from collections.abc import Collection, Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any, ClassVar
 
@@ -93,17 +93,22 @@ class Wander:
 
 
 def measured_wander(
-    bundle: Bundle, ties: Mapping[int, Tie] | None = None, numbers: Collection[int] | None = None
+    bundle: Bundle, ties: Mapping[int, Tie] | None = None, numbers: Collection[int] | None = None,
+    progress: Callable[[float], Any] | None = None,
 ) -> Wander:
     """The wander that the photographed backs (of leaves `numbers`, or all) show, each where its
     sides' registers and views tie it to its leaf; `ties` (by leaf number) adds how far those may be
-    off."""
-    passages = tuple(
-        _passage(leaf, (ties or {}).get(leaf.number))
-        for leaf in bundle.leaves
+    off. `progress` is told the share done before each back."""
+    tell = progress or (lambda share: None)
+    backs = [
+        leaf for leaf in bundle.leaves
         if (numbers is None or leaf.number in numbers)
         and leaf.back.source == "photo" and not _one_picture(leaf)
-    )
+    ]
+    passages: tuple[Passage, ...] = ()
+    for leaf in backs:
+        tell(len(passages) / len(backs))
+        passages += (_passage(leaf, (ties or {}).get(leaf.number)),)
     sure = np.array([(p.across, p.along) for p in passages if p.sure])
     if not len(sure):
         return _unknown(bundle, passages)
@@ -158,11 +163,18 @@ def _unknown(bundle: Bundle, passages: tuple[Passage, ...]) -> Wander:
         "slope": ASSUMED_SLOPE if bundle.slope is None else abs(bundle.slope),
         "backs": len(passages),
     }
-    why = (
-        "The photographs of {backs} backs do not show how far the figure wanders from surface to "
-        "surface" if passages else "No back was photographed, so that how far the figure wanders "
-        "from surface to surface is unknown"
-    )
+    if passages:
+        why = (
+            "The photographs of {backs} backs do not show how far the figure wanders from surface "
+            "to surface"
+        )
+    elif any(leaf.back.source == "photo" for leaf in bundle.leaves):
+        why = "How far the figure wanders from surface to surface is not measured yet"
+    else:
+        why = (
+            "No back was photographed, so that how far the figure wanders from surface to surface "
+            "is unknown"
+        )
     basis = (
         "if it slopes {slope} deg to the leaf, which is assumed and not measured"
         if bundle.slope is None else "by the slope of {slope} deg that was given"

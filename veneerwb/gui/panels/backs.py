@@ -23,6 +23,8 @@ SIDES = ("face", "back", "both")
 SCALES = ("face", "pixel")
 MOST = 6
 """Marks on a side."""
+MOST_LOW = 110
+"""Pixels that the list of backs takes at most."""
 
 
 def look(doc: Any, bundles: list[Any], number: int | None = None) -> BacksPanel:
@@ -113,6 +115,8 @@ class BacksPanel(LeafByLeaf, AtWork):
             form.backs.addItem(book.listed(number))
         here = book.numbers.index(self.number) if self.number in book.numbers else -1
         form.backs.setCurrentRow(here)
+        row = max(form.backs.sizeHintForRow(0), 16)  # no taller than needed: the panel is low
+        form.backs.setFixedHeight(min(MOST_LOW, max(2, len(book.numbers)) * row + 8))
         count = translate(HERE, "{backs} of {leaves} backs are photographed.")
         form.counted.setText(
             count.format(backs=len(book.numbers), leaves=len(book.bundle.numbers))
@@ -283,13 +287,13 @@ class BacksPanel(LeafByLeaf, AtWork):
     # --- what they tell -----------------------------------------------------------------------
 
     def _prove(self) -> None:
-        self.attempt(lambda: (self.book.prove(), self.lay_out()))
+        self.at_work("prove", lambda told: (self.book.prove(told), self.lay_out()))
 
     def _say_so(self) -> None:
-        self.attempt(lambda: (self.book.say_so(), self.lay_out()))
+        self.at_work("say_so", lambda told: (self.book.say_so(told), self.lay_out()))
 
     def _measure(self) -> None:
-        self.attempt(lambda: (self.book.measure(), self.lay_out()))
+        self.at_work("measure", lambda told: (self.book.measure(told), self.lay_out()))
 
     def _pinned(self, *_: Any) -> None:
         if self.book is not None:

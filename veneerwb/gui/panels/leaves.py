@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -32,6 +33,8 @@ def bring_in() -> LeavesPanel:
 SCALES = ("length", "width", "pixel", "points", "corners", "rings", "two marks", "four marks")
 APART = {"ab": 300.0, "bc": 400.0, "cd": 300.0, "da": 400.0, "ac": 500.0, "bd": 500.0}
 """The boxes of the six distances between four paper marks, and what they say at first, in mm."""
+LOW, HIGH = 120, 260
+"""Pixels at least of the report: above the questions, and alone."""
 
 
 class LeavesPanel(Panel):
@@ -49,8 +52,7 @@ class LeavesPanel(Panel):
         self.bundle: Any = None  # what has been brought in
         self.working = self.stopped = False
         self._asked_last: tuple[Any, ...] = ()
-        self._troubles: tuple[tuple[str, str], ...] = ()  # of the photographs that will not do
-        self._paths: list[Path] = []
+        self._paths, self._troubles = [], ()  # and what is said of those that will not do
         form = self.form
         fields.offer(form.scale, SCALES)
         fields.offer(form.corners_of, (False, True))
@@ -69,7 +71,7 @@ class LeavesPanel(Panel):
         form.pick_folder.clicked.connect(self._ask_folder)
         form.pick_files.clicked.connect(self._ask_files)
         form.pick_backs.clicked.connect(self._ask_backs)
-        form.folder.textEdited.connect(self._forget_files)
+        form.folder.textEdited.connect(lambda *_: self.files.clear())
         for box in self._summed:
             fields.watch(box, self._changed)
         for box in (form.scale, form.corners_of, form.each, form.leaf, form.light, form.back,
@@ -126,9 +128,6 @@ class LeavesPanel(Panel):
             self.form.folder.setText(str(self.files[0].parent))
             self._sum_up()
 
-    def _forget_files(self) -> None:
-        self.files = []
-
     def photos(self) -> tuple[dict[int, Path], dict[int, Path]]:
         """The photographs of faces and of backs by their leaves' numbers. Raises VeneerError."""
         from veneerwb.gui.leaves_plan import found
@@ -158,6 +157,7 @@ class LeavesPanel(Panel):
     def _meet(self, paths: list[Path]) -> None:
         """Photographs that none of those before are among have not been clicked on."""
         if paths != self._paths:
+            self.form.report.setVisible(False)
             self._close_window()
             if not set(paths) & set(self._paths):
                 self.clicks = None
@@ -200,6 +200,7 @@ class LeavesPanel(Panel):
         self.show_row(form.each, clicked or patch)
         self.show_row(form.side, form.back.currentData() in ("next", "previous"))
         form.sense_hint.setVisible(self._sense() == "own" and form.back.currentData() != "own")
+        form.apart_hint.setVisible(scale in ("two marks", "four marks"))
         form.click_scale.setVisible(clicked)
         form.click_patch.setVisible(patch)
         form.outlines.setVisible(form.leaf.currentData() != "whole")
@@ -250,8 +251,7 @@ class LeavesPanel(Panel):
 
     def _brought_in(self) -> bool:
         """Brings the photographs in; whether that is all, and nothing is to be looked at."""
-        self.working, self.stopped = True, False
-        self._troubles = ()
+        self.working, self.stopped, self._troubles = True, False, ()
         try:
             went_well = self.attempt(self._bring_in)
         finally:
@@ -264,14 +264,14 @@ class LeavesPanel(Panel):
         if looked_at:
             self.attempt(lambda: self._look_at(said))
         elif len(self._troubles) > 1:
-            self._report([text for _, text in self._troubles])
+            self._report(self._troubles)
         return went_well and not looked_at
 
-    def _report(self, lines: list[str]) -> None:
+    def _report(self, lines: Sequence[str]) -> None:
         """Shows what is to be said of the photographs."""
         self.form.report.clear()
-        for line in lines:
-            self.form.report.addItem(line)
+        self.form.report.addItems(list(lines))
+        self.form.report.setMinimumHeight(LOW if self.bundle is None else HIGH)
         self.form.report.setVisible(True)
 
     def _look_at(self, said: list[str]) -> None:
@@ -304,7 +304,7 @@ class LeavesPanel(Panel):
                 backs_how=dict(zip(backs, hows[len(faces) :])),
             )
         except Exception as error:
-            self._troubles = getattr(error, "each", ())
+            self._troubles = getattr(error, "lines", ())
             self._take_out()
             raise
 

@@ -10,6 +10,7 @@ import FreeCADGui
 from PySide import QtGui
 
 from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.at_work import AtWork, Progress
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.live import LivePanel
 from veneerwb.gui.saving import with_ending
@@ -23,11 +24,12 @@ IN_THE_FILE = {
 """The boxes, and the names of what they show in an inventory."""
 
 
-class ParticularsPanel(LivePanel):
+class ParticularsPanel(LivePanel, AtWork):
     """Asks what a bundle is; says how much there is of it; writes and reads it as CSV."""
 
     names = (*IN_THE_FILE, "EvenLight")
     drawn, picture = "particulars", "veneer-particulars"
+    locked = ("save", "read", "EvenLight")
 
     def offer(self) -> None:
         from veneerwb.host.objects.bundle import TIGHT_SIDES
@@ -37,7 +39,7 @@ class ParticularsPanel(LivePanel):
         fields.offer(form.Cut, [form.Cut.itemText(row) for row in range(form.Cut.count())])
         form.save.clicked.connect(lambda: self.attempt(self._save))
         form.read.clicked.connect(lambda: self.attempt(self._read))
-        form.even.clicked.connect(lambda: self.attempt(self._even))
+        self.connect("even", lambda: self.at_work("even", self._even))
 
     def tell(self) -> None:
         super().tell()
@@ -64,18 +66,25 @@ class ParticularsPanel(LivePanel):
 
         done = told(self.obj)
         form = self.form
-        form.EvenLight.setEnabled(bool(done) and "EvenLight" in self.offered)
+        form.EvenLight.setEnabled(
+            bool(done) and "EvenLight" in self.offered and not self.working
+        )
         form.light.setVisible(bool(done))
         form.light.clear()
         for line in done:
             form.light.addItem(line)
 
-    def _even(self) -> None:
+    def _lock(self, locked: bool) -> None:
+        super()._lock(locked)
+        if not locked:
+            self._tell_light()
+
+    def _even(self, told: Progress) -> None:
         """Measures the light on the background, and shows it evened."""
         from veneerwb.host.light import even_light
 
         self._lay()
-        even_light(self.obj)
+        even_light(self.obj, progress=told)
         self.fill("EvenLight", True)
         self.changed()
 
