@@ -122,20 +122,26 @@ def test_small_tops_are_looked_at_on_small_cells():
 
 
 def test_measures_are_told_in_words():
-    assert in_words(Appeal(12.0, 9.5, 0.4, 5.0)) == (
+    strong, quiet = (
+        in_words(Appeal(*values)) for values in ((12.0, 9.5, 0.4, 5.0), (1.0, 0.2, 2.5, 0.3))
+    )
+    assert [str(said) for said in strong] == [
         "strong colour change", "lively grain", "quiet seams", "closing seam shows clearly",
-    )
-    assert in_words(Appeal(1.0, 0.2, 2.5, 0.3)) == (
-        "little colour change", "even grain", "seams show",
-    )
+    ]
+    assert [str(said) for said in quiet] == ["little colour change", "even grain", "seams show"]
+    # As with errors and findings a screen finds the case by its code and has the figure.
+    assert [said.code for said in quiet] == ["little-contrast", "little-variety", "clear-seams"]
+    assert strong[3].values == {"closing": 5.0}
 
 
 def test_the_words_for_more_are_never_those_for_less():
+    codes = [code for _, words in BANDS.values() for code, _ in words]
+    assert len(codes) == len(set(codes))
     for name, (limits, words) in BANDS.items():
-        assert len(words) == len(limits) + 1 == len(set(words))
+        assert len(words) == len(limits) + 1 == len({text for _, text in words})
         assert list(limits) == sorted(limits)
         at = Appeal(**{**dict.fromkeys(BANDS, 0.0), name: limits[-1]})  # a limit is the next band
-        assert words[-1] in in_words(at)
+        assert words[-1][0] in {said.code for said in in_words(at)}
 
 
 def test_pieces_that_are_not_alike_count_by_their_area():

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from shapely.geometry import Polygon, box
+from shapely.geometry import Point, Polygon, box
 
 from veneerwb.core import (
     Bundle,
@@ -267,6 +267,13 @@ def test_a_fault_in_the_oversize_goes_with_the_trim():
     layout = eight(with_fault(box(149, 402, 151, 406)), oversize=10.0)
     assert find(layout, "fault-in-trim").pieces == (3,)
     assert find(layout, "fault-seen") is None
+
+
+def test_what_a_disc_covers_may_hold_a_fault():
+    # The tip lies at 100 on the axis; the fault's far corners are 16.03 mm from it.
+    layout, both = eight(with_fault(box(149, 106, 151, 116))), {"fault-seen", "fault-covered"}
+    for reach, told in ((0.0, "fault-seen"), (15.9, "fault-seen"), (16.3, "fault-covered")):
+        assert codes(layout, hidden=Point(0.0, 0.0).buffer(reach, 64)) & both == {told}
 
 
 def test_a_fault_beside_the_piece_says_nothing():

@@ -2,6 +2,7 @@
 """Spots of a match that are kept: undone, saved, copied, deleted, known for old."""
 
 import os
+from pathlib import Path
 
 import FreeCAD
 import numpy as np
@@ -9,7 +10,7 @@ import pytest
 from PIL import Image
 
 from veneerwb.core import Placement
-from veneerwb.host import spots
+from veneerwb.host import compat, spots
 from veneerwb.host.objects import add_bundle, add_match, layout
 from veneerwb.paint import picture
 
@@ -189,3 +190,47 @@ def test_spots_of_a_stock_are_kept_without_a_picture(doc, stock):
     doc.recompute()
     spot = keep(match)
     assert (spot.Picture, spot.Old, spot.Message) == ("", False, "")
+
+
+# --- documents that hold kept spots ------------------------------------------------------------
+
+SAVED = sorted((Path(__file__).parents[1] / "fixtures").glob("spots2-*.FCStd"))
+
+
+@pytest.mark.parametrize("path", SAVED, ids=lambda path: path.stem)
+def test_spots_kept_by_an_older_version_are_the_same_and_alive(path, tmp_path):
+    if tuple(int(part) for part in path.stem.split("-")[1].split(".")) > compat.version():
+        pytest.skip("saved by a newer host")
+    copy = tmp_path / path.name
+    copy.write_bytes(path.read_bytes())
+    doc = FreeCAD.openDocument(str(copy))
+    try:
+        match = doc.getObject("Match")
+        first, second = spots.kept(match)
+        assert all(spot.SchemaVersion == spot.Proxy.version for spot in (first, second))
+        before = [shown(spot) for spot in (first, second)]
+        assert [picture.shape for picture in before] == [(512, 512, 3)] * 2
+        for obj in doc.Objects:
+            obj.touch()
+        doc.recompute()
+        assert [obj.Message for obj in (match, first, second)] == [""] * 3
+        assert (first.Label, second.Label) == ("Flame", "Second")
+        assert list(first.Measures) == [4.5, 0.25, 1.5, 2.0] and list(second.Measures) == []
+        assert (first.Old, second.Old) == (False, True)
+        assert spots.recipe(first) == layout(match).recipe
+        how = spots.recipe(second)
+        assert (how.placement, how.turn, how.ways) == (Placement(100.0, 320.0, 75.0), "slip", 4)
+        assert [np.array_equal(shown(s), was) for s, was in zip((first, second), before)] == [
+            True, True,
+        ]  # fmt: skip
+        assert match.HiddenDisc.Value == 60.0
+        assert {one.code for one in match.Proxy.found} & {"fault-seen", "fault-covered"} == {
+            "fault-covered"
+        }
+        spots.picture_anew(second)
+        assert not second.Old
+        match.Bundle.Leaves[1].RegisterX = 4.0
+        doc.recompute()
+        assert first.Old and second.Old
+    finally:
+        FreeCAD.closeDocument(doc.Name)

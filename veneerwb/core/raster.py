@@ -7,7 +7,6 @@ Row 0 is at the bottom, so that rows run with y; the cell (row i, column j) of a
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -49,19 +48,20 @@ def within(rings: Sequence[np.ndarray], frame: Frame) -> np.ndarray:
     of crossings is inside.
     """
     rows, columns = frame.shape
-    crossed = np.zeros((rows, columns + 1), np.int32)
-    for ring in rings:
-        at = frame.places(ring).tolist()
-        for (xa, ya), (xb, yb) in zip(at[:-1], at[1:]):
-            low, high = sorted((ya, yb))
-            first, last = max(0, math.ceil(low)), min(rows, math.ceil(high))
-            if first >= last:
-                continue
-            row = np.arange(first, last)
-            x = xa + (row - ya) * ((xb - xa) / (yb - ya))
-            column = np.ceil(x).clip(0, columns).astype(int)
-            crossed[row, column] += 1  # an edge crosses a row once
-    return (np.cumsum(crossed, axis=1)[:, :columns] & 1).astype(bool)
+    places = [frame.places(ring) for ring in rings]
+    begun = np.concatenate([at[:-1] for at in places]) if places else np.zeros((0, 2))
+    ended = np.concatenate([at[1:] for at in places]) if places else begun
+    low, high = np.minimum(begun[:, 1], ended[:, 1]), np.maximum(begun[:, 1], ended[:, 1])
+    first, last = (np.ceil(n).clip(0, rows).astype(int) for n in (low, high))
+    times = last - first
+    edge = np.repeat(np.arange(len(times)), times)  # once for every row that it crosses
+    row = np.arange(len(edge)) - np.repeat(np.cumsum(times) - times - first, times)
+    xa, ya = begun[edge].T
+    xb, yb = ended[edge].T
+    column = np.ceil(xa + (row - ya) * ((xb - xa) / (yb - ya))).clip(0, columns).astype(int)
+    crossed = np.bincount(row * (columns + 1) + column, minlength=rows * (columns + 1))
+    behind = np.cumsum(crossed.reshape(rows, columns + 1), axis=1)
+    return (behind[:, :columns] & 1).astype(bool)
 
 
 def outlines(area: Any) -> list[np.ndarray]:

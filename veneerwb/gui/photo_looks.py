@@ -72,8 +72,8 @@ def draw_area(
     path.addPolygon(points)
     if closed:
         path.closeSubpath()
-        _fill(painter, path, look)
-    _cased(painter, path, look, 3.0 if chosen else 2.0)
+        hatch(painter, path, look)
+    cased(painter, path, look, 3.0 if chosen else 2.0)
     shown = range(len(points)) if (chosen and not area.held) or not closed else ()
     for number in area.grips if area.follow and not area.held else shown:
         _handle(painter, points[number], look, chosen and grip.corner == number)
@@ -86,7 +86,7 @@ def draw_next(painter: QtGui.QPainter, frame: Frame, area: Item, place: Place) -
     path = QtGui.QPainterPath()
     path.moveTo(*frame.to_widget(area.corners[-1]))
     path.lineTo(*frame.to_widget(place))
-    _cased(painter, path, replace(look_of(area), dashed=True), 1.2)
+    cased(painter, path, replace(look_of(area), dashed=True), 1.2)
 
 
 def _beside(
@@ -100,13 +100,15 @@ def _beside(
         return QtCore.QPointF(box.center().x(), max(box.top(), 0.0) + height)
     if width < 0.7 * box.width() and height < 0.5 * box.height():
         return box.center()
-    aside = box.right() + 6 + width / 2
-    if aside + width / 2 > painter.viewport().width():
-        aside = box.left() - 6 - width / 2
+    right, left = box.right() + 6 + width / 2, box.left() - 6 - width / 2
+    seen = painter.viewport().width()
+    near_left = box.center().x() < seen / 2  # to the nearer side, away from what lies in the middle
+    aside = left if near_left and left >= width / 2 or right + width / 2 > seen else right
     return QtCore.QPointF(aside, box.center().y())
 
 
-def _fill(painter: QtGui.QPainter, path: QtGui.QPainterPath, look: Look) -> None:
+def hatch(painter: QtGui.QPainter, path: QtGui.QPainterPath, look: Look) -> None:
+    """The lines or dots of a look over an area; nothing for one that is only outlined."""
     if not (look.lines or look.dots):
         return
     painter.save()
@@ -115,8 +117,8 @@ def _fill(painter: QtGui.QPainter, path: QtGui.QPainterPath, look: Look) -> None
     painter.fillRect(seen, QtGui.QColor(*look.colour, 30))
     for degrees in look.lines:
         for line in _lines(seen, degrees):
-            _stroke(painter, line, CASING, 2.5, 90)
-            _stroke(painter, line, look.colour, 1.2)
+            stroke(painter, line, CASING, 2.5, 90)
+            stroke(painter, line, look.colour, 1.2)
     if look.dots:
         painter.setPen(QtCore.Qt.NoPen)
         painter.setBrush(QtGui.QColor(*look.colour))
@@ -146,10 +148,11 @@ def _lines(seen: QtCore.QRectF, degrees: int) -> list[QtCore.QLineF]:
     return made
 
 
-def _stroke(
+def stroke(
     painter: QtGui.QPainter, drawn: Any, colour: Colour, width: float, solid: int = 255,
     dashed: bool = False,
 ) -> None:  # fmt: skip
+    """A line or a path; `solid` is how much of what lies below it hides, to 255."""
     pen = QtGui.QPen(QtGui.QColor(*colour, solid), width)
     pen.setJoinStyle(QtCore.Qt.RoundJoin)
     pen.setCapStyle(QtCore.Qt.FlatCap)
@@ -163,11 +166,12 @@ def _stroke(
         painter.drawPath(drawn)
 
 
-def _cased(
+def cased(
     painter: QtGui.QPainter, path: QtGui.QPainterPath, look: Look, width: float
 ) -> None:
-    _stroke(painter, path, CASING, width + 2.0, 210)
-    _stroke(painter, path, look.colour, width, dashed=look.dashed)
+    """A path in the colour of a look on a pale one, seen on light and dark wood alike."""
+    stroke(painter, path, CASING, width + 2.0, 210)
+    stroke(painter, path, look.colour, width, dashed=look.dashed)
 
 
 def _handle(
@@ -192,8 +196,8 @@ def draw_mark(painter: QtGui.QPainter, frame: Frame, item: Item, chosen: bool) -
         path.lineTo(x + ARM * across, y + ARM * down)
     if chosen:
         path.addEllipse(QtCore.QPointF(x, y), ARM + 3.0, ARM + 3.0)
-    _stroke(painter, path, CASING, 4.6)
-    _stroke(painter, path, look.colour, 2.0)
+    stroke(painter, path, CASING, 4.6)
+    stroke(painter, path, look.colour, 2.0)
     if item.text:
         write(painter, QtCore.QPointF(x + 18, y - 16), item.text, look)
 
@@ -242,8 +246,8 @@ def draw_grid(
 
 
 def _grid_line(painter: QtGui.QPainter, line: QtCore.QLineF) -> None:
-    _stroke(painter, line, CASING, 2.0, 70)
-    _stroke(painter, line, INK, 0.8, 130)
+    stroke(painter, line, CASING, 2.0, 70)
+    stroke(painter, line, INK, 0.8, 130)
 
 
 # --- the magnifier ------------------------------------------------------------------------------
@@ -269,7 +273,7 @@ def draw_magnifier(
     for across, down in ((1, 0), (-1, 0), (0, 1), (0, -1)):
         path.moveTo(side / 2 + 4 * across, side / 2 + 4 * down)
         path.lineTo(side / 2 + side / 2 * across, side / 2 + side / 2 * down)
-    _cased(painter, path, LOOKS["mark"], 1.0)
+    cased(painter, path, LOOKS["mark"], 1.0)
     painter.setBrush(QtCore.Qt.NoBrush)
     painter.setPen(QtGui.QPen(QtGui.QColor(*INK), 2))
     painter.drawRect(box)

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""A window for photographs beside a panel, to be looked at and pointed at."""
+"""Windows for photographs beside a panel, to be looked at and pointed at."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from collections.abc import Callable, Sequence
 import FreeCAD
 
 from veneerwb.gui.canvas import NOTCH
+from veneerwb.gui.panels import fields
 from veneerwb.gui.photo_frame import Picture, Place
 from veneerwb.gui.photo_view import PhotoView
 from veneerwb.gui.side_window import Window
@@ -16,7 +17,49 @@ translate = FreeCAD.Qt.translate
 HERE = "VeneerPhoto"
 
 
-class PhotoWindow(Window):
+class ViewWindow(Window):
+    """A window on a photograph: its buttons bring `view`, which shows it, closer and lay a grid
+    over it; its label `place` says where the pointer is."""
+
+    view: PhotoView
+
+    def _listen(self) -> None:
+        form, view = self.form, self.view
+        form.fit.clicked.connect(view.fit)
+        form.closer.clicked.connect(lambda: view.zoom(NOTCH))
+        form.further.clicked.connect(lambda: view.zoom(1 / NOTCH))
+        form.grid.toggled.connect(self._show_grid)
+        form.before.clicked.connect(lambda: self.turn(-1))
+        form.after.clicked.connect(lambda: self.turn(1))
+
+    def turn(self, steps: int) -> None:
+        """Turns so many photographs on, or as far as there are any."""
+
+    def _show_grid(self, shown: bool) -> None:
+        self.view.grid = shown
+        self.view.refresh()
+
+    def _tell_place(self, *parts: str) -> None:
+        """Says what is under the pointer, and how far the lines of the grid are apart."""
+        if self.form is None:
+            return
+        if self.view.grid != self.form.grid.isChecked():  # by its key
+            self.form.grid.setChecked(self.view.grid)
+        if self.view.grid and self.view.step is not None:
+            step = fields.length(self.view.step, 0 if self.view.step >= 1.0 else 1)
+            parts += (translate(HERE, "lines every {step}").format(step=step),)
+        self.form.place.setText("; ".join(filter(None, parts)))
+
+    def where(self, place: Place) -> str:
+        """A place of the photograph in the user's lengths; "" where its scale is not known."""
+        mm = self.view.picture.mm(place)
+        if mm is None:
+            return ""
+        across, along = (fields.length(value, 2) for value in mm)
+        return translate(HERE, "{across} across, {along} along").format(across=across, along=along)
+
+
+class PhotoWindow(ViewWindow):
     """`view` is the photograph in it. `turned` is called with the number of the page that the user
     turns to; `closed` when the user closes the window. It opens at once."""
 
@@ -30,7 +73,7 @@ class PhotoWindow(Window):
         super().__init__("photo", title, "veneer-leaf", closed)
         self.turned = turned
         self.view = PhotoView(self.form.canvas)
-        self.view.hovered, self.view.paged = self._tell, self._turn
+        self.view.hovered, self.view.paged = self._tell, self.turn
         self.canvases = [self.view.events]
         self._listen()
         self.offer(pages)
@@ -38,15 +81,9 @@ class PhotoWindow(Window):
         self.to_front()
 
     def _listen(self) -> None:
-        form, view = self.form, self.view
-        form.fit.clicked.connect(view.fit)
-        form.plain.clicked.connect(view.plain)
-        form.closer.clicked.connect(lambda: view.zoom(NOTCH))
-        form.further.clicked.connect(lambda: view.zoom(1 / NOTCH))
-        form.grid.toggled.connect(self._show_grid)
-        form.before.clicked.connect(lambda: self._turn(-1))
-        form.after.clicked.connect(lambda: self._turn(1))
-        form.page.currentIndexChanged.connect(self._turned)
+        super()._listen()
+        self.form.plain.clicked.connect(self.view.plain)
+        self.form.page.currentIndexChanged.connect(self._turned)
 
     # --- pages --------------------------------------------------------------------------------
 
@@ -72,8 +109,7 @@ class PhotoWindow(Window):
         """Turns to a page, as the user does."""
         self.form.page.setCurrentIndex(page)
 
-    def _turn(self, steps: int) -> None:
-        """So many pages on, or as far as there are any."""
+    def turn(self, steps: int) -> None:
         last = self.form.page.count() - 1
         if last >= 0:
             self.form.page.setCurrentIndex(min(last, max(0, self.page + steps)))
@@ -99,33 +135,15 @@ class PhotoWindow(Window):
         """What the user is to do now."""
         self.form.hint.setText(hint)
 
-    def _show_grid(self, shown: bool) -> None:
-        self.view.grid = shown
-        self.view.refresh()
-
     def _tell(self, place: Place | None) -> None:
         """Says where the pointer is, in pixels and, if they are known, in the user's lengths."""
-        if self.form is None:
+        if place is None:
+            self._tell_place()
             return
-        if self.view.grid != self.form.grid.isChecked():  # by its key
-            self.form.grid.setChecked(self.view.grid)
-        text = ""
-        if place is not None:
-            text = translate(HERE, "Column {column}, row {row}").format(
-                column=f"{place[0]:.1f}", row=f"{place[1]:.1f}"
-            )
-            mm = self.view.picture.mm(place)
-            if mm is not None:
-                lengths = [FreeCAD.Units.Quantity(one, FreeCAD.Units.Length) for one in mm]
-                text += translate(HERE, "; {across} across, {along} along").format(
-                    across=lengths[0].UserString, along=lengths[1].UserString
-                )
-            text += f"; {100 * self.view.frame.zoom:.0f} %"
-        if self.view.grid and self.view.step is not None:
-            step = FreeCAD.Units.Quantity(self.view.step, FreeCAD.Units.Length)
-            grid = translate(HERE, "lines every {step}").format(step=step.UserString)
-            text = f"{text}; {grid}" if text else grid
-        self.form.place.setText(text)
+        pixel = translate(HERE, "Column {column}, row {row}").format(
+            column=f"{place[0]:.1f}", row=f"{place[1]:.1f}"
+        )
+        self._tell_place(pixel, self.where(place), f"{100 * self.view.frame.zoom:.0f} %")
 
     def let_go(self) -> None:
         super().let_go()

@@ -4,13 +4,14 @@ the checks have it, but quickly, from what does not change while only the wedge 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any, NamedTuple
 
 from shapely.ops import unary_union
 from shapely.prepared import prep
 
 from veneerwb.core import Layout, Piece
+from veneerwb.core.checks.sufficiency import seen_of
 from veneerwb.core.layout import alike
 from veneerwb.core.plane import TOUCH
 
@@ -45,14 +46,14 @@ class Fit:
         self._key: Any = None
         self._alike: tuple[Any, bool] = None, True
 
-    def of(self, layout: Layout, margin: float) -> list[Misfit]:
-        """What forbids the wedge where it lies."""
+    def of(self, layout: Layout, margin: float, hidden: Any = None) -> list[Misfit]:
+        """What forbids the wedge where it lies; under `hidden` (shapely, top mm) no fault does."""
         ring = tuple((piece.leaf, piece.turned) for piece in layout.pieces)
         key = layout.bundle, ring, margin
         if self._key is None or self._key[0] is not key[0] or self._key[1:] != key[1:]:
             self._survey(layout, margin)
             self._key = key
-        found = [*self._off(layout), *self._seen(layout)]
+        found = [*self._off(layout), *self._seen(layout, hidden)]
         return [one for one in found if one.area.area > TOUCH]
 
     def _survey(self, layout: Layout, margin: float) -> None:
@@ -71,22 +72,24 @@ class Fit:
             self._common = self._common.intersection(room.area)
         self._quick = prep(self._common)
 
-    def _wedges(self, layout: Layout, blank: bool) -> list[tuple[Any, frozenset[int]]]:
-        """What is cut (or seen) on the bundle, and on which leaves: one wedge where all pieces are
-        alike."""
+    def _wedges(
+        self, layout: Layout, part: Callable[[Piece], Any]
+    ) -> list[tuple[Any, frozenset[int]]]:
+        """A part of each piece on the bundle, and on which leaves: one where all pieces are alike.
+        """
         shape = layout.top.name, layout.recipe.ways, layout.recipe.start, layout.recipe.oversize
         if self._alike[0] != shape:
             self._alike = shape, alike(layout.pieces)
         pieces = layout.pieces[:1] if self._alike[1] else layout.pieces
         every = frozenset(piece.leaf for piece in layout.pieces)
         return [
-            (_drawn(piece, blank), every if self._alike[1] else frozenset((piece.leaf,)))
+            (_drawn(piece, part), every if self._alike[1] else frozenset((piece.leaf,)))
             for piece in pieces
         ]
 
     def _off(self, layout: Layout) -> list[Misfit]:
         parts, leaves = [], set()
-        for wedge, numbers in self._wedges(layout, blank=True):
+        for wedge, numbers in self._wedges(layout, lambda piece: piece.blank):
             if self._quick.covers(wedge):
                 continue
             off = {
@@ -99,11 +102,11 @@ class Fit:
                 leaves |= off
         return [Misfit(unary_union(parts), tuple(sorted(leaves)))] if parts else []
 
-    def _seen(self, layout: Layout) -> list[Misfit]:
+    def _seen(self, layout: Layout, hidden: Any) -> list[Misfit]:
         if not self._faults:
             return []
         found = []
-        for wedge, numbers in self._wedges(layout, blank=False):
+        for wedge, numbers in self._wedges(layout, lambda piece: seen_of(piece, hidden)):
             quick = prep(wedge)
             for fault in self._faults:
                 leaves = fault.leaves & numbers
@@ -129,8 +132,8 @@ def _joined(faults: Sequence[Misfit]) -> list[Misfit]:
     return joined
 
 
-def _drawn(piece: Piece, blank: bool) -> Any:
-    area = piece.onto_bundle.apply_to(piece.blank if blank else piece.outline)
+def _drawn(piece: Piece, part: Callable[[Piece], Any]) -> Any:
+    area = piece.onto_bundle.apply_to(part(piece))
     return area if area.is_valid else area.buffer(0)
 
 

@@ -9,7 +9,6 @@ from typing import Any
 import FreeCAD
 import numpy as np
 from PySide import QtCore, QtGui
-from shapely.geometry import Point
 
 from veneerwb.core import Placement
 from veneerwb.core.appeal import UNITS, WEIGHTS, Stopped, cell_for, maps_of
@@ -57,8 +56,18 @@ class FoundTab(Tab):
         self.hand.chose = self._go
         self.works("search", self._find)
         self.form.keep.clicked.connect(lambda *_: self.attempt(self._keep))
-        state.changed(self._date)
+        self._filling = False
+        fields.watch(self.form.hidden, lambda *_: self._cover())
+        self.fill("hidden", state.hidden)
+        if "HiddenDisc" in state.locked:
+            self.form.hidden.setEnabled(False)
+        state.changed(self._follow)
         self._bound()
+
+    def arrange(self, tall: bool) -> None:
+        """The map below the boxes where the place is high, else right of the tops."""
+        form = self.form
+        (form.column if tall else form.all).addWidget(form.map, 2)
 
     @staticmethod
     def _idle() -> str:
@@ -83,11 +92,13 @@ class FoundTab(Tab):
             for name, common in WEIGHTS.items()
         }
 
-    @property
-    def hidden(self) -> Any:
-        """What of the top will be covered."""
-        diameter = fields.value(self.form.hidden)
-        return Point(0.0, 0.0).buffer(diameter / 2.0, 64) if diameter > 0.0 else None
+    def _cover(self) -> None:
+        """What covers the centre was changed by hand: the match has it."""
+        if self.form is None or self._filling:
+            return
+        if self.value("hidden") != self.state.hidden:
+            self.attempt(lambda: self.state.go(hidden=self.value("hidden"), run=True))
+            self._date()
 
     def _asked(self) -> tuple[Any, ...]:
         """All that another search would find something else for: not where the wedge lies now."""
@@ -95,13 +106,13 @@ class FoundTab(Tab):
         recipe = replace(state.recipe, placement=None)
         if isinstance(recipe.order, str):
             recipe = replace(recipe, first=1)
-        return state.bundle, recipe, state.size, state.margin
+        return state.bundle, recipe, state.size, state.margin, state.hidden
 
     # --- searching ----------------------------------------------------------------------------
 
     def _find(self, progress: Progress) -> None:
-        state, asked, weights, hidden = self.state, self._asked(), self.weights, self.hidden
-        top, recipe = state.top, state.recipe
+        state, asked, weights = self.state, self._asked(), self.weights
+        top, recipe, hidden = state.top, state.recipe, state.covered
         try:
             if not any(weights.values()):
                 raise Refused(translate(HERE, "Nothing counts; let one of the measures count."))
@@ -119,7 +130,7 @@ class FoundTab(Tab):
             self._forget()
             raise
         if self.form is not None:
-            self._of, self._hidden = (*asked, top, recipe), hidden
+            self._of, self._covered = (*asked, top, recipe), hidden
             self._show(found)
 
     def _forget(self) -> None:
@@ -144,7 +155,7 @@ class FoundTab(Tab):
 
     def _show(self, found: Any) -> None:
         self.found = found
-        bundle, _, _, _, top, recipe = self._of
+        bundle, *_, top, recipe = self._of
         tiles = []
         for k, one in enumerate(found.candidates, start=1):
             how = replace(recipe, placement=one.placement, first=one.first)
@@ -154,12 +165,19 @@ class FoundTab(Tab):
         self.map.show(found.sweep)
         self._date()
 
+    def _follow(self) -> None:
+        if self.form is not None and self.value("hidden") != self.state.hidden:
+            self._filling = True
+            self.fill("hidden", self.state.hidden)
+            self._filling = False
+        self._date()
+
     def _date(self) -> None:
         """Says if what is shown was found for another top."""
         if self.form is None or self.found is None:
             return
         now = self._asked()  # bundles that are alike are one object
-        fits = now[0] is self._of[0] and now[1:] == self._of[1:4]
+        fits = now[0] is self._of[0] and now[1:] == self._of[1 : len(now)]
         self.say("" if fits else translate(
             HERE, "The leaves or the top have changed since. Find spots again."
         ))
@@ -171,7 +189,7 @@ class FoundTab(Tab):
     # --- going and keeping --------------------------------------------------------------------
 
     def _go(self, k: int) -> None:
-        one, recipe = self.found.candidates[k], self._of[5]
+        one, recipe = self.found.candidates[k], self._of[-1]
         self.attempt(lambda: self.state.go(
             placement=one.placement, first=one.first, ways=recipe.ways, turn=recipe.turn,
             order=recipe.order, turned=recipe.turned,
@@ -186,8 +204,8 @@ class FoundTab(Tab):
 
     def go_near(self, x: float, y: float) -> None:
         """Goes to the best direction and first leaf for a tip on that place of the bundle."""
-        bundle, _, _, margin, top, recipe = self._of
-        task = Task(bundle, top, recipe, margin, self._hidden)
+        bundle, _, _, margin, _, top, recipe = self._of
+        task = Task(bundle, top, recipe, margin, self._covered)
         place, first = best_at(self.found.sweep, task, x, y)
         self.state.go(
             placement=place, first=first, ways=recipe.ways, turn=recipe.turn,

@@ -4,7 +4,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 import FreeCAD
@@ -59,7 +59,7 @@ class KeptTab(Tab):
 
     def __init__(self, state: Any) -> None:
         super().__init__(state)
-        self.hand = GalleryHand(lines=4)
+        self.hand = GalleryHand(lines=5)
         self.hand.empty = translate(
             HERE, "No spot is kept yet. Keep the one that is seen, go on, and come back to it."
         )
@@ -67,6 +67,8 @@ class KeptTab(Tab):
         self.hand.seen = lambda: self.form.area.height()
         self.hand.chose, self.hand.took = self._chose, lambda k: self._do(self._go)
         self.hand.ticked = lambda k: self._bound()
+        self.went: Callable[[], None] = lambda: None
+        """Called when one has gone to a kept spot."""
         self.chosen = ""
         """The name of the kept spot that is chosen."""
         self._ticked: set[str] = set()
@@ -194,6 +196,7 @@ class KeptTab(Tab):
             placement=how.placement, first=how.first, ways=how.ways, turn=how.turn,
             order=how.order, turned=how.turned,
         )
+        self.went()
 
     def take_up(self, obj: Any) -> None:
         """Chooses a kept spot and goes there."""

@@ -61,14 +61,14 @@ def draw(
     path.closeSubpath()
     areas = [onto_widget.map(_path(misfit.area)) for misfit in misfits]
     for area in areas:
-        looks._fill(painter, area, BAD)
-    looks._cased(painter, path, look, 2.0)
+        looks.hatch(painter, area, BAD)
+    looks.cased(painter, path, look, 2.0)
     tip, first, middle, last = (points[number] for number in grips)
     axis = QtCore.QLineF(tip, middle)
-    looks._stroke(painter, axis, looks.CASING, 2.5, 150)
-    looks._stroke(painter, axis, look.colour, 1.2, dashed=True)
+    looks.stroke(painter, axis, looks.CASING, 2.5, 150)
+    looks.stroke(painter, axis, look.colour, 1.2, dashed=True)
     for area in areas:
-        looks._cased(painter, area, looks.Look(BAD.colour), 1.5)
+        looks.cased(painter, area, looks.Look(BAD.colour), 1.5)
     _handles(painter, look, tip, middle, (first, last))
     _words(painter, misfits, areas, path.boundingRect())
 
@@ -103,13 +103,15 @@ def _path(area: Any) -> QtGui.QPainterPath:
 
 
 def said(misfit: Misfit) -> str:
-    """What forbids, and on which leaves: "knot, leaf 3-5"."""
-    leaves = ranges(misfit.leaves)
+    """What forbids, and on which leaves: "knot on leaves 3-5"."""
+    one = len(misfit.leaves) == 1
     if misfit.fault:
-        return translate(HERE, "{fault}, leaf {leaves}").format(
-            fault=misfit.fault, leaves=leaves
-        )
-    return translate(HERE, "off leaf {leaves}").format(leaves=leaves)
+        text = translate(HERE, "{fault} on leaf {leaves}") if one else translate(
+            HERE, "{fault} on leaves {leaves}")
+    else:
+        text = translate(HERE, "off leaf {leaves}") if one else translate(
+            HERE, "off leaves {leaves}")
+    return text.format(fault=misfit.fault, leaves=ranges(misfit.leaves))
 
 
 def _words(

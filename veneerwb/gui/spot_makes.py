@@ -54,7 +54,7 @@ class MakesTab(Tab):
     def _asked(self) -> tuple[Any, ...]:
         """What both depend on, the bundle first."""
         state = self.state
-        return state.bundle, state.recipe.turn, state.margin, *self._more().values()
+        return state.bundle, state.recipe.turn, state.margin, state.hidden, *self._more().values()
 
     def _asked_of_count(self) -> tuple[Any, ...]:
         """What the tops that are counted depend on, their size last."""
@@ -73,7 +73,8 @@ class MakesTab(Tab):
 
         state, asked, more = self.state, self._asked(), self._more()
         rows = self._worked(lambda: largest_tops(
-            state.bundle, state.top, state.recipe.turn, state.margin, progress=progress, **more,
+            state.bundle, state.top, state.recipe.turn, state.margin, state.covered,
+            progress=progress, **more,
         ))
         if rows is not None:
             self.rows, self._rows_of, self._order = rows, asked, more["order"]
@@ -85,7 +86,8 @@ class MakesTab(Tab):
         state, how = self.state, self.state.recipe
         bundle, top, asked = state.bundle, state.top, self._asked_of_count()
         found = self._worked(lambda: tops_from(
-            bundle, top, how.ways, how.turn, margin=state.margin, progress=progress,
+            bundle, top, how.ways, how.turn, margin=state.margin, hidden=state.covered,
+            progress=progress,
             **{**self._more(), "order": how.order},
         ))
         if found is not None:

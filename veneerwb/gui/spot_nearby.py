@@ -25,13 +25,15 @@ SHIFT, TURN = 6.0, 2.0
 REST = 120
 """Milliseconds without a change after which the neighbours are painted."""
 COLUMNS, ROWS = 5, 3
+WIDE, MOST = 182, 16777215
+"""Pixels across that the boxes take at the left, and the most that Qt lets a widget have."""
 IN_A_ROW = ((0, 0, 1), (-1, 0, 0), (0, -1, 0), (0, 0, 0), (0, 1, 0), (1, 0, 0), (0, 0, -1))
 """Neighbours, the diagonal ones left out, where a place is too low for all round the wedge."""
 WORTH = 0.7
 """Of the size of the pictures in a row, how large they must be to stand all round it."""
-LEAST = 120
+LEAST = 100
 """Pixels across that a neighbour round the wedge needs for its words."""
-LINES = 2
+LINES = 1
 """Of words below a picture, beside its title."""
 Cell = tuple[int, int, int]
 """Steps to the right of the axis, forward along it, and counter-clockwise."""
@@ -75,6 +77,14 @@ class NearbyTab(Tab):
         state.changed(self._soon)
         state.rested(self._soon)
 
+    def arrange(self, tall: bool) -> None:
+        """The boxes above the pictures where the place is high, else at their left."""
+        form, box = self.form, QtGui.QBoxLayout
+        form.all.setDirection(box.TopToBottom if tall else box.LeftToRight)
+        form.column.setDirection(box.LeftToRight if tall else box.TopToBottom)
+        low = form.steps.sizeHint().height() + AIR if tall else MOST
+        form.controls.setMaximumSize(MOST if tall else WIDE, low)
+
     def _soon(self) -> None:
         """Paints when the hand rests."""
         if self.form is not None:
@@ -108,22 +118,21 @@ class NearbyHand(Hand):
     def _made_anew(self, shown: tuple[Cell, ...]) -> None:
         """The tiles that are shown, for the state as it is now, unless they are that already."""
         state, steps = self.tab.state, self.tab.steps
-        now = (state.bundle, state.recipe, state.size, state.margin, steps, fields.unit(), shown)
+        now = (
+            state.bundle, state.recipe, state.size, state.margin, state.hidden, steps,
+            fields.unit(), shown,
+        )  # fmt: skip
         if self._of == now:
             return
         self.places = {cell: neighbour(state.placement, cell, *steps) for cell in shown}
-        task = Task(state.bundle, state.top, state.recipe, state.margin)
+        task = Task(state.bundle, state.top, state.recipe, state.margin, state.covered)
         self.tiles = {c: self._tile(task, c, place, steps) for c, place in self.places.items()}
         self._of = now
 
     def _tile(
         self, task: Task, cell: Cell, place: Placement, steps: tuple[float, float]
     ) -> Tile:
-        title = called(cell, *steps)
-        try:
-            laid = task.layout(place, task.recipe.first)
-        except VeneerError as error:
-            return Tile(None, title, trouble=told(error))
+        title, laid = called(cell, *steps), task.layout(place, task.recipe.first)
         return Tile(laid, title, trouble="" if task.fits(laid) else translate(HERE, "does not fit"))
 
     def boxes(self, size: tuple[int, int]) -> dict[Cell, Box]:
@@ -151,7 +160,12 @@ class NearbyHand(Hand):
             return
         boxes = self.boxes(size)
         if not (self.tab.resting.isActive() and boxes.keys() <= self.tiles.keys()):
-            self._made_anew(tuple(boxes))
+            try:
+                self._made_anew(tuple(boxes))
+            except VeneerError as error:  # too few leaves: so it is everywhere
+                self.places, self.tiles, self._of = {}, {}, ()
+                ink.say(painter, size, told(error))
+                return
         ink.begin(painter, size)
         for cell, box in boxes.items():
             tile = self.tiles[cell]

@@ -63,13 +63,15 @@ class SpotState:
         """The property that holds the top's size: mm across."""
         self.size = getattr(match, self.size_name).Value
         self.margin = match.Margin.Value
+        self.hidden = match.HiddenDisc.Value
+        """Diameter (mm) of what will cover the top's centre; faults may lie under it."""
         self.locked = frozenset(path.lstrip(".") for path, _ in match.ExpressionEngine)
         """The properties that expressions set."""
         self._in_middle = recipe.placement is None
         self.recipe = recipe
         if self._in_middle:
             self.recipe = replace(recipe, placement=self._middle())
-        self._there = self.recipe, self.size
+        self._there = self.recipe, self.size, self.hidden
         self._laid: Layout | VeneerError | None = None
         if self.number not in bundle.numbers:
             self.number = self.used[0]
@@ -102,6 +104,8 @@ class SpotState:
             wanted.update(zip(TIP, (place.x, place.y, place.angle)))
             if self._in_middle:
                 wanted["AutoPlacement"] = False
+        if self.hidden != self._there[2]:
+            wanted["HiddenDisc"] = self.hidden
         return {name: value for name, value in wanted.items() if name not in self.locked}
 
     # --- what the hand has --------------------------------------------------------------------
@@ -113,7 +117,8 @@ class SpotState:
     def go(
         self, placement: Placement | None = None, first: int | None = None,
         ways: int | None = None, turn: str | None = None, order: Any = None,
-        turned: str | None = None, size: float | None = None, run: bool = False,
+        turned: str | None = None, size: float | None = None, hidden: float | None = None,
+        run: bool = False,
     ) -> None:
         """Changes what is given, and leaves what an expression sets. Raises VeneerError for what
         cannot be, and then changes nothing.
@@ -140,11 +145,14 @@ class SpotState:
             size = self.size
         elif size != self.size:
             top = Top.polygon(self._sides, size) if self._sides else Top.round(size)
-        if (recipe, size) == (self.recipe, self.size):
+        if hidden is None or "HiddenDisc" in self.locked:
+            hidden = self.hidden
+        if (recipe, size, hidden) == (self.recipe, self.size, self.hidden):
             return
         if not run:
             self.settle()
-        self.recipe, self.top, self.size, self._laid = recipe, top, size, None
+        self.recipe, self.top, self.size, self.hidden = recipe, top, size, hidden
+        self._laid = None
         self._tell(self._changed)
         if not run:
             self.settle()
@@ -185,6 +193,11 @@ class SpotState:
             self._alone = leaf, ways, Bundle(copies, self.bundle.thickness, "own")
         alike = replace(self.recipe, first=1, order="sequence")
         return alike.lay(self._alone[2], self.top)
+
+    @property
+    def covered(self) -> Any:
+        """What of the top will be covered (shapely, top mm); None where nothing is."""
+        return values.disc(self.hidden)
 
     @property
     def wedge(self) -> Layout:

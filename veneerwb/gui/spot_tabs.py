@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 import FreeCAD
@@ -22,9 +23,11 @@ HERE = "VeneerSpotTabs"
 class Tabs:
     """The tabs of one window, which go when it does."""
 
-    def __init__(self, state: Any) -> None:
+    def __init__(self, state: Any, show: Callable[[], None]) -> None:
+        """`show` has leaf and top seen."""
         self.nearby, self.kept, self.makes = NearbyTab(state), KeptTab(state), MakesTab(state)
         self.found = FoundTab(state, self.kept.keep)
+        self.kept.went, self.found.hand.took = show, lambda k: show()
 
     @property
     def all(self) -> dict[str, Any]:
@@ -36,6 +39,11 @@ class Tabs:
             translate(HERE, "What This Bundle Makes"): self.makes,
         }
 
+    def arrange(self, tall: bool) -> None:
+        """Lays the tabs out for a place that is high, or for one that is low and wide."""
+        for tab in (self.nearby, self.found):
+            tab.arrange(tall)
+
     def let_go(self) -> None:
         for tab in self.all.values():
             tab.let_go()
@@ -43,7 +51,7 @@ class Tabs:
 
 def add(window: Any) -> Tabs:
     """Adds the tabs to a SpotWindow."""
-    tabs = Tabs(window.state)
+    tabs = Tabs(window.state, window.show_pictures)
     for title, tab in tabs.all.items():
         window.add_tab(title, tab.form)
     window.when_closed(tabs.let_go)

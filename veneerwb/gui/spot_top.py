@@ -71,6 +71,7 @@ class TopView(SpotKeys, Hand):
         image.setDevicePixelRatio(ratio)
         painter.drawImage(0, 0, image)
         self._smooth(painter, layout, scale, size)
+        self._cover(painter, scale, size)
 
     @staticmethod
     def _scale(top: Top, size: tuple[int, int]) -> float:
@@ -89,6 +90,18 @@ class TopView(SpotKeys, Hand):
         painter.setPen(QtGui.QPen(QtGui.QColor(*AROUND), 2.0))
         painter.setBrush(Qt.NoBrush)
         painter.drawPolygon(qt_polygon(layout.top.polygon_mm.exterior.coords, onto))
+
+    def _cover(self, painter: QtGui.QPainter, scale: float, size: tuple[int, int]) -> None:
+        """The edge of what will cover the centre."""
+        reach = self.state.hidden / 2.0 * scale
+        if reach > 0.0:
+            middle = QtCore.QPointF(size[0] / 2, size[1] / 2)
+            for colour, width, dashes in ((AROUND, 3.0, None), (PALE, 1.5, [4.0, 3.0])):
+                pen = QtGui.QPen(QtGui.QColor(*colour), width)
+                if dashes:
+                    pen.setDashPattern(dashes)
+                painter.setPen(pen)
+                painter.drawEllipse(middle, reach, reach)
 
     # --- the mouse and the keys ---------------------------------------------------------------
 

@@ -15,9 +15,11 @@ What a tab (Nearby, Found, Kept) may lean on:
     .state                       that object
     .view                        the leaf: see spot_leaf
     .add_tab(title, widget)      puts a widget of the host's making below
+    .show_pictures()             has leaf and top seen, where a tab hides them
     .when_closed(f)              f() when the window closes: drop every name for its widgets
 
-A tab that is to be in every window has a line in TABS.
+A tab that is to be in every window has a line in TABS. What its module's `add` returns has
+`arrange(paged)`, called when leaf and top come to stand above the tabs or go among them.
 """
 
 from __future__ import annotations
@@ -29,12 +31,11 @@ from typing import Any
 import FreeCAD
 
 from veneerwb.core import Piece, VeneerError
-from veneerwb.gui.canvas import NOTCH
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.photo_frame import Picture, Place
 from veneerwb.gui.photo_items import Item
-from veneerwb.gui.side_window import Window
+from veneerwb.gui.photo_window import ViewWindow
 from veneerwb.gui.spot_fit import Fit, Misfit
 from veneerwb.gui.spot_leaf import SpotView
 from veneerwb.gui.spot_looks import said
@@ -48,9 +49,11 @@ TABS: tuple[str, ...] = ("spot_tabs",)
 """Modules of the screens whose `add(window)` adds a tab."""
 ACROSS, DOWN = (2, 3), (7, 4)
 """Shares of the leaf and the top, and of these and the tabs."""
+ROOM = 800, 720
+"""Pixels across and down that leaf and top above the tabs need."""
 
 
-class SpotWindow(Window):
+class SpotWindow(ViewWindow):
     """Shows a state; it opens at once. `view` is the leaf, `top` the top."""
 
     def __init__(self, state: SpotState, title: str, closed: Callable[[], None]) -> None:
@@ -63,17 +66,49 @@ class SpotWindow(Window):
         self.view, self.top = SpotView(self.form.canvas, state), TopView(self.form.top, state)
         self.canvases = [self.view.events, self.top.events]
         self.view.misfits = self.misfits
-        self.form.tabs.setVisible(False)
+        self.paged = True  # as the form is drawn, but for the pictures' place
+        self.form.leaf_and_top.layout().addWidget(self.form.pictures)
         self.form.hint.setText(translate(
             HERE, "Drag the wedge, or the handles at its rim. Wheel over the top: ways."
         ))
         self._listen()
         state.changed(self.follow)
         self.added = [import_module(f"veneerwb.gui.{module}").add(self) for module in TABS]
+        for tabs in self.added:
+            tabs.arrange(self.paged)
         self.to_front()
         self._share_out()
-        later(self._share_out)  # the host makes it as large as it can only then
+        later(self.keep_clear)  # the host makes it as large as it can only then
         self.follow()
+
+    def keep_clear(self) -> None:
+        super().keep_clear()
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """Where there is room, leaf and top stand above the tabs; else they are the first of these,
+        and each has all the room there is."""
+        form = self.form
+        if form is None:
+            return
+        paged = form.halves.width() < ROOM[0] or form.halves.height() < ROOM[1]
+        if paged == self.paged:
+            return
+        self.paged = paged
+        if paged:
+            form.leaf_and_top.layout().addWidget(form.pictures)
+            form.tabs.insertTab(0, form.leaf_and_top, translate(HERE, "Leaf and Top"))
+        else:
+            form.halves.insertWidget(0, form.pictures)
+            form.tabs.removeTab(0)
+        for tabs in self.added:
+            tabs.arrange(paged)
+        self._share_out()
+
+    def show_pictures(self) -> None:
+        """Has leaf and top seen."""
+        if self.form is not None and self.paged:
+            self.form.tabs.setCurrentIndex(0)
 
     def _share_out(self) -> None:
         """Gives each part its share of the room."""
@@ -82,21 +117,14 @@ class SpotWindow(Window):
                 splitter.setSizes([1000 * share for share in shares])
 
     def _listen(self) -> None:
-        form, view = self.form, self.view
-        form.fit.clicked.connect(view.fit)
-        form.closer.clicked.connect(lambda: view.zoom(NOTCH))
-        form.further.clicked.connect(lambda: view.zoom(1 / NOTCH))
-        form.grid.toggled.connect(self._show_grid)
-        form.before.clicked.connect(lambda: self.page(-1))
-        form.after.clicked.connect(lambda: self.page(1))
-        form.leaf.currentIndexChanged.connect(self._turned)
-        view.paged = self.top.paged = self.page
-        view.hovered, self.top.hovered = self._tell_place, self._tell_piece
+        super()._listen()
+        self.form.leaf.currentIndexChanged.connect(self._turned)
+        self.view.paged = self.top.paged = self.turn
+        self.view.hovered, self.top.hovered = self._tell, self._tell_piece
 
     def add_tab(self, title: str, widget: Any) -> None:
         """Puts a widget below, under a tab of that title."""
         self.form.tabs.addTab(widget, title)
-        self.form.tabs.setVisible(True)
 
     def when_closed(self, heard: Callable[[], None]) -> None:
         """`heard` is called when the window closes, however it is closed."""
@@ -121,7 +149,8 @@ class SpotWindow(Window):
         except VeneerError:
             return []
         if self._misfits is None or self._misfits[0] is not layout:
-            self._misfits = layout, self.fit.of(layout, self.state.margin)
+            fit = self.fit.of(layout, self.state.margin, self.state.covered)
+            self._misfits = layout, fit
         return self._misfits[1]
 
     def _offer_leaves(self) -> None:
@@ -151,8 +180,7 @@ class SpotWindow(Window):
         picture = Picture(leaf.face.photo, leaf.face.mm_per_px)
         self.view.show_leaf(picture, _areas(leaf, picture))
 
-    def page(self, steps: int) -> None:
-        """So many leaves on, or as far as there are any."""
+    def turn(self, steps: int) -> None:
         last = self.form.leaf.count() - 1
         row = self.form.leaf.currentIndex() + steps
         self.form.leaf.setCurrentIndex(min(last, max(0, row)))
@@ -161,30 +189,14 @@ class SpotWindow(Window):
         if row >= 0:
             self.state.look(number=self.form.leaf.itemData(row))
 
-    def _show_grid(self, shown: bool) -> None:
-        self.view.grid = shown
-        self.view.refresh()
-
     # --- what is said -------------------------------------------------------------------------
 
-    def _tell_place(self, place: Place | None) -> None:
+    def _tell(self, place: Place | None) -> None:
         """Where the pointer is on the leaf, in the user's lengths."""
-        if self.form is None:
-            return
-        if self.view.grid != self.form.grid.isChecked():  # by its key
-            self.form.grid.setChecked(self.view.grid)
-        text = ""
-        if place is not None:
-            across, along = self.view.picture.mm(place)
-            text = translate(HERE, "Leaf {number}: {across} across, {along} along").format(
-                number=self.state.number, across=fields.length(across), along=fields.length(along)
-            )
-        if self.view.grid and self.view.step is not None:
-            step = translate(HERE, "lines every {step}").format(
-                step=fields.length(self.view.step, 0)
-            )
-            text = f"{text}; {step}" if text else step
-        self.form.place.setText(text)
+        leaf = "" if place is None else translate(HERE, "Leaf {number}: {where}").format(
+            number=self.state.number, where=self.where(place)
+        )
+        self._tell_place(leaf)
 
     def _tell_piece(self, piece: Piece | None) -> None:
         """What is under the pointer on the top."""

@@ -30,4 +30,5 @@ def measured(values: Any) -> str:
     from veneerwb.core.appeal import Appeal
     from veneerwb.core.appeal.words import in_words
 
-    return ", ".join(translate(HERE, words) for words in in_words(Appeal(*values)))
+    said = in_words(Appeal(*values))
+    return ", ".join(translate(HERE, one.template) for one in said)

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any
 
-from shapely.geometry import Polygon
+from shapely.geometry import Point, Polygon
 
 from veneerwb.core import (
     Bundle,
@@ -296,4 +296,18 @@ def layout_on(obj: Any, bundle: Leaves) -> Layout:
 
 def findings(obj: Any, laid: Layout) -> list[Finding]:
     """What the checks find on the layout of a Match."""
-    return check(laid, obj.Margin.Value, obj.Spares, obj.WedgeAngle.Value or None)
+    return check(
+        laid, obj.Margin.Value, obj.Spares, obj.WedgeAngle.Value or None, hidden(obj)
+    )
+
+
+def hidden(obj: Any) -> Any:
+    """What of the top of a Match will be covered (shapely, top mm); None where nothing is."""
+    across = _newer(obj, "HiddenDisc", None)
+    return None if across is None else disc(across.Value)
+
+
+def disc(diameter: float) -> Any:
+    """A disc in the centre of a top (shapely, top mm), its corners on the circle; None where it
+    has no size."""
+    return Point(0.0, 0.0).buffer(diameter / 2.0, 64) if diameter > 0.0 else None

@@ -34,15 +34,20 @@ def marred(eight_leaves):
 @pytest.mark.parametrize(
     "top", [Top.round(260.0), Top.polygon(8, 240.0), Top.polygon(5, 220.0)], ids=lambda t: t.name
 )
-@pytest.mark.parametrize("margin, oversize", [(0.0, 0.0), (4.0, 3.0)])
-def test_it_says_what_the_checks_say(marred, top, margin, oversize):
+@pytest.mark.parametrize(
+    "margin, oversize, hidden",
+    [(0.0, 0.0, None), (4.0, 3.0, None), (0.0, 0.0, Point(0.0, 0.0).buffer(50.0))],
+)
+def test_it_says_what_the_checks_say(marred, top, margin, oversize, hidden):
     rng, fit, off_found, seen_found = np.random.default_rng(4), Fit(), 0, 0
     for _ in range(40):
         x, y, angle = rng.uniform((0, 0, 0), (240, 500, 360))
         place = Placement(float(x), float(y), float(angle))
         layout = Radial(8, placement=place, oversize=oversize).lay(marred, top)
-        found = fit.of(layout, margin)
-        told = {one.code: one.values for one in check(layout, margin)}
+        found = fit.of(layout, margin, hidden)
+        told = {
+            one.code: one.values for one in check(layout, margin, hidden=hidden)
+        }
         off = [one.leaves for one in found if not one.fault]
         assert off == ([tuple(sorted(told["off-leaf"]["leaves"]))] if "off-leaf" in told else [])
         seen = {leaf for one in found if one.fault for leaf in one.leaves}

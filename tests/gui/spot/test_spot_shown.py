@@ -6,6 +6,7 @@ import pytest
 from PySide import QtCore, QtGui
 
 from veneerwb.core import Top, radial
+from veneerwb.gui import spot_window
 from veneerwb.paint import texture
 from veneerwb.paint.live import LivePicture
 
@@ -86,3 +87,28 @@ def test_photographs_too_large_to_be_kept_are_shrunk_and_not_made_anew(
     monkeypatch.setattr(texture, "_made", lambda *what: made.append(what) or make(*what))
     live.paint(layout)
     assert not made
+
+
+def test_leaf_and_top_stand_above_the_tabs_where_there_is_room(spot, monkeypatch):
+    window, form = spot.window, spot.window.form
+    tabs, nearby = form.tabs, window.added[0].nearby
+
+    def arranged(room):
+        monkeypatch.setattr(spot_window, "ROOM", room)
+        window.keep_clear()
+        QtGui.QApplication.processEvents()
+        return [tabs.tabText(k) for k in range(tabs.count())]
+
+    assert arranged((1, 1)) == ["Nearby", "Found", "Kept", "What This Bundle Makes"]
+    tabs.setCurrentWidget(nearby.form)
+    assert form.top.isVisible() and form.canvas.isVisible() and nearby.form.isVisible()
+    for room in ((9999, 1), (1, 9999)):  # neither a narrow place nor a low one holds both
+        assert arranged(room)[:2] == ["Leaf and Top", "Nearby"]
+        assert nearby.form.isVisible() and not form.top.isVisible()
+        window.show_pictures()
+        assert form.top.isVisible() and form.canvas.isVisible() and not nearby.form.isVisible()
+        before = window.top.painted
+        form.top.grab()
+        assert window.top.painted > before
+        arranged((1, 1))
+        tabs.setCurrentWidget(nearby.form)

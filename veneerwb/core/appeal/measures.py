@@ -67,8 +67,11 @@ class Appeal:
 
     def score(self, weights: Mapping[str, float] | None = None) -> float:
         """The measures in their UNITS, each times its weight."""
-        use = weighed(weights)
-        return sum(use[name] * getattr(self, name) / unit for name, unit in UNITS.items())
+        return self.scored(weighed(weights))
+
+    def scored(self, weights: Mapping[str, float]) -> float:
+        """As `score`, with weights from `weighed`."""
+        return sum(weights[name] * getattr(self, name) / unit for name, unit in UNITS.items())
 
 
 def weighed(weights: Mapping[str, float] | None) -> dict[str, float]:
@@ -214,7 +217,10 @@ class _Joints:
 
 def _moved(points: np.ndarray, motions: Sequence[Motion]) -> np.ndarray:
     """The points moved by each motion, one set after another."""
-    return np.concatenate([motion.apply(points) for motion in motions])
+    rows = np.array([(*motion.matrix, motion.dx, motion.dy) for motion in motions])
+    a, b, d, e, dx, dy = rows.T[..., None]
+    x, y = points.T
+    return np.stack([a * x + b * y + dx, d * x + e * y + dy], axis=-1).reshape(-1, 2)
 
 
 def _by_cell(plane: np.ndarray) -> np.ndarray:

@@ -9,34 +9,61 @@ from __future__ import annotations
 
 import bisect
 from collections.abc import Mapping
+from dataclasses import dataclass, field
 from types import MappingProxyType
+from typing import Any
 
 from veneerwb.core.appeal.measures import Appeal
+from veneerwb.core.errors import sentence
 
-BANDS: Mapping[str, tuple[tuple[float, ...], tuple[str, ...]]] = MappingProxyType({
-    "contrast": (
-        (3.0, 6.0, 9.0),
-        ("little colour change", "some colour change", "clear colour change",
-         "strong colour change"),
-    ),
-    "variety": (
-        (1.0, 3.0, 8.0),
-        ("even grain", "some grain change", "clear grain change", "lively grain"),
-    ),
-    "seams": ((1.0, 2.0), ("quiet seams", "soft seams", "seams show")),
-    "closing": ((2.0, 4.0), ("", "closing seam shows", "closing seam shows clearly")),
+
+@dataclass(frozen=True)
+class Said:
+    """What is said of one measure: `code` names the case, `template` are the words, `values` fills
+    them and serves a screen that says more; as text it is plain English."""
+
+    code: str
+    template: str
+    values: Mapping[str, Any] = field(default_factory=dict)
+
+    def __str__(self) -> str:
+        return sentence(self.template, dict(self.values))
+
+
+BANDS: Mapping[str, tuple[tuple[float, ...], tuple[tuple[str, str], ...]]] = MappingProxyType({
+    "contrast": ((3.0, 6.0, 9.0), (
+        ("little-contrast", "little colour change"),
+        ("some-contrast", "some colour change"),
+        ("clear-contrast", "clear colour change"),
+        ("strong-contrast", "strong colour change"),
+    )),
+    "variety": ((1.0, 3.0, 8.0), (
+        ("little-variety", "even grain"),
+        ("some-variety", "some grain change"),
+        ("clear-variety", "clear grain change"),
+        ("strong-variety", "lively grain"),
+    )),
+    "seams": ((1.0, 2.0), (
+        ("little-seams", "quiet seams"),
+        ("some-seams", "soft seams"),
+        ("clear-seams", "seams show"),
+    )),
+    "closing": ((2.0, 4.0), (
+        ("little-closing", ""),
+        ("some-closing", "closing seam shows"),
+        ("clear-closing", "closing seam shows clearly"),
+    )),
 })
-"""By measure: the values from which the next words are said, and the words, for the least first. A
-closing seam that does not show is not spoken of."""
+"""By measure: the values from which the next words are said, and the words, for the least first,
+each with its code. A closing seam that does not show is not spoken of."""
 
 
-def in_words(appeal: Appeal) -> tuple[str, ...]:
-    """What a top is like, a few words for each measure that has something to say, in plain
-    English."""
-    said = (_word(name, getattr(appeal, name)) for name in BANDS)
-    return tuple(words for words in said if words)
+def in_words(appeal: Appeal) -> tuple[Said, ...]:
+    """What a top is like, a few words for each measure that has something to say."""
+    said = (_said(name, getattr(appeal, name)) for name in BANDS)
+    return tuple(words for words in said if words.template)
 
 
-def _word(name: str, value: float) -> str:
+def _said(name: str, value: float) -> Said:
     limits, words = BANDS[name]
-    return words[bisect.bisect_right(limits, value)]
+    return Said(*words[bisect.bisect_right(limits, value)], {name: value})

@@ -3,6 +3,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from veneerwb.core.checks.closure import wedge_findings
 from veneerwb.core.checks.faces import face_findings
 from veneerwb.core.checks.finding import LEVELS, Finding
@@ -14,13 +16,15 @@ from veneerwb.core.plane import finite, whole
 
 
 def check(
-    layout: Layout, margin: float = 0.0, spares: int = 0, wedge_angle: float | None = None
+    layout: Layout, margin: float = 0.0, spares: int = 0, wedge_angle: float | None = None,
+    hidden: Any = None,
 ) -> list[Finding]:
     """All findings on a layout, the gravest first.
 
     margin:      mm to keep between every blank and the edge of its leaf's usable area.
     spares:      unused leaves that should be left over.
     wedge_angle: the angle in degrees that the template will have, if it is not 360/n.
+    hidden:      what of the top will be covered (shapely, top mm) and may hide a fault.
     """
     margin = finite("margin", margin)
     if margin < 0.0:
@@ -29,7 +33,7 @@ def check(
         )
     spares = whole("number of spare leaves", spares, 0, 1000)
     findings = [
-        *sufficiency_findings(layout, margin, spares),
+        *sufficiency_findings(layout, margin, spares, hidden),
         *ring_findings(layout),
         *wedge_findings(layout, wedge_angle),
         *face_findings(layout),

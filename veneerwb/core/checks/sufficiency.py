@@ -22,8 +22,15 @@ STEP = 0.1
 """mm: how finely the largest reach is sought."""
 
 
-def sufficiency_findings(layout: Layout, margin: float, spares: int) -> list[Finding]:
-    return [*_count(layout, spares), *_fit(layout, margin), *_faults(layout)]
+def sufficiency_findings(
+    layout: Layout, margin: float, spares: int, hidden: Any = None
+) -> list[Finding]:
+    return [*_count(layout, spares), *_fit(layout, margin), *_faults(layout, hidden)]
+
+
+def seen_of(piece: Piece, hidden: Any) -> Any:
+    """What of a piece will be seen (shapely, top mm): all of it but what is hidden."""
+    return piece.outline if hidden is None else piece.outline.difference(hidden)
 
 
 def _count(layout: Layout, spares: int) -> Iterator[Finding]:
@@ -156,17 +163,22 @@ def fitting_ways(layout: Layout, margin: float) -> Iterator[int]:
             yield ways
 
 
-def _faults(layout: Layout) -> Iterator[Finding]:
-    seen, trimmed = [], []
+def _faults(layout: Layout, hidden: Any) -> Iterator[Finding]:
+    seen, covered, trimmed = [], [], []
     for piece in layout.pieces:
         faults = layout.bundle.faults(piece.leaf)
         if not faults:
             continue
         motion = onto_leaf(piece, layout.bundle)
-        net, blank = motion.apply_to(piece.outline), motion.apply_to(piece.blank)
+        shown, net, blank = (
+            motion.apply_to(area)
+            for area in (seen_of(piece, hidden), piece.outline, piece.blank)
+        )
         for fault in faults:
-            if net.intersection(fault.outline).area > TOUCH:
+            if shown.intersection(fault.outline).area > TOUCH:
                 seen.append((piece, fault))
+            elif net.intersection(fault.outline).area > TOUCH:
+                covered.append((piece, fault))
             elif blank.intersection(fault.outline).area > TOUCH:
                 trimmed.append((piece, fault))
     if seen:
@@ -176,6 +188,15 @@ def _faults(layout: Layout) -> Iterator[Finding]:
             "Faults ({kinds}) will be seen at positions {pieces} (leaves {leaves}).",
             "Move the wedge, or take other leaves.",
             seen,
+        )
+    if covered:
+        yield _fault_finding(
+            "fault-covered",
+            "note",
+            "Faults ({kinds}) at positions {pieces} (leaves {leaves}) lie where the top will be "
+            "covered.",
+            "",
+            covered,
         )
     if trimmed:
         yield _fault_finding(

@@ -15,7 +15,7 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaves
 from veneerwb.core.matches.radial import Placement, Radial
 from veneerwb.core.plane import finite, whole
-from veneerwb.core.search.refine import NEAR, NEAR_TURN, Judge, Spot, crowded, refined
+from veneerwb.core.search.refine import NEAR, NEAR_TURN, Judge, Spot, closely, crowded, refined
 from veneerwb.core.search.room import room_of
 from veneerwb.core.search.sweep import TURN_STEP, Sweep, swept
 from veneerwb.core.search.task import Task
@@ -30,6 +30,8 @@ AT_ONCE = 60
 """Spots between two reports of progress."""
 LEAST_REFINED = 12
 """Spots that are refined however few are wanted, so that more results do not change the first."""
+FEW = 3
+"""The best results, that are looked at closely in the end."""
 
 
 @dataclass(frozen=True)
@@ -121,7 +123,9 @@ def _pictured(bundle: Any) -> None:
 
 def _tight(task: Task, judge: Judge, progress: Progress | None) -> list[Spot]:
     """Spots with less room than the steps of the sweep."""
-    return sorted(judge.each(standing(task, progress)), key=lambda spot: spot.rank)
+    found = standing(task, progress)
+    spots = judge.each([place for place, _ in found], [first for _, first in found])
+    return sorted(spots, key=lambda spot: spot.rank)
 
 
 def _onward(progress: Progress | None) -> Progress | None:
@@ -203,4 +207,7 @@ def _refined(
                 best.append(spot)
         if len(best) >= count:
             break
+    best.sort(key=lambda spot: spot.rank)
+    tell(progress, count, count, "")
+    best[:FEW] = [closely(spot, judge) for spot in best[:FEW]]
     return sorted(best, key=lambda spot: spot.rank)[:count]

@@ -20,30 +20,35 @@ from veneerwb.core.raster import outlines
 
 
 class Stand:
-    """Tops laid with their wedge at the bundle's origin, the axis along x: the pieces of each, and
-    what is seen of each piece (shapely, top mm). Blanks must lie on their leaves' usable area less
+    """Tops laid with their wedge at the bundle's origin, the axis along x, that differ in their
+    leaves alone: `pieces` with what is seen of each (shapely, top mm), and for each top the sides
+    (leaf, turned) that it shows, by position. Blanks must lie on their leaves' usable area less
     `margin` (mm), and what is seen must be clear of faults."""
 
     def __init__(
-        self, tops: Sequence[Sequence[tuple[Piece, Any]]], bundle: Leaves, margin: float
+        self, pieces: Sequence[tuple[Piece, Any]], tops: Sequence[Sequence[tuple[int, bool]]],
+        bundle: Leaves, margin: float,
     ) -> None:
-        known: dict[tuple[Any, ...], int] = {}  # a leaf lies in many tops in the same way
+        rooms = {n: room_on(bundle.usable(n), margin) for n in {n for top in tops for n, _ in top}}
+        bounds = {n: _bounds(room) for n, room in rooms.items()}
+        shapes = _different([_Shape.of(piece, seen) for piece, seen in pieces])
+        known: dict[Any, int] = {}  # a leaf lies in many tops in the same way
+        like: dict[Any, int] = {}  # and leaves may lie alike
         cuts: list[_Cut] = []
-        self._tops = []
-        for pieces in tops:
-            index = []
-            for piece, seen in pieces:
-                cut = _Cut.of(piece, seen, bundle)
-                if known.setdefault(cut.key, len(cuts)) == len(cuts):
-                    cuts.append(cut)
-                index.append(known[cut.key])
-            self._tops.append(index)
+        self._tops = np.empty((len(tops), len(pieces)), int)
+        for index, top in zip(self._tops, tops):
+            for k, (shape, (leaf, turned)) in enumerate(zip(shapes, top)):
+                register = bundle.register(leaf, turned)
+                index[k] = known.setdefault((leaf, register, shape), len(cuts))
+                if index[k] == len(cuts):
+                    kind = like.setdefault((bounds[leaf], register, shape), len(like))
+                    cuts.append(_Cut(leaf, register, shape.seen, kind))
         self._cuts = cuts
-        self._corners = _stacked([cut.corners for cut in cuts])
-        self._turns = np.array([cut.register.matrix for cut in cuts]).reshape(-1, 2, 2)
-        self._shifts = np.array([(cut.register.dx, cut.register.dy) for cut in cuts])
-        rooms = {n: room_on(bundle.usable(n), margin) for n in {cut.leaf for cut in cuts}}
-        self._bounds = np.array([_bounds(rooms[cut.leaf]) for cut in cuts])
+        self._kinds = np.array([cut.kind for cut in cuts])
+        self._bounds = np.array([around for around, _, _ in like])
+        self._corners = _stacked([shape.corners for _, _, shape in like])
+        self._turns = np.array([register.matrix for _, register, _ in like]).reshape(-1, 2, 2)
+        self._shifts = np.array([(register.dx, register.dy) for _, register, _ in like])
         bent = {n: prep(room) for n, room in rooms.items() if not _upright(room)}
         self._bent = [(k, bent[cut.leaf]) for k, cut in enumerate(cuts) if cut.leaf in bent]
         self._faults = [
@@ -52,28 +57,32 @@ class Stand:
         self._owner = np.array([k for k, _ in self._faults], int)
         self._around = np.array([_bounds(f) for _, f in self._faults]).reshape(-1, 4)
 
-    def at(self, moved: Motion) -> list[bool]:
-        """Which of the tops may be cut with the wedge moved so from the bundle's origin."""
+    def at(self, moved: Motion, tops: Sequence[int]) -> list[bool]:
+        """Which of those tops (by index) may be cut with the wedge moved so from the bundle's
+        origin."""
+        wanted = self._tops[tops]
         on_bundle = moved.apply(self._corners)
         blanks = on_bundle @ self._turns.transpose(0, 2, 1) + self._shifts[:, None]
         low, high = blanks.min(axis=1), blanks.max(axis=1)
-        good = (low >= self._bounds[:, :2]).all(axis=1) & (high <= self._bounds[:, 2:]).all(axis=1)
+        well = (low >= self._bounds[:, :2]).all(axis=1) & (high <= self._bounds[:, 2:]).all(axis=1)
+        good = np.zeros(len(self._cuts), bool)
+        good[wanted] = well[self._kinds[wanted]]
         if not good.any():
-            return [False] * len(self._tops)
+            return [False] * len(tops)
         for k, room in self._bent:
-            good[k] = good[k] and room.covers(Polygon(blanks[k]))
-        around, owner = self._around, self._owner
-        near = (around[:, :2] <= high[owner]) & (around[:, 2:] >= low[owner])
-        for n in np.flatnonzero(near.all(axis=1) & good[owner]):
+            good[k] = good[k] and room.covers(Polygon(blanks[self._kinds[k]]))
+        around, kinds = self._around, self._kinds[self._owner]
+        near = (around[:, :2] <= high[kinds]) & (around[:, 2:] >= low[kinds])
+        for n in np.flatnonzero(near.all(axis=1) & good[self._owner]):
             k, fault = self._faults[n]
             onto = self._cuts[k].register @ moved
             good[k] = good[k] and not fault_seen(onto.apply_to(self._cuts[k].seen), fault)
-        return [bool(good[index].all()) for index in self._tops]
+        return good[wanted].all(axis=1).tolist()
 
-    def push(self, moves: Sequence[Motion]) -> np.ndarray:
-        """By how much (moves x 2, bundle mm) the first of the tops must be shifted after each to
-        lie within the rectangles round the usable areas, where that is enough."""
-        index = self._tops[0]
+    def push(self, moves: Sequence[Motion], top: int) -> np.ndarray:
+        """By how much (moves x 2, bundle mm) that top must be shifted after each to lie within the
+        rectangles round the usable areas, where that is enough."""
+        index = np.unique(self._kinds[self._tops[top]])
         bounds, turns = self._bounds[index], self._turns[index]
         matrices = np.array([m.matrix for m in moves]).reshape(-1, 1, 2, 2)
         on_bundle = self._corners[index] @ matrices.swapaxes(2, 3)
@@ -85,29 +94,42 @@ class Stand:
         return back.max(axis=1).clip(min=0.0) + back.min(axis=1).clip(max=0.0)
 
 
-@dataclass(frozen=True)
-class _Cut:
-    """What a piece takes of its leaf, drawn at the bundle's origin: the corners of the blank (N x
-    2), and what will be seen (shapely)."""
+@dataclass(frozen=True, eq=False)
+class _Shape:
+    """What a piece takes of the bundle, drawn at its origin: the corners of the blank (N x 2), and
+    what will be seen (shapely)."""
 
-    leaf: int
-    register: Motion
     corners: np.ndarray
     seen: Any
 
     @staticmethod
-    def of(piece: Piece, seen: Any, bundle: Leaves) -> _Cut:
+    def of(piece: Piece, seen: Any) -> _Shape:
         onto = piece.onto_bundle
-        corners = onto.apply(edges.points(piece.blank_edge))
-        register = bundle.register(piece.leaf, piece.turned)
-        return _Cut(piece.leaf, register, corners, onto.apply_to(seen))
+        return _Shape(onto.apply(edges.points(piece.blank_edge)), onto.apply_to(seen))
 
     @property
-    def key(self) -> tuple[Any, ...]:
+    def marks(self) -> tuple[Any, ...]:
         """Equal for pieces that take the same."""
         drawn = [self.corners, *(ring[:-1] for ring in outlines(self.seen))]
         marks = (sorted(map(tuple, (np.round(points, 6) + 0.0).tolist())) for points in drawn)
-        return self.leaf, self.register, *map(tuple, marks)
+        return tuple(map(tuple, marks))
+
+
+def _different(shapes: Sequence[_Shape]) -> list[_Shape]:
+    """The same shapes; of those that are equal the first for all."""
+    first: dict[Any, _Shape] = {}
+    return [first.setdefault(shape.marks, shape) for shape in shapes]
+
+
+@dataclass(frozen=True)
+class _Cut:
+    """What is taken of a leaf: what will be seen (shapely, at the bundle's origin), and which of
+    the different ways to lie on a leaf it is."""
+
+    leaf: int
+    register: Motion
+    seen: Any
+    kind: int
 
 
 def fault_seen(seen: Any, fault: Any) -> bool:

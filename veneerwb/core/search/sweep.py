@@ -204,7 +204,7 @@ class _Directions:
         out = np.zeros((rows, columns), np.float32)
         for shape in shapes:
             row, column, share = cells_of(turned(shape, angle), self._frame.cell, parts)
-            np.add.at(out, (row % rows, column % columns), share)
+            out[row % rows, column % columns] += share  # it fits the grid: a cell comes once
         return out
 
     def _sums(

@@ -12,7 +12,7 @@ import numpy as np
 from shapely.geometry import Polygon
 from shapely.ops import unary_union
 
-from veneerwb.core.checks.sufficiency import off_leaf, onto_leaf
+from veneerwb.core.checks.sufficiency import off_leaf, onto_leaf, seen_of
 from veneerwb.core.layout import Layout, Piece, alike
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.matches.radial import Placement, Radial
@@ -45,6 +45,16 @@ class Task:
         """The top laid with its wedge at `placement`, from leaf `first` on."""
         return replace(self.recipe, placement=placement, first=first).lay(self.bundle, self.top)
 
+    def at_origin(self, first: int) -> Layout:
+        """The top laid with its wedge at ORIGIN; kept."""
+        if first not in self._laid:
+            self._laid[first] = self.layout(ORIGIN, first)
+        return self._laid[first]
+
+    @cached_property
+    def _laid(self) -> dict[int, Layout]:
+        return {}
+
     def counted(self) -> None:
         """Raises VeneerError where there are too few leaves for the ways."""
         if isinstance(self.recipe.order, str):
@@ -69,7 +79,7 @@ class Task:
     def shapes(self) -> tuple[tuple[Polygon, ...], Polygon, Polygon]:
         """At the bundle's origin with the axis along x: the finished outlines of the pieces (one if
         all are alike, as in a round top), all blanks, and all that is seen."""
-        pieces = self.layout(ORIGIN, self.firsts[0]).pieces
+        pieces = self.at_origin(self.firsts[0]).pieces
         shown = pieces[:1] if alike(pieces) else pieces
         net = tuple(plain(p.onto_bundle.apply_to(p.outline)) for p in shown)
         blanks = unary_union([plain(p.onto_bundle.apply_to(p.blank)) for p in pieces])
@@ -77,10 +87,10 @@ class Task:
         return net, blanks, seen
 
     def _seen(self, piece: Piece) -> Any:
-        return piece.outline if self.hidden is None else piece.outline.difference(self.hidden)
+        return seen_of(piece, self.hidden)
 
     def fits(self, layout: Layout) -> bool:
-        """Whether a layout may be cut, exactly: as `check` has it, but for what is hidden."""
+        """Whether a layout may be cut, exactly: as `check` has it."""
         if next(off_leaf(layout, self.margin), None) is not None:
             return False
         return not any(
@@ -91,13 +101,15 @@ class Task:
 
     def standing(self, placement: Placement, firsts: tuple[int, ...]) -> tuple[int, ...]:
         """Those of the first leaves whose layout there fits, without laying it."""
-        fit = self._stand(firsts).at(motion_to(placement))
+        index = [self.firsts.index(first) for first in firsts]
+        fit = self._stand.at(motion_to(placement), index)
         return tuple(first for first, good in zip(firsts, fit) if good)
 
     def pushed(self, placements: Sequence[Placement], first: int) -> list[Placement]:
         """Placements shifted so that blanks come to lie on their leaves; where these are upright
         rectangles and have the room that is sure."""
-        need = self._stand((first,)).push([motion_to(place) for place in placements])
+        moves = [motion_to(place) for place in placements]
+        need = self._stand.push(moves, self.firsts.index(first))
         by = np.sign(need) * np.ceil(np.abs(need) / FINEST - 1e-3) * FINEST
         by = np.where(np.isfinite(by), by, 0.0).tolist()
         return [
@@ -105,18 +117,10 @@ class Task:
             for p, (dx, dy) in zip(placements, by)
         ]
 
-    def _stand(self, firsts: tuple[int, ...]) -> Stand:
-        if firsts not in self._stands:
-            tops = [
-                [(piece, self._seen(piece)) for piece in self.layout(ORIGIN, first).pieces]
-                for first in firsts
-            ]
-            self._stands[firsts] = Stand(tops, self.bundle, self.margin)
-        return self._stands[firsts]
-
     @cached_property
-    def _stands(self) -> dict[tuple[int, ...], Stand]:
-        return {}
+    def _stand(self) -> Stand:
+        shown = [(piece, self._seen(piece)) for piece in self.at_origin(self.firsts[0]).pieces]
+        return Stand(shown, [self.used(n) for n in self.firsts], self.bundle, self.margin)
 
 
 def motion_to(placement: Placement) -> Motion:

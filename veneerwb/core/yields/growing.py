@@ -119,13 +119,13 @@ def grown_from(seed: Grown, wedge: Wedge, place: Place, rounds: int = MOST_ROUND
     At the spot it may still cross edges: what it is shifted and shrunk to at first is clear.
     """
     parting = _Parting(wedge, *place.lines)
-    starts = (replace(seed, reach=seed.reach * share) for share in STARTS)
-    begun = [g for g in (parting.grown(start, 4.0) for start in starts) if g]
+    starts = [replace(seed, reach=seed.reach * share) for share in STARTS]
+    begun = [g for g in parting.grown(starts, 4.0) if g]
     if not begun:
         return None
     here, span = min(begun, key=lambda g: g.rank), 4.0
     for _ in range(rounds):
-        better = parting.grown(here, span)
+        (better,) = parting.grown([here], span)
         gain = better.reach - here.reach if better else 0.0
         if gain > 0.0:
             here = better
@@ -159,37 +159,48 @@ class _Parting:
         rises, limits = self._wedge.lines(normals, np.full(len(turns), angle), limits, faults)
         return turns, limits - normals @ (x, y) - reach * rises
 
-    def grown(self, here: Grown, span: float) -> Grown | None:
-        """The largest wedge that keeps to the lines that part this one best from all edges, turned
-        by up to `span` degrees; None if there is none."""
+    def grown(self, starts: Sequence[Grown], span: float) -> list[Grown | None]:
+        """For wedges at one spot, the widest first: the largest that keeps to the lines that part
+        it best from all edges, turned by up to `span` degrees; None if there is none."""
+        here = starts[0]
         away = self._away(here.x, here.y)
         longer = self._wedge.longer
         size = here.reach * longer + self._wedge.oversize
         for limit in (1.3 * size + 20.0, np.inf):
-            near = away < limit
-            found = self._within(here, span, near)
-            # What lies further off than the wedge now reaches was rightly left out.
-            if found is None or limit > self._wedge.oversize + found.reach * longer + np.hypot(
-                found.x - here.x, found.y - here.y
-            ):
+            found = self._within(starts, span, away < limit)
+            # What lies further off than a wedge now reaches was rightly left out.
+            if not any(g is None or limit <= self._wedge.oversize + g.reach * longer + np.hypot(
+                g.x - here.x, g.y - here.y
+            ) for g in found):
                 break
         return found
 
-    def _within(self, here: Grown, span: float, near: np.ndarray) -> Grown | None:
-        """The largest wedge kept from the edges `near`; None if there is none."""
+    def _within(
+        self, starts: Sequence[Grown], span: float, near: np.ndarray
+    ) -> list[Grown | None]:
+        """The largest wedges kept from the edges `near`; None where there is none."""
+        by = span * SPREAD
+        parts = [self._lines(here, by, near) for here in starts]
+        tips, reaches = largest(*map(np.concatenate, zip(*parts)))
+        found: list[Grown | None] = []
+        for here, spots, sizes in zip(starts, *(np.split(n, len(starts)) for n in (tips, reaches))):
+            k = int(np.argmax(np.round(sizes, 6)))
+            angle = float(here.angle + by[k]) % 360.0
+            at = Grown(*map(float, spots[k]), angle, float(sizes[k]), here.first)
+            found.append(at if sizes[k] > 1.0 else None)
+        return found
+
+    def _lines(
+        self, here: Grown, by: np.ndarray, near: np.ndarray
+    ) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """Normals, rises and limits of the lines that part a wedge best from the edges `near`,
+        turned with it by so many degrees."""
         turns, gaps = self._gaps(here.x, here.y, here.angle, here.reach, near)
         chosen = gaps.argmax(axis=0)
         turns, turning = turns[chosen, np.arange(gaps.shape[1])], chosen < len(self._sides)
-        by = span * SPREAD
         normals = _unit(np.where(turning, turns + by[:, None], turns))
         limits = _nearest(normals, self._starts[near], self._ends[near])
-        angles = here.angle + by
-        lines = self._wedge.lines(normals, angles, limits, self._faults[near])
-        tips, reaches = largest(normals, *lines)
-        k = int(np.argmax(np.round(reaches, 6)))
-        if not reaches[k] > 1.0:
-            return None
-        return Grown(*map(float, tips[k]), float(angles[k]) % 360.0, float(reaches[k]), here.first)
+        return normals, *self._wedge.lines(normals, here.angle + by, limits, self._faults[near])
 
     def _away(self, x: float, y: float) -> np.ndarray:
         """How far every edge lies from a point."""

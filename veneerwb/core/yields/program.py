@@ -36,26 +36,28 @@ def largest(
     limits = np.concatenate([np.repeat(far, 3, axis=1), limits], axis=1)
     chosen = np.tile(np.arange(3), (count, 1))
     found = np.full((count, 3), -np.inf)
-    going = np.arange(count)
+    going, far = np.arange(count), far[:, 0]
     for _ in range(MOST_STEPS):
-        basis = np.take_along_axis(columns[going], chosen[going][..., None], axis=1)
-        inverse = np.linalg.inv(basis)  # rows of a basis are its columns (n, k)
-        here = np.einsum("bij,bj->bi", inverse, np.take_along_axis(
-            limits[going], chosen[going], axis=1))
-        slack = limits[going] - np.einsum("bmi,bi->bm", columns[going], here)
-        np.put_along_axis(slack, chosen[going], 0.0, axis=1)
+        row = np.arange(len(going))
+        held = row[:, None], chosen
+        inverse = np.linalg.inv(columns[held])  # rows of a basis are its columns (n, k)
+        here = np.einsum("bij,bj->bi", inverse, limits[held])
+        slack = limits - np.einsum("bmi,bi->bm", columns, here)
+        slack[held] = 0.0
         worst = slack.argmin(axis=1)
-        crossed = slack[np.arange(len(going)), worst] < -CROSSED * far[going, 0]
+        crossed = slack[row, worst] < -CROSSED * far
         found[going[~crossed]] = here[~crossed]
-        going, inverse, worst = going[crossed], inverse[crossed], worst[crossed]
-        if not len(going):
-            break
-        held = inverse[:, 2, :]  # what each of the three lines weighs
-        into = np.einsum("bj,bji->bi", columns[going, worst], inverse)
+        into = np.einsum("bj,bji->bi", columns[row, worst], inverse)
         with np.errstate(divide="ignore", invalid="ignore"):
-            share = np.where(into > NOUGHT, held / into, np.inf)
+            # What each of the three lines weighs, and the new one of it.
+            share = np.where(into > NOUGHT, inverse[:, 2] / into, np.inf)
         leaving = share.argmin(axis=1)
-        bounded = np.isfinite(share[np.arange(len(going)), leaving])
-        chosen[going, leaving] = worst
-        going = going[bounded]
+        chosen[row, leaving] = worst
+        on = crossed & np.isfinite(share[row, leaving])
+        if not on.any():
+            break
+        if not on.all():
+            going, columns, limits, chosen, far = (
+                part[on] for part in (going, columns, limits, chosen, far)
+            )
     return found[:, :2], found[:, 2]

@@ -31,8 +31,9 @@ class Wedge:
     @staticmethod
     def of(task: Task) -> Wedge:
         _, blank, seen = task.shapes
-        recipe, reach = replace(task.recipe, oversize=0.0), task.top.reach
-        bare = replace(task, recipe=recipe).shapes[1]
+        bare, reach = blank, task.top.reach
+        if task.recipe.oversize:
+            bare = replace(task, recipe=replace(task.recipe, oversize=0.0)).shapes[1]
         far = [max(reach, *np.hypot(*_corners(area).T).tolist()) for area in (blank, bare)]
         return Wedge(_corners(blank), _corners(seen), reach, *far)
 
@@ -59,12 +60,21 @@ class Wedge:
         along, across = _turned_back(normals, angles)
         rises, least = np.empty(limits.shape), np.zeros(limits.shape)
         if not faults.all():
-            most = _support(self.blank, along[:, ~faults], across[:, ~faults])
+            most = _support(*self._blank, along[:, ~faults], across[:, ~faults])
             rises[:, ~faults] = most * (self.longer / self.grown)
             least[:, ~faults] = most * (self.oversize / self.grown)
         if faults.any():
-            rises[:, faults] = _support(self.seen, along[:, faults], across[:, faults]) / self.reach
+            most = _support(*self._seen, along[:, faults], across[:, faults])
+            rises[:, faults] = most / self.reach
         return rises, limits - least
+
+    @cached_property
+    def _blank(self) -> tuple[np.ndarray, np.ndarray]:
+        return self.blank, _outward(self.blank)
+
+    @cached_property
+    def _seen(self) -> tuple[np.ndarray, np.ndarray]:
+        return self.seen, _outward(self.seen)
 
     @cached_property
     def sides(self) -> np.ndarray:
@@ -94,11 +104,17 @@ def _turned_back(normals: np.ndarray, angles: np.ndarray) -> tuple[np.ndarray, n
     return c * x + s * y, c * y - s * x
 
 
-def _support(corners: np.ndarray, along: np.ndarray, across: np.ndarray) -> np.ndarray:
-    """How far a convex outline reaches in each direction: its corner there is found by the
-    directions of the edges that meet at it."""
+def _outward(corners: np.ndarray) -> np.ndarray:
+    """The directions (radians, rising) square to the edges of a convex outline."""
     edges = np.roll(corners, -1, axis=0) - corners
-    turns = np.unwrap(np.arctan2(-edges[:, 0], edges[:, 1]))
+    return np.unwrap(np.arctan2(-edges[:, 0], edges[:, 1]))
+
+
+def _support(
+    corners: np.ndarray, turns: np.ndarray, along: np.ndarray, across: np.ndarray
+) -> np.ndarray:
+    """How far a convex outline reaches in each direction: its corner there is found by the
+    directions of the edges that meet at it (`_outward`)."""
     wanted = (np.arctan2(across, along) - turns[0]) % (2.0 * np.pi)
     corner = (np.searchsorted(turns - turns[0], wanted) % len(corners)).astype(np.intp)
     return along * corners[corner, 0] + across * corners[corner, 1]

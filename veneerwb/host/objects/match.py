@@ -109,6 +109,13 @@ class Match(Proxy):
         Property("Integer", "Spares", "Checks", "How many unused leaves should be left over", 0),
         Property("Angle", "WedgeAngle", "Checks", "The template's angle; 0 if it is exact", 0.0),
         Property(
+            "Length",
+            "HiddenDisc",
+            "Checks",
+            "Diameter of what will cover the centre: faults may lie under it; 0 for none",
+            0.0,
+        ),
+        Property(
             "StringList", "Findings", "Result", "What the checks found, the gravest first", [], OUT
         ),
         Property("String", "Revision", "Result", "A mark that changes with the layout", "", OUT),

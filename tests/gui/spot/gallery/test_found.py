@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from PySide import QtCore, QtGui
 
-from veneerwb.core import VeneerError
+from veneerwb.core import Placement, VeneerError
 from veneerwb.core.appeal import WEIGHTS
 from veneerwb.core.appeal.words import in_words
 from veneerwb.core.search.task import Task
@@ -59,7 +59,7 @@ def test_the_best_are_shown_gone_to_and_kept(user, searched, spot, match, tile, 
         )
         shown, wanted = (to_pixels(im) for im in (tiles[k].picture(90), pictured(true, 90)))
         assert np.array_equal(shown, wanted)
-        assert tiles[k].words == ", ".join(in_words(one.appeal))
+        assert tiles[k].words == ", ".join(map(str, in_words(one.appeal)))
         tile(searched.hand, k)
         assert tip(match) == pytest.approx(
             (one.placement.x, one.placement.y, one.placement.angle)
@@ -153,7 +153,6 @@ def test_what_is_hidden_counts_and_is_kept_clear_goes_into_the_search(
     user.box("seams").setValue(8)
     user.box("search").click()
     user.fill("hidden", "100 mm")
-    assert "Only the search knows of the disc" in user.box("hidden").toolTip()
     user.box("search").click()
     (_, plain), ((bundle, top, recipe, _, weights, margin, hidden), _) = (
         (asked[0][0], asked[0][0][-1]), asked[1]
@@ -163,6 +162,36 @@ def test_what_is_hidden_counts_and_is_kept_clear_goes_into_the_search(
     assert (bundle, top, recipe) == (spot.state.bundle, spot.state.top, spot.state.recipe)
     assert margin == 4.0 and weights["seams"] == 2.0 * WEIGHTS["seams"]
     assert found.form.trouble.text() == "Enough."
+
+
+def test_what_is_hidden_is_the_matchs_and_what_lies_under_it_is_no_fault(
+    user, spot, match, bundle, found
+):
+    spot.state.go(Placement(120.0, 100.0, 90.0))
+    knot = [(116, 112, 0), (124, 112, 0), (124, 120, 0), (116, 120, 0)]  # at most 21 mm away
+    bundle.Leaves[2].FaultOutlines, bundle.Leaves[2].FaultKinds = knot, ["knot"]
+    match.Document.recompute()
+    user.wait_for(lambda: "knot" in spot.form.verdict.text(), "it is said")
+    assert "fault-seen" in {one.code for one in match.Proxy.found}
+    user.fill("hidden", "40 mm")
+    assert "knot" in spot.form.verdict.text()
+    user.fill("hidden", "44 mm")
+    assert "well" in spot.form.verdict.text()
+    user.wait_for(lambda: match.HiddenDisc.Value == 44.0, "the document follows")
+    codes = {one.code for one in match.Proxy.found}
+    assert "fault-covered" in codes and "fault-seen" not in codes
+    spot.settle()
+    spot.window.view.undone(False)
+    user.wait_for(lambda: spot.state.hidden != 44.0, "undone")
+    assert spot.state.hidden == match.HiddenDisc.Value == found.value("hidden")
+
+
+def test_a_double_click_has_the_top_seen_that_it_goes_to(user, searched, spot, tile):
+    tabs = spot.window.form.tabs
+    assert spot.window.paged and not spot.window.form.top.isVisible()
+    tile(searched.hand, 1, twice=True)
+    assert tabs.currentIndex() == 0 and spot.window.form.top.isVisible()
+    assert spot.state.placement == searched.found.candidates[1].placement
 
 
 def pixels(on, frame, cells):

@@ -88,3 +88,15 @@ def test_nothing_is_painted_while_the_hand_moves(spot, nearby):
     spot.state.go(Placement(112.0, 150.0, 60.0), run=True)
     nearby.canvases[0].widget.grab()
     assert nearby.hand.tiles is before
+
+
+def test_too_few_leaves_are_told_once(user, spot, nearby, press, match):
+    spot.state.go(ways=12)
+    rested(user, nearby)
+    assert not nearby.hand.tiles
+    before = user.state(match.Document)
+    press((1, 0, 0))
+    assert user.state(match.Document) == before
+    spot.state.go(ways=8)
+    rested(user, nearby)
+    assert nearby.hand.tiles[1, 0, 0].layout is not None
