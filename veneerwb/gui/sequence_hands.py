@@ -157,7 +157,8 @@ class StripHand(WindowHand):
         window, row = self.window, self.row()
         bundle = window.state.stack.bundle
         made = {n: self.pictures.get(self._key(bundle, n)) for n in row.numbers}
-        if None in made.values() and not self._busy:
+        # A picture that Qt compares with None is read from a file without a name.
+        if any(one is None for one in made.values()) and not self._busy:
             self._busy = True
             later(self._make_one)
         told, there = window.told, {n: p for n, p in made.items() if p}
