@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from veneerwb.core import Motion
 from veneerwb.core import edge as edges
+from veneerwb.core.curves import EllipseArc
 from veneerwb.core.edge import Arc, Line
 
 CIRCLE = (Arc((0.0, 0.0), 500.0, -90.0, 360.0),)
@@ -158,3 +159,11 @@ def test_reach_of_arcs_off_the_centre():
     assert max(s.reach for s in CAPSULE) == pytest.approx(350.0)
     away = Arc((200.0, 0.0), 150.0, 90.0, 180.0)  # the half that faces the origin
     assert away.reach == pytest.approx(250.0)
+
+
+@pytest.mark.parametrize("radius", [5e-4, 5e-3, 0.05])
+def test_a_tiny_circle_still_encloses_something(radius):
+    circle = (Arc((3.0, 4.0), radius, -90.0, 360.0),)
+    oval = (EllipseArc((3.0, 4.0), radius, 0.9 * radius, 0.0, 0.0, 360.0),)
+    assert edges.polygon(circle).area > 0.6 * math.pi * radius**2
+    assert edges.polygon(oval).area > 0.5 * math.pi * radius**2

@@ -4,48 +4,104 @@ degrees."""
 
 from __future__ import annotations
 
+from veneerwb.core.buildup import (
+    Backer,
+    Border,
+    BuildUp,
+    Core,
+    Crossband,
+    Disc,
+    Lipping,
+    PanelPart,
+    Show,
+    Star,
+    Stringing,
+    bill,
+    write_bill,
+)
 from veneerwb.core.checks import check
+from veneerwb.core.checks.buildup import buildup_findings
 from veneerwb.core.checks.closure import Closure, closure
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.layout import Cut, Layout, Piece, Seam
+from veneerwb.core.layout import Cut, Layout, Piece, Seam, cuts_by_shape
 from veneerwb.core.leaf import Bundle, Fault, Leaf, Side, Stock
 from veneerwb.core.log import Disturbance, sawn_bundle
-from veneerwb.core.matches.radial import Placement, radial
+from veneerwb.core.matches.end import End, end
+from veneerwb.core.matches.placement import Placement
+from veneerwb.core.matches.quarters import Quarters, quarters
+from veneerwb.core.matches.radial import Radial, radial
+from veneerwb.core.matches.rings import Rings, rings
+from veneerwb.core.matches.side import SideMatch, side
 from veneerwb.core.plane import Motion
+from veneerwb.core.runs import LaidRun, Panel, Run, elevation, joined, run_findings
 from veneerwb.core.search import Candidate, find_placements
 from veneerwb.core.sequence import SequenceProof, Suspect, prove_sequence, register
 from veneerwb.core.top import Top
+from veneerwb.core.wood import Climate, Coefficients, movement
 from veneerwb.core.yields.largest import largest_tops
 from veneerwb.core.yields.packing import tops_from
 
 __all__ = [
+    "Backer",
+    "Border",
+    "BuildUp",
     "Bundle",
     "Candidate",
+    "Climate",
     "Closure",
+    "Coefficients",
+    "Core",
+    "Crossband",
     "Cut",
+    "Disc",
     "Disturbance",
+    "End",
     "Fault",
     "Finding",
+    "LaidRun",
     "Layout",
     "Leaf",
+    "Lipping",
     "Motion",
+    "Panel",
+    "PanelPart",
     "Piece",
     "Placement",
+    "Quarters",
+    "Radial",
+    "Rings",
+    "Run",
     "Seam",
     "SequenceProof",
+    "Show",
     "Side",
+    "SideMatch",
+    "Star",
     "Stock",
+    "Stringing",
     "Suspect",
     "Top",
     "VeneerError",
+    "bill",
+    "buildup_findings",
     "check",
     "closure",
+    "cuts_by_shape",
+    "elevation",
+    "end",
     "find_placements",
+    "joined",
     "largest_tops",
+    "movement",
     "prove_sequence",
+    "quarters",
     "radial",
     "register",
+    "rings",
+    "run_findings",
     "sawn_bundle",
+    "side",
     "tops_from",
+    "write_bill",
 ]

@@ -1,7 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""True edges: closed runs of segments (line, arc), counter-clockwise, each marked seam or rim.
+"""True edges: closed runs of segments, counter-clockwise, each marked seam or rim.
 
-Solids and drawings use the segments; polygons for shapely are derived from them at plane.SAGITTA.
+Segments are straights and arcs (here) and elliptical arcs and cubic curves (`curves`). Solids and
+drawings use them; polygons for shapely are derived from them at plane.SAGITTA.
 """
 
 from __future__ import annotations
@@ -13,9 +14,8 @@ from dataclasses import dataclass, replace
 import numpy as np
 from shapely.geometry import Polygon
 
-from veneerwb.core.plane import SAGITTA, TOUCH, Motion, polar
-
-Point = tuple[float, float]
+from veneerwb.core.curves import Curve, EllipseArc
+from veneerwb.core.plane import SAGITTA, TOUCH, Motion, Point, cosd, polar, sind, snapped
 
 
 @dataclass(frozen=True)
@@ -53,7 +53,7 @@ class Line:
         return replace(self, a=(ax * factor, ay * factor), b=(bx * factor, by * factor))
 
     def moved(self, motion: Motion) -> Line:
-        return Line(_moved(motion, self.a), _moved(motion, self.b), self.role)
+        return Line(motion.point(self.a), motion.point(self.b), self.role)
 
     def reversed(self) -> Line:
         return replace(self, a=self.b, b=self.a)
@@ -70,7 +70,7 @@ class Line:
         across_b = ux * self.b[1] - uy * self.b[0]
         if across_a == across_b:
             return None
-        share = _snapped(across_a / (across_a - across_b), self.length)
+        share = snapped(across_a / (across_a - across_b), self.length)
         if not 0.0 <= share <= 1.0:
             return None
         x, y = self.at(share)
@@ -83,8 +83,25 @@ class Line:
         (ax, ay), (bx, by) = self.a, self.b
         return ax + share * (bx - ax), ay + share * (by - ay)
 
+    def slope(self, share: float) -> Point:
+        """The unit vector along it at a share."""
+        return (self.b[0] - self.a[0]) / self.length, (self.b[1] - self.a[1]) / self.length
+
+    def extremes(self, degrees: float) -> list[Point]:
+        """The points between its ends that lie furthest or least far in a direction."""
+        return []
+
     def part(self, first: float, last: float) -> Line:
         return replace(self, a=self.at(first), b=self.at(last))
+
+    def crossings(self, normal: float, offset: float) -> list[float]:
+        """The shares, rising, between its ends where it crosses the straight of the points p with
+        p . (cos normal, sin normal) = offset (degrees, mm)."""
+        ux, uy = polar(1.0, normal)
+        a, b = (ux * x + uy * y - offset for x, y in (self.a, self.b))
+        if min(abs(a), abs(b)) <= TOUCH or (a > 0.0) == (b > 0.0):
+            return []
+        return [a / (a - b)]
 
 
 @dataclass(frozen=True)
@@ -138,14 +155,16 @@ class Arc:
     def moved(self, motion: Motion) -> Arc:
         begin = motion.angle + (180.0 - self.begin if motion.mirrored else self.begin)
         sweep = -self.sweep if motion.mirrored else self.sweep
-        return replace(self, centre=_moved(motion, self.centre), begin=begin, sweep=sweep)
+        return replace(self, centre=motion.point(self.centre), begin=begin, sweep=sweep)
 
     def reversed(self) -> Arc:
         return replace(self, begin=self.begin + self.sweep, sweep=-self.sweep)
 
     def points(self, sagitta: float = SAGITTA) -> list[Point]:
-        """Points from its start on, its end left out, chords nowhere deeper than `sagitta` mm."""
-        widest = 2.0 * math.degrees(math.acos(max(0.0, 1.0 - sagitta / self.radius)))
+        """Points from its start on, its end left out, chords nowhere deeper than `sagitta` mm: a
+        circle has four at least, or a tiny one would enclose nothing."""
+        deep = max(math.sqrt(0.5), 1.0 - sagitta / self.radius)
+        widest = 2.0 * math.degrees(math.acos(deep))
         count = max(1, math.ceil(abs(self.sweep) / max(widest, 1e-3)))
         turns = np.radians(self.begin + np.arange(1, count) * (self.sweep / count))
         x = self.centre[0] + self.radius * np.cos(turns)
@@ -171,7 +190,7 @@ class Arc:
         turn = (direction - self.begin) * (1.0 if self.sweep > 0.0 else -1.0) % 360.0
         whole = abs(self.sweep)
         for candidate in (turn, turn - 360.0):
-            share = _snapped(candidate / whole, self.length)
+            share = snapped(candidate / whole, self.length)
             if 0.0 <= share <= 1.0:
                 return share
         return None
@@ -181,27 +200,34 @@ class Arc:
         x, y = polar(self.radius, self.begin + share * self.sweep)
         return self.centre[0] + x, self.centre[1] + y
 
+    def slope(self, share: float) -> Point:
+        """The unit vector along it at a share."""
+        turn = self.begin + share * self.sweep + math.copysign(90.0, self.sweep)
+        return cosd(turn), sind(turn)
+
+    def extremes(self, degrees: float) -> list[Point]:
+        """The points between its ends that lie furthest or least far in a direction."""
+        shares = (self._share(degrees), self._share(degrees + 180.0))
+        return [self.at(share) for share in shares if share is not None]
+
     def part(self, first: float, last: float) -> Arc:
         return replace(
             self, begin=self.begin + first * self.sweep, sweep=(last - first) * self.sweep
         )
 
+    def crossings(self, normal: float, offset: float) -> list[float]:
+        """As those of a Line; a straight that only touches it does not cross."""
+        ux, uy = polar(1.0, normal)
+        away = offset - (ux * self.centre[0] + uy * self.centre[1])
+        if abs(away) >= self.radius - 1e-12:
+            return []
+        half = math.degrees(math.acos(away / self.radius))
+        shares = (self._share(normal + turn) for turn in (half, -half))
+        return sorted(s for s in shares if s is not None and 0.0 < s < 1.0)
 
-Segment = Line | Arc
+
+Segment = Line | Arc | EllipseArc | Curve
 Edge = tuple[Segment, ...]
-
-
-def _moved(motion: Motion, point: Point) -> Point:
-    x, y = motion.apply(point)
-    return float(x), float(y)
-
-
-def _snapped(share: float, length: float) -> float:
-    """A share that lies within TOUCH of an end is that end."""
-    near = TOUCH / length if length else 0.0
-    if abs(share) <= near:
-        return 0.0
-    return 1.0 if abs(share - 1.0) <= near else share
 
 
 def straights(points: Sequence[Point], role: str = "rim") -> Edge:
@@ -236,8 +262,8 @@ def run_between(edge: Edge, first: float, last: float) -> Edge:
     The edge goes counter-clockwise round the origin and every ray meets it once. Directions in
     degrees.
     """
-    if len(edge) == 1:  # a circle about the origin: the very directions, wherever it closes
-        return (replace(edge[0], begin=first, sweep=last - first),)
+    if len(edge) == 1:
+        return _round_between(edge[0], first, last)
     begin, share_begin = _hit(edge, first, leaving=True)
     end, share_end = _hit(edge, last, leaving=False)
     if begin == end and share_end > share_begin:
@@ -249,6 +275,18 @@ def run_between(edge: Edge, first: float, last: float) -> Edge:
         k = (k + 1) % len(edge)
     run.append(edge[end].part(0.0, share_end))
     return tuple(run)
+
+
+def _round_between(closed: Segment, first: float, last: float) -> Edge:
+    """The same of one segment that is closed in itself, wherever that closes."""
+    if isinstance(closed, Arc) and closed.centre == (0.0, 0.0):
+        return (replace(closed, begin=first, sweep=last - first),)
+    (_, begin), (_, end) = _hit((closed,), first, True), _hit((closed,), last, False)
+    if end - begin > TOUCH / closed.length:
+        return (closed.part(begin, end),)
+    if isinstance(closed, Curve):
+        return closed.part(begin, 1.0), closed.part(0.0, end)
+    return (closed.part(begin, end + 1.0),)
 
 
 def _hit(edge: Edge, degrees: float, leaving: bool) -> tuple[int, float]:
@@ -266,16 +304,8 @@ def _hit(edge: Edge, degrees: float, leaving: bool) -> tuple[int, float]:
 
 
 def extent(edge: Iterable[Segment], degrees: float) -> tuple[float, float]:
-    """(least, most) of the edge's points along direction `degrees`, mm, exact for lines and
-    arcs."""
+    """(least, most) of the edge's points along direction `degrees`, mm, exact."""
     ux, uy = polar(1.0, degrees)
-    values: list[float] = []
-    for segment in edge:
-        places = [segment.start, segment.end]
-        if isinstance(segment, Arc):
-            for turn in (degrees, degrees + 180.0):
-                share = segment._share(turn)
-                if share is not None:
-                    places.append(segment.at(share))
-        values += [float(np.dot((ux, uy), p)) for p in places]
+    places = [p for s in edge for p in (s.start, s.end, *s.extremes(degrees))]
+    values = [ux * x + uy * y for x, y in places]
     return min(values), max(values)

@@ -18,19 +18,21 @@ from shapely.geometry import LineString, Polygon
 from shapely.ops import unary_union
 
 from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge
+from veneerwb.core.edge import Arc, Edge, Line
 from veneerwb.core.leaf import Leaves
-from veneerwb.core.plane import TOUCH, Motion
+from veneerwb.core.plane import TOUCH, Motion, stepped
+from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 
 
 @dataclass(frozen=True)
 class Piece:
-    """One piece of the top, at `position` 1.. counter-clockwise seen from the show face.
+    """One piece of the top, at `position` 1.. as its match counts them, seen from the show face.
 
     `edge` is the finished outline and `blank_edge` the one that is cut (with oversize), true
-    segments in top mm. `onto_bundle` takes top mm to bundle mm; it is mirrored when the leaf is
-    turned over.
+    segments in top mm; `holes` are openings in the finished piece (clockwise), which are cut after
+    pressing. `onto_bundle` takes top mm to bundle mm; it is mirrored when the leaf is turned over.
+    `cut` is the place of its cut among those of a leaf, where pieces come from several.
     """
 
     position: int
@@ -39,11 +41,13 @@ class Piece:
     edge: Edge
     blank_edge: Edge
     onto_bundle: Motion
+    holes: tuple[Edge, ...] = ()
+    cut: int = 0
 
     @cached_property
     def outline(self) -> Polygon:
-        """The finished outline (shapely, top mm), derived from `edge`."""
-        return edges.polygon(self.edge)
+        """The finished outline (shapely, top mm), derived from `edge` and `holes`."""
+        return Region(self.edge, self.holes).polygon
 
     @cached_property
     def blank(self) -> Polygon:
@@ -53,7 +57,7 @@ class Piece:
     @property
     def area(self) -> float:
         """Exact area of the finished piece in mm2."""
-        return edges.area(self.edge)
+        return Region(self.edge, self.holes).area
 
 
 @dataclass(frozen=True)
@@ -105,8 +109,10 @@ class Layout:
         for p in self.pieces:
             marks.append((p.position, p.leaf, p.turned, _rounded(p.onto_bundle)))
             marks.append(_rounded(self.bundle.register(p.leaf, p.turned)))
-            for run in (p.edge, p.blank_edge):
-                marks.append((np.round(_marks(run), 4) + 0.0).tolist())
+            for run in (p.edge, p.blank_edge, *p.holes):
+                bent = [s.at(share) for s in run if not isinstance(s, (Line, Arc))
+                        for share in (0.25, 0.75)]  # fmt: skip
+                marks.append((np.round([*_marks(run), *bent], 4) + 0.0).tolist())
         return marks
 
 
@@ -116,13 +122,25 @@ def _rounded(motion: Motion) -> tuple[float, ...]:
 
 
 def cuts_of(pieces: Sequence[Piece]) -> tuple[Cut, ...]:
-    """The one cut through the stack that serves all pieces: their common outline where they are
-    alike, else the union of all of them drawn back into the bundle."""
+    """The cuts through the stack, one for each place that pieces are cut from: their common outline
+    where they are alike, else the union of all of them drawn back into the bundle."""
+    return tuple(_cut([p for p in pieces if p.cut == k]) for k in sorted({p.cut for p in pieces}))
+
+
+def cuts_by_shape(pieces: Sequence[Piece]) -> tuple[Cut, ...]:
+    """The cuts where the stack is parted into lots, one for each outline that there is."""
+    lots: dict[tuple[Any, ...], list[Piece]] = {}
+    for piece in pieces:
+        lots.setdefault((piece.cut, *_drawn_key(piece, piece.blank_edge)), []).append(piece)
+    return tuple(_cut(lot) for lot in lots.values())
+
+
+def _cut(pieces: Sequence[Piece]) -> Cut:
     same = _alike([_drawn_marks(piece, piece.blank_edge) for piece in pieces])
     shown = pieces[:1] if same else pieces
     drawn = [p.onto_bundle.apply_to(p.blank) for p in shown]
     outline = drawn[0] if same else unary_union([d.buffer(0) for d in drawn])
-    return (Cut(outline, tuple(p.position for p in pieces)),)
+    return Cut(outline, tuple(p.position for p in pieces))
 
 
 def alike(pieces: Sequence[Piece]) -> bool:
@@ -143,7 +161,15 @@ def _marks(edge: Edge) -> np.ndarray:
 
 
 def _drawn_marks(piece: Piece, edge: Edge) -> np.ndarray:
-    """Those of a piece's edge drawn back into the bundle, counter-clockwise from the same corner.
-    """
+    """Those of a piece's edge drawn back into the bundle, counter-clockwise from its lowest corner
+    (of several the one furthest left)."""
     marks = piece.onto_bundle.apply(_marks(edge))
-    return np.concatenate([marks[:1], marks[:0:-1]]) if piece.turned else marks
+    if piece.onto_bundle.mirrored:
+        marks = np.concatenate([marks[:1], marks[:0:-1]])
+    corners = stepped(marks[::2], 1e-4)
+    first = min(range(len(corners)), key=lambda k: (corners[k, 1], corners[k, 0]))
+    return np.roll(marks, -2 * first, axis=0)
+
+
+def _drawn_key(piece: Piece, edge: Edge) -> tuple[Any, ...]:
+    return tuple(stepped(_drawn_marks(piece, edge), 1e-3).ravel())

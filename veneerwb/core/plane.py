@@ -16,6 +16,7 @@ from shapely import affinity
 
 from veneerwb.core.errors import VeneerError
 
+Point = tuple[float, float]
 SAGITTA = 0.01
 """mm: how far a polygon derived from a true curve may lie inside it. Nothing exact rests on it."""
 TOUCH = 1e-6
@@ -48,6 +49,20 @@ def tand(degrees: float) -> float:
 def polar(radius: float, degrees: float) -> tuple[float, float]:
     """The point at `radius` mm from the origin in direction `degrees`."""
     return radius * cosd(degrees), radius * sind(degrees)
+
+
+def snapped(share: float, length: float) -> float:
+    """A share of something `length` mm long; within TOUCH of an end it is that end, 0 or 1."""
+    near = TOUCH / length if length else 0.0
+    if abs(share) <= near:
+        return 0.0
+    return 1.0 if abs(share - 1.0) <= near else share
+
+
+def stepped(values: Any, step: float) -> np.ndarray:
+    """Which step of `step` each value lies in, as whole numbers. Steps begin at odd places, so that
+    plain sizes, which rounding moves a hair to either side, stay within one."""
+    return np.floor(np.asarray(values, float) / step + 1.0 / math.pi)
 
 
 def positive(name: str, value: float, most: float = LONGEST) -> float:
@@ -101,7 +116,7 @@ def whole(name: str, value: int, least: int, most: int) -> int:
 
 def choice(name: str, value: str, allowed: tuple[str, ...]) -> str:
     """`value`, if it is one of `allowed`; else VeneerError."""
-    if value not in allowed:
+    if not isinstance(value, str) or value not in allowed:
         raise VeneerError(
             "unknown-choice",
             "The {name} cannot be {value!r:.40}; choose one of: {allowed}.",
@@ -145,6 +160,11 @@ class Motion:
         out[..., 0] = a * p[..., 0] + b * p[..., 1] + self.dx
         out[..., 1] = d * p[..., 0] + e * p[..., 1] + self.dy
         return out
+
+    def point(self, point: Point) -> Point:
+        """One point, moved."""
+        (x, y), (a, b, d, e) = point, self.matrix
+        return a * x + b * y + self.dx, d * x + e * y + self.dy
 
     def apply_to(self, geometry: Any) -> Any:
         """A shapely geometry, moved."""

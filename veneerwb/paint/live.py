@@ -14,7 +14,7 @@ from veneerwb.core.edge import Edge
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Side
 from veneerwb.paint import texture as textures
-from veneerwb.paint.picture import qt_polygon, qt_transform
+from veneerwb.paint.picture import qt_path, qt_transform
 from veneerwb.paint.qt import QtCore, QtGui
 from veneerwb.paint.texture import texture
 
@@ -36,7 +36,7 @@ class LivePicture:
         self._to_canvas = QtGui.QTransform(
             px_per_mm, 0.0, 0.0, -px_per_mm, width / 2.0, height / 2.0
         )
-        self._paths: dict[Edge, tuple[QtGui.QPainterPath, np.ndarray]] = {}
+        self._paths: dict[tuple[Edge, ...], tuple[QtGui.QPainterPath, np.ndarray]] = {}
 
     def paint(self, layout: Layout, ground: Any = QtCore.Qt.white) -> QtGui.QImage:
         """The image with the top on it, on plain ground. The layout's bundle has photographs."""
@@ -71,14 +71,14 @@ class LivePicture:
 
     def _outline(self, piece: Piece) -> tuple[QtGui.QPainterPath, np.ndarray]:
         """A piece's outline on the image, and its corners in top mm."""
-        found = self._paths.get(piece.edge)
+        key = (piece.edge, *piece.holes)
+        found = self._paths.get(key)
         if found is None:
             corners = np.asarray(piece.outline.exterior.coords)
-            path = QtGui.QPainterPath()
-            path.addPolygon(qt_polygon(corners, self._to_canvas))
+            path = qt_path(piece.outline, self._to_canvas)
             if len(self._paths) >= MOST_PATHS:
                 self._paths.clear()
-            found = self._paths[piece.edge] = path, corners
+            found = self._paths[key] = path, corners
         return found
 
 

@@ -9,6 +9,7 @@ from typing import Any
 import numpy as np
 
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.inside import number_places
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Bundle, Side
 from veneerwb.core.plane import Motion, positive
@@ -104,31 +105,31 @@ def _paint(
     place = to_mm * qt_transform(onto_photo.inverse()) * to_canvas
     # An image drawn under a clip is filled more than twice as fast as the same shape with a
     # textured brush.
-    shape = QtGui.QPainterPath()
-    shape.addPolygon(qt_polygon(piece.outline.exterior.coords, to_canvas))
-    painter.setClipPath(shape)
+    painter.setClipPath(qt_path(piece.outline, to_canvas))
     painter.setTransform(place)
     painter.drawImage(0, 0, window.image)
     painter.resetTransform()
     painter.setClipping(False)
-    _paint_rim(painter, piece, window.image, place, to_canvas)
+    _paint_border(painter, piece, window.image, place, to_canvas)
 
 
-def _paint_rim(
+def _paint_border(
     painter: QtGui.QPainter,
     piece: Piece,
     image: QtGui.QImage,
     place: QtGui.QTransform,
     to_canvas: QtGui.QTransform,
 ) -> None:
-    """A pixel that the rim only grazes has its centre outside: give it colour too, it is cleared
-    in part."""
+    """A pixel that the border only grazes has its centre outside: give it colour too, it is cleared
+    in part. Under what is painted, so that no piece reaches into its neighbour."""
     brush = QtGui.QBrush(image)
     brush.setTransform(place)
     painter.setPen(QtGui.QPen(brush, 3.0, QtCore.Qt.SolidLine, QtCore.Qt.FlatCap))
-    for segment in piece.edge:
-        if segment.role == "rim":
+    painter.setCompositionMode(QtGui.QPainter.CompositionMode_DestinationOver)
+    for loop in (piece.edge, *piece.holes):
+        for segment in loop:
             painter.drawPolyline(qt_polygon([*segment.points(), segment.end], to_canvas))
+    painter.setCompositionMode(QtGui.QPainter.CompositionMode_SourceOver)
 
 
 def qt_transform(motion: Motion) -> QtGui.QTransform:
@@ -140,10 +141,18 @@ def qt_polygon(points: Any, to_canvas: QtGui.QTransform) -> QtGui.QPolygonF:
     return to_canvas.map(QtGui.QPolygonF([QtCore.QPointF(x, y) for x, y in points]))
 
 
+def qt_path(outline: Any, to_canvas: QtGui.QTransform) -> QtGui.QPainterPath:
+    """A shapely polygon on the canvas, its openings left out."""
+    path = QtGui.QPainterPath()
+    for ring in (outline.exterior, *outline.interiors):
+        path.addPolygon(qt_polygon(ring.coords, to_canvas))
+    return path
+
+
 def _clear_outside(painter: QtGui.QPainter, layout: Layout, to_canvas: QtGui.QTransform) -> None:
     path = QtGui.QPainterPath()
     path.addRect(QtCore.QRectF(painter.viewport()))
-    path.addPolygon(qt_polygon(layout.top.polygon_mm.exterior.coords, to_canvas))
+    path.addPath(qt_path(layout.top.polygon_mm, to_canvas))
     painter.setCompositionMode(QtGui.QPainter.CompositionMode_DestinationOut)
     painter.fillPath(path, QtGui.QColor(0, 0, 0))
 
@@ -167,17 +176,10 @@ def _draw_numbers(painter: QtGui.QPainter, layout: Layout, to_canvas: QtGui.QTra
         )
     font = QtGui.QFont("sans-serif")
     font.setPixelSize(max(8, round(TEXT_SHARE * _shorter(painter))))
-    for piece in layout.pieces:
+    for piece, (x, y) in zip(layout.pieces, number_places(layout)):
         font.setUnderline(piece.turned)
-        x, y = _outer_middle(piece)
         path = QtGui.QPainterPath()
         path.addText(QtCore.QPointF(0.0, 0.0), font, str(piece.position))
         path.translate(to_canvas.map(QtCore.QPointF(x, y)) - path.boundingRect().center())
         painter.strokePath(path, QtGui.QPen(QtGui.QColor(255, 255, 255), 3.0))
         painter.fillPath(path, QtGui.QColor(20, 20, 20))
-
-
-def _outer_middle(piece: Piece) -> tuple[float, float]:
-    """A point well inside the piece, towards the rim where a wedge is wide."""
-    centre = piece.outline.centroid
-    return 1.2 * centre.x, 1.2 * centre.y

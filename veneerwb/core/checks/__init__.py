@@ -8,6 +8,7 @@ from typing import Any
 from veneerwb.core.checks.closure import wedge_findings
 from veneerwb.core.checks.faces import face_findings
 from veneerwb.core.checks.finding import LEVELS, Finding
+from veneerwb.core.checks.panel import panel_findings
 from veneerwb.core.checks.ring import ring_findings
 from veneerwb.core.checks.sufficiency import sufficiency_findings
 from veneerwb.core.errors import VeneerError
@@ -36,6 +37,7 @@ def check(
         *sufficiency_findings(layout, margin, spares, hidden),
         *ring_findings(layout),
         *wedge_findings(layout, wedge_angle),
+        *panel_findings(layout),
         *face_findings(layout),
     ]
     return sorted(findings, key=lambda finding: LEVELS.index(finding.level))

@@ -8,8 +8,9 @@ from dataclasses import replace
 
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.layout import Layout, Piece, Seam
 from veneerwb.core.leaf import ASSUMED_SLOPE, Bundle
+from veneerwb.core.matches.radial import Radial
 from veneerwb.core.plane import IDENTITY
 
 
@@ -18,30 +19,36 @@ def face_findings(layout: Layout) -> list[Finding]:
 
 
 def _steps(layout: Layout) -> Iterator[Finding]:
-    if not layout.seams:
+    seams = _meeting(layout)
+    if not seams:
         return
-    steps = [seam.step for seam in layout.seams]
-    largest = max(layout.seams, key=lambda seam: seam.step)
+    steps = [seam.step for seam in seams]
+    largest = max(seams, key=lambda seam: seam.step)
     values = {
         "steps": " ".join(map(str, steps)),
         "largest": largest.step,
         "a": largest.a,
         "b": largest.b,
-        "closing": steps[-1],
     }
+    text = (
+        "The surfaces that meet lie {steps} steps apart, seam by seam; the largest step, "
+        "{largest}, is between positions {a} and {b}"
+    )
+    last = layout.seams[-1]
+    if isinstance(layout.recipe, Radial) and last.a > last.b:  # a ring that closes
+        values["closing"] = last.step
+        text += "; the closing seam has {closing}"
     values["spread"] = _spread_step(layout)
     better = values["spread"] < largest.step
     remedy = 'In the order "spread" the largest step is {spread}.' if better else ""
-    yield Finding(
-        "steps",
-        "note",
-        "The surfaces that meet lie {steps} steps apart, seam by seam; the largest step, "
-        "{largest}, is "
-        "between positions {a} and {b}; the closing seam has {closing}.",
-        remedy,
-        values,
-        (largest.a, largest.b),
-    )
+    yield Finding("steps", "note", text + ".", remedy, values, (largest.a, largest.b))
+
+
+def _meeting(layout: Layout) -> list[Seam]:
+    """The seams at which figure is to meet: not those along the line between two rings."""
+    meets = getattr(layout.recipe, "meets", lambda a, b: True)
+    by_position = {piece.position: piece for piece in layout.pieces}
+    return [s for s in layout.seams if meets(by_position[s.a], by_position[s.b])]
 
 
 def _spread_step(layout: Layout) -> int:
@@ -50,7 +57,7 @@ def _spread_step(layout: Layout) -> int:
         spread = replace(layout.recipe, order="spread").lay(layout.bundle, layout.top)
     except (TypeError, VeneerError):
         spread = layout
-    return max(seam.step for seam in spread.seams)
+    return max(seam.step for seam in _meeting(spread))
 
 
 def _sides(layout: Layout) -> Iterator[Finding]:
@@ -61,16 +68,25 @@ def _sides(layout: Layout) -> Iterator[Finding]:
             "backs-show", "note", "All pieces show the backs of their leaves.", "", values
         )
     elif turned:
+        reads = (
+            "so tight and loose sides alternate and light and stain read in bars: natural to a "
+            "book match"
+            if _alternate(layout)
+            else "so light and stain read otherwise on them: natural where leaves are turned over"
+        )
         yield Finding(
             "loose-faces",
             "note",
-            "Positions {pieces} show the other side of their leaves, so tight and loose sides "
-            "alternate "
-            "and light and stain read in bars: natural to a book match, not a defect.",
+            f"Positions {{pieces}} show the other side of their leaves, {reads}, not a defect.",
             "Try the finish on two leaves, one turned, before cutting.",
             values,
             turned,
         )
+
+
+def _alternate(layout: Layout) -> bool:
+    turned = {piece.position: piece.turned for piece in layout.pieces}
+    return all(turned[seam.a] != turned[seam.b] for seam in layout.seams)
 
 
 def _assumed_backs(layout: Layout) -> Iterator[Finding]:

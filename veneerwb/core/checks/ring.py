@@ -1,13 +1,19 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""What a ring is by its count: parity, fineness of the tips, sunburst."""
+"""What a ring is by its count and its top: parity, fineness of the tips, sunburst, the axes of a
+long top; and what its cuts take from the leaves."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import math
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from typing import Any
 
 from veneerwb.core.checks.finding import Finding
-from veneerwb.core.layout import Layout
+from veneerwb.core.layout import Cut, Layout, cuts_by_shape
+from veneerwb.core.matches.quarters import BOXES, Quarters
 from veneerwb.core.matches.radial import Radial
+from veneerwb.core.matches.rings import Rings
 from veneerwb.core.plane import tand
 
 TIP_AT = 10.0
@@ -17,15 +23,28 @@ source)."""
 SUNBURST = 6
 """Leaves: Architectural Woodwork Standards, 1st ed. (2009), 1.2.22: sunburst, six or more
 leaves."""
+SAME = 0.001
+"""mm and degrees: what differs by less is the same."""
+LEAST_SHARE = 0.01
+"""A union that takes no more than this beyond the lots is not worth a word (our own choice)."""
 
 
 def ring_findings(layout: Layout) -> list[Finding]:
-    return [*_parity(layout), *_tips(layout), *_sunburst(layout)]
+    return [
+        *_parity(layout),
+        *_cut_twice(layout),
+        *_tips(layout),
+        *_sunburst(layout),
+        *_axes(layout),
+        *_box_mirrors(layout),
+        *_unequal(layout),
+    ]
 
 
 def _parity(layout: Layout) -> Iterator[Finding]:
-    """In a layout with turned pieces every seam joins a turned one to an upright one, or it is no
-    book joint."""
+    """In a book match every seam joins a turned piece to an upright one, or it is no book joint."""
+    if not getattr(layout.recipe, "all_book", isinstance(layout.recipe, Radial)):
+        return
     by_position = {piece.position: piece for piece in layout.pieces}
     turned = [piece for piece in layout.pieces if piece.turned]
     if len(turned) in (0, len(layout.pieces)):
@@ -39,28 +58,38 @@ def _parity(layout: Layout) -> Iterator[Finding]:
             "{count} of the seams join two pieces of the same side up (the first between positions "
             "{a} and "
             "{b}), so they are no book joints.",
-            "Take an even number of ways, with every second piece turned.",
+            "Take an even number of ways, with every second piece turned."
+            if isinstance(layout.recipe, Radial)
+            else "Turn over every second piece.",
             {"count": len(alike), "a": first.a, "b": first.b},
             tuple(sorted({n for seam in alike for n in (seam.a, seam.b)})),
         )
 
 
 def _tips(layout: Layout) -> Iterator[Finding]:
-    if not isinstance(layout.recipe, Radial):
-        return
-    width = 2.0 * TIP_AT * tand(180.0 / layout.recipe.ways)
-    if width < FINE_TIP:
-        yield Finding(
-            "fine-tips",
-            "warn",
-            "The tips are fine: {width} mm wide at {at} mm from the point.",
-            "Take fewer ways, or plan a disc at the centre that hides the tips.",
-            {"width": width, "at": TIP_AT, "ways": layout.recipe.ways},
-        )
+    for ring in _rings(layout)[:1]:
+        at = max(TIP_AT, ring.disc / 2.0)
+        width = 2.0 * at * tand(180.0 / ring.ways)
+        if width < FINE_TIP:
+            yield Finding(
+                "fine-tips",
+                "warn",
+                "The tips are fine: {width} mm wide at {at} mm from the point.",
+                "Take fewer ways, or plan a disc at the centre that hides the tips.",
+                {"width": width, "at": at, "ways": ring.ways},
+            )
+
+
+def _rings(layout: Layout) -> list[Radial]:
+    """The rings of a layout, the inner one first."""
+    recipe = layout.recipe
+    if isinstance(recipe, Rings):
+        return [recipe.inner, recipe.outer]
+    return [recipe] if isinstance(recipe, Radial) else []
 
 
 def _sunburst(layout: Layout) -> Iterator[Finding]:
-    if isinstance(layout.recipe, Radial) and layout.recipe.ways < SUNBURST:
+    if isinstance(layout.recipe, Radial) and layout.recipe.count < SUNBURST:
         yield Finding(
             "not-sunburst",
             "note",
@@ -68,4 +97,100 @@ def _sunburst(layout: Layout) -> Iterator[Finding]:
             "(Architectural Woodwork Standards, 2009).",
             "",
             {"ways": layout.recipe.ways},
+        )
+
+
+def _axes(layout: Layout) -> Iterator[Finding]:
+    """Of a book ring with a seam on one axis: n wedges of 360/n degrees have a seam at right angles
+    to it only if n is divisible by 4 (plane geometry)."""
+    (left, right), (low, high) = (layout.top.region.extent(turn) for turn in (0.0, 90.0))
+    if abs((right - left) - (high - low)) <= SAME:
+        return
+    for ring in _rings(layout)[-1:]:
+        seams = [ring.direction(k) for k in range(ring.ways)]
+        on = [any(abs(math.remainder(s - axis, 180.0)) <= SAME for s in seams) for axis in (0, 90)]
+        if ring.turn == "book" and any(on) and not all(on):
+            ways = ring.ways
+            nearest = [n for n in (ways - ways % 4, ways - ways % 4 + 4) if n > 3]
+            yield Finding(
+                "oval-axes",
+                "warn",
+                "A seam lies on one axis of this top and none on the other: with {ways} ways there "
+                "cannot be one on each.",
+                f"For a seam on each axis take {' or '.join(map(str, nearest))} ways: their number "
+                "must be divisible by 4.",
+                {"ways": ways, "nearest": tuple(nearest)},
+            )
+
+
+def _box_mirrors(layout: Layout) -> Iterator[Finding]:
+    """A box of unequal sides cannot have four mirrors."""
+    recipe = layout.recipe
+    if not isinstance(recipe, Quarters) or recipe.kind not in BOXES or recipe.turn != "book":
+        return
+    (left, right), (low, high) = (layout.top.region.extent(turn) for turn in (0.0, 90.0))
+    shift = abs((right - left) - (high - low))
+    if shift <= SAME:
+        return
+    text = "At the upper left and the lower right mitre the figure is shifted by {shift} mm: on a "
+    text += "top of unequal sides only two mitres of a box can mirror."
+    remedy = "Turn the top's best corner to the upper right or the lower left, or make it square."
+    if recipe.corners == "diagonal":
+        text = "From corner to corner no joint of this box mirrors: its sides differ by {shift} mm."
+        remedy = "Take mitres of 45 degrees: two of them mirror."
+    yield Finding("box-mirrors", "note", text, remedy, {"shift": shift})
+
+
+def _unequal(layout: Layout) -> Iterator[Finding]:
+    """What one cut through the whole stack takes of each leaf where pieces differ, against lots by
+    outline."""
+    if not isinstance(layout.recipe, (Radial, Rings, Quarters)):
+        return
+    lots = cuts_by_shape(layout.pieces)
+    if len(lots) == len(layout.cuts):
+        return
+    together, apart = _taken(layout.cuts), _taken(lots)
+    if together <= apart * (1.0 + LEAST_SHARE):
+        return
+    yield Finding(
+        "unequal-cuts",
+        "note",
+        "The pieces differ: cut as one stack they take {together} m2 of the leaves, parted into "
+        "{lots} lots by outline {apart} m2, {saved} % less.",
+        "",
+        {
+            "together": together / 1e6,
+            "apart": apart / 1e6,
+            "lots": len(lots),
+            "saved": 100.0 * (1.0 - apart / together),
+        },
+    )
+
+
+def _taken(cuts: Sequence[Cut]) -> float:
+    return math.fsum(cut.outline.area * len(cut.pieces) for cut in cuts)
+
+
+def _cut_twice(layout: Layout) -> Iterator[Finding]:
+    """Pieces from one leaf must lie beside each other on it."""
+    by_leaf: dict[int, list[Any]] = defaultdict(list)
+    for piece in layout.pieces:
+        by_leaf[piece.leaf].append(piece)
+    leaves, positions = set(), set()
+    for leaf, pieces in by_leaf.items():
+        drawn = [(p, p.onto_bundle.apply_to(p.blank)) for p in pieces] if len(pieces) > 1 else []
+        for k, (one, area) in enumerate(drawn):
+            for other, beside in drawn[k + 1 :]:
+                same = one.blank_edge == other.blank_edge  # parted by an opening, cut as one
+                if not same and area.intersection(beside).area > 1.0:
+                    leaves.add(leaf)
+                    positions |= {one.position, other.position}
+    if leaves:
+        yield Finding(
+            "cut-twice",
+            "stop",
+            "Pieces at positions {pieces} overlap on their leaves ({leaves}).",
+            "Move one of the cuts, or take other leaves for it.",
+            {"pieces": tuple(sorted(positions)), "leaves": tuple(sorted(leaves))},
+            tuple(sorted(positions)),
         )

@@ -5,6 +5,7 @@ seen."""
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
@@ -48,13 +49,22 @@ def _count(layout: Layout, spares: int) -> Iterator[Finding]:
             "spares-missing",
             "warn",
             "The top uses {used} leaves and leaves {left} spare where {spares} are asked for.",
-            "Take fewer ways, or a bundle with {missing} more.",
+            f"Take fewer {_shares(layout)}, or a bundle with {{missing}} more.",
             values,
         )
     else:
         yield Finding(
             "leaves-used", "note", "The top uses {used} leaves; {left} stay over.", "", values
         )
+
+
+def _shares(layout: Layout) -> str:
+    return "ways" if isinstance(layout.recipe, Radial) else "pieces"
+
+
+def _cut_word(layout: Layout) -> str:
+    """What it is that is moved about on the bundle."""
+    return "wedge" if isinstance(layout.recipe, Radial) else "cut"
 
 
 def onto_leaf(piece: Piece, bundle: Leaves) -> Motion:
@@ -114,7 +124,6 @@ def _fit(layout: Layout, margin: float) -> Iterator[Finding]:
         "overhang": max(over for _, over in off),
         "margin": margin,
     }
-    remedy = "Move the wedge."
     if isinstance(layout.recipe, Radial):
         values["reach"] = largest_reach(layout, margin)
         values["ways"] = tuple(fitting_ways(layout, margin))
@@ -123,6 +132,8 @@ def _fit(layout: Layout, margin: float) -> Iterator[Finding]:
             "this top fits in {ways} ways" if values["ways"] else "no number of ways fits this top"
         )
         remedy = f"At this spot {reach} and {ways}; or move the wedge."
+    else:
+        remedy = _remedy(layout, margin, values)
     yield Finding(
         "off-leaf",
         "stop",
@@ -133,6 +144,43 @@ def _fit(layout: Layout, margin: float) -> Iterator[Finding]:
         values,
         values["pieces"],
     )
+
+
+def _remedy(layout: Layout, margin: float, values: dict[str, Any]) -> str:
+    """What helps a match of straight pieces: a move, or how much narrower and shorter they must be.
+    Fills `values`."""
+    if getattr(layout.recipe, "placement", None) is None:  # it has several
+        return "Move the cuts, or take other leaves."
+    drawn = [edges.moved(piece.blank_edge, piece.onto_bundle) for piece in layout.pieces]
+    spans = np.array([[edges.extent(edge, turn) for turn in (0.0, 90.0)] for edge in drawn])
+    low, high = spans[:, :, 0].min(axis=0), spans[:, :, 1].max(axis=0)
+    room = layout.bundle.common_area(sorted({piece.leaf for piece in layout.pieces}))
+    room = room.buffer(-margin, join_style=2)
+    if room.is_empty:
+        return "Take other leaves, or less margin."
+    have = np.array(room.bounds)
+    narrower, shorter = (high - low - (have[2:] - have[:2])).tolist()
+    over = [narrower > TOUCH, shorter > TOUCH]
+    values.update(narrower=max(0.0, narrower), shorter=max(0.0, shorter))
+    if any(over):
+        lacks = ["{narrower} mm too wide", "{shorter} mm too long"]
+        said = " and ".join(lack for lack, so in zip(lacks, over) if so)
+        rows = "lay them end to end" if hasattr(layout.recipe, "face") else "take longer leaves"
+        ways = ["take more pieces, or wider leaves", rows]
+        helps = ", and ".join(way for way, so in zip(ways, over) if so)
+        return f"What is cut is {said} for these leaves: {helps}, or make the top smaller."
+    across, along = (np.maximum(have[:2] - low, 0) + np.minimum(have[2:] - high, 0)).tolist()
+    values.update(across=across, along=along)
+    if _fits(_shifted(layout, across, along), margin):
+        return "Moved by {across} mm across the leaves and {along} mm along them it fits."
+    return "Move the cut, or take other leaves."
+
+
+def _shifted(layout: Layout, dx: float, dy: float) -> Layout:
+    """The same with its cut moved on the bundle."""
+    place = layout.recipe.placement
+    place = replace(place, x=place.x + dx, y=place.y + dy)
+    return replace(layout.recipe, placement=place).lay(layout.bundle, layout.top)
 
 
 def _fits(layout: Layout, margin: float) -> bool:
@@ -146,9 +194,17 @@ def largest_reach(layout: Layout, margin: float) -> float:
     fits, fails = 0, int(full / STEP) + 1
     while fails - fits > 1:
         middle = (fits + fails) // 2
-        smaller = layout.recipe.lay(layout.bundle, layout.top.scaled(middle * STEP / full))
-        fits, fails = (middle, fails) if _fits(smaller, margin) else (fits, middle)
+        fit = _fits_at(layout, middle * STEP / full, margin)
+        fits, fails = (middle, fails) if fit else (fits, middle)
     return fits * STEP
+
+
+def _fits_at(layout: Layout, scale: float, margin: float) -> bool:
+    """Whether a smaller top of that shape fits, if it can be laid at all."""
+    try:
+        return _fits(layout.recipe.lay(layout.bundle, layout.top.scaled(scale)), margin)
+    except VeneerError:
+        return False
 
 
 def fitting_ways(layout: Layout, margin: float) -> Iterator[int]:
@@ -186,7 +242,7 @@ def _faults(layout: Layout, hidden: Any) -> Iterator[Finding]:
             "fault-seen",
             "stop",
             "Faults ({kinds}) will be seen at positions {pieces} (leaves {leaves}).",
-            "Move the wedge, or take other leaves.",
+            f"Move the {_cut_word(layout)}, or take other leaves.",
             seen,
         )
     if covered:

@@ -24,3 +24,14 @@ def paired_zigzag(count: int) -> list[int]:
         up.append(first)
         down.append(second)
     return [*up, *reversed(down)]
+
+
+def grouped_zigzag(groups: int, size: int) -> list[int]:
+    """Indices 0.. of groups of `size` that stay together: the groups as in `zigzag`, those on the
+    way back in falling order within, so that no jump is over `size` + 1 (plane counting)."""
+    up = range(0, groups, 2)
+    ring: list[int] = []
+    for k, group in enumerate(zigzag(groups)):
+        inside = range(group * size, (group + 1) * size)
+        ring += inside if k < len(up) else reversed(inside)
+    return ring

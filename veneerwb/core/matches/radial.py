@@ -9,52 +9,26 @@ wedge's axis, a turned one by the mirror image of that about the axis.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from typing import Any
 
-from shapely.geometry import LineString
-
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Line
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.layout import Layout, Piece, Seam, cuts_of
+from veneerwb.core.layout import Layout, cuts_of
 from veneerwb.core.leaf import Leaves, ranges
-from veneerwb.core.matches.order import paired_zigzag, zigzag
-from veneerwb.core.plane import LONGEST, Motion, choice, cosd, finite, polar, whole
+from veneerwb.core.matches import asked, wedges
+from veneerwb.core.matches.cells import Cell, from_first, middle, pieces_of, seams_of
+from veneerwb.core.matches.order import grouped_zigzag, paired_zigzag, zigzag
+from veneerwb.core.matches.placement import Placement
+from veneerwb.core.plane import LONGEST, choice, finite, whole
+from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 
 LEAST_WAYS, MOST_WAYS = 3, 64
-MOST_OVERSIZE = 1000.0
+MOST_STRIPS = 12
 TURNS = ("book", "slip")
 RIMS = ("arc", "straight")
 TURNED = {"book": ("odd", "even"), "slip": ("none", "all")}
 ORDERS = ("sequence", "spread")
-
-
-@dataclass(frozen=True)
-class Placement:
-    """Where on the bundle a wedge's tip lies (`x`, `y` in mm) and which way its axis points
-    (`angle` in degrees; 90 is along the grain)."""
-
-    x: float
-    y: float
-    angle: float = 90.0
-
-    def __post_init__(self) -> None:
-        for name in ("x", "y", "angle"):
-            value = finite(f"placement's {name}", getattr(self, name))
-            if name != "angle" and abs(value) > LONGEST:
-                raise VeneerError(
-                    "out-of-range",
-                    "The placement's {name} cannot be {value}; give a number from -{most} to "
-                    "{most}.",
-                    name=name,
-                    value=value,
-                    most=LONGEST,
-                )
-            # Whole turns go, for they cost decimals.
-            object.__setattr__(self, name, math.fmod(value, 360.0) if name == "angle" else value)
 
 
 @dataclass(frozen=True)
@@ -70,6 +44,9 @@ class Radial:
     rim: str = "arc"
     start: float = 90.0
     oversize: float = 0.0
+    strips: int = 1
+    centre: tuple[float, float] = (0.0, 0.0)
+    disc: float = 0.0
 
     def __post_init__(self) -> None:
         ways = whole("number of ways", self.ways, LEAST_WAYS, MOST_WAYS)
@@ -83,36 +60,25 @@ class Radial:
                 ways=ways,
                 nearest=f"{ways - 1} or {ways + 1}" if ways > 3 else "4",
             )
-        turned = TURNED[self.turn][0] if self.turned is None else self.turned
-        if choice("turned", turned, ("odd", "even", "none", "all")) not in TURNED[self.turn]:
-            raise VeneerError(
-                "turned-unfit",
-                "In a {turn} ring the turned pieces cannot be {turned!r}; choose {allowed}.",
-                turn=self.turn,
-                turned=turned,
-                allowed=" or ".join(TURNED[self.turn]),
-            )
+        turned = asked.turned_of("ring", self.turn, self.turned, TURNED[self.turn])
         choice("rim", self.rim, RIMS)
-        oversize = finite("oversize", self.oversize)
-        if not 0.0 <= oversize <= MOST_OVERSIZE:
-            raise VeneerError(
-                "out-of-range",
-                "The oversize cannot be {value}; give a number from 0 to {most}.",
-                value=oversize,
-                most=MOST_OVERSIZE,
-            )
-        if self.placement is not None and not isinstance(self.placement, Placement):
-            place = _listed("placement", self.placement, "x, y and the axis's angle", (2, 3))
-            object.__setattr__(self, "placement", Placement(*place))
         order = self.order
         if not isinstance(order, str):
-            order = _listed("order", order, "the leaf of each position")
+            order = asked.listed("order", order, "the leaf of each position")
+        x, y = asked.listed("centre", self.centre, "its x and y on the top", (2,))
         settled = {
             "ways": ways,
             "turned": turned,
-            "oversize": oversize,
+            "placement": asked.placement_of(self.placement),
+            "oversize": asked.oversize_of(self.oversize),
             "order": order,
             "start": math.fmod(finite("start direction", self.start), 360.0),
+            "strips": whole("number of strips in a wedge", self.strips, 1, MOST_STRIPS),
+            "centre": (
+                asked.between("centre's x", x, -LONGEST, LONGEST),
+                asked.between("centre's y", y, -LONGEST, LONGEST),
+            ),
+            "disc": asked.between("diameter of the disc", self.disc, 0.0, LONGEST),
         }
         for name, value in settled.items():
             object.__setattr__(self, name, value)
@@ -142,7 +108,9 @@ class Radial:
         chosen = self._from_first(bundle)
         if self.order == "sequence":
             return chosen
-        if self.turn == "slip":
+        if self.strips > 1:
+            ring = grouped_zigzag(self.ways, self.strips)
+        elif self.turn == "slip":
             ring = zigzag(self.ways)
         else:
             ring = paired_zigzag(self.ways)
@@ -151,31 +119,35 @@ class Radial:
                 ring = [ring[1], ring[0], *reversed(ring[2:])]
         return [chosen[k] for k in ring]
 
+    @property
+    def all_book(self) -> bool:
+        """Whether every joint is to be a book joint where leaves are turned."""
+        return self.strips == 1
+
+    @property
+    def count(self) -> int:
+        """How many leaves it takes."""
+        return self.ways * self.strips
+
+    @property
+    def _needs(self) -> str:
+        ways = f"{self.ways} ways"
+        return ways if self.strips == 1 else f"{ways} of {self.strips} strips"
+
     def _from_first(self, bundle: Leaves) -> list[int]:
         first = whole("first leaf", self.first, 1, max(bundle.numbers))
-        chosen = [n for n in bundle.numbers if n >= first][: self.ways]
-        if len(chosen) < self.ways:
-            raise VeneerError(
-                "too-few-leaves",
-                "{ways} ways need {ways} leaves and from leaf {first} on there are {have}: "
-                "{missing} missing; "
-                "take fewer ways, an earlier first leaf, or a larger bundle.",
-                ways=self.ways,
-                first=first,
-                have=len(chosen),
-                missing=self.ways - len(chosen),
-            )
-        return chosen
+        step = self.strips * (2 if self.turn == "book" else 1)
+        return from_first(bundle, first, self.count, self._needs, step, LEAST_WAYS * self.strips)
 
     def _listed(self, bundle: Leaves) -> list[int]:
-        listed = [whole("listed leaf", n, 1, 10**6) for n in self.order]
-        if len(listed) != self.ways or len(set(listed)) != len(listed):
+        listed = [whole("listed leaf", n, 1, asked.LAST_LEAF) for n in self.order]
+        if len(listed) != self.count or len(set(listed)) != len(listed):
             raise VeneerError(
                 "wrong-order",
-                "{ways} ways need a list of {ways} different leaves; this one has {count}, "
-                "{different} of "
-                "them different.",
-                ways=self.ways,
+                "{what} need a list of {leaves} different leaves; this one has {count}, "
+                "{different} of them different.",
+                what=self._needs,
+                leaves=self.count,
                 count=len(listed),
                 different=len(set(listed)),
             )
@@ -189,78 +161,29 @@ class Radial:
             )
         return listed
 
+    def cells(self, bundle: Leaves, region: Region) -> Sequence[Cell]:
+        return wedges.wedge_cells(self, self.leaf_numbers(bundle), region)
+
     def lay(self, bundle: Leaves, top: Top) -> Layout:
         """The layout of `top` from `bundle`."""
-        leaves = self.leaf_numbers(bundle)
-        recipe = (
-            self if self.placement else replace(self, placement=self._middle(bundle, top, leaves))
-        )
-        grown = top.grown(self.oversize)
-        pieces = tuple(
-            recipe._piece(position, leaf, top.edge, grown)
-            for position, leaf in enumerate(leaves, start=1)
-        )
-        return Layout(pieces, _seams(pieces, bundle), cuts_of(pieces), top, bundle, recipe)
-
-    def _middle(self, bundle: Leaves, top: Top, leaves: Sequence[int]) -> Placement:
-        """The wedge along the grain in the middle of what the leaves have in common."""
-        area = bundle.common_area(leaves)
-        x0, y0, x1, y1 = (0.0, 0.0, *bundle.size) if area.is_empty else area.bounds
-        reach = top.reach + self.oversize
-        return Placement((x0 + x1) / 2.0, (y0 + y1 - reach) / 2.0, 90.0)
-
-    def _piece(self, position: int, leaf: int, rim: Edge, grown: Edge) -> Piece:
-        first, last = self.direction(position - 1), self.direction(position)
-        turned = self.is_turned(position)
-        net = edges.run_between(rim, first, last)
-        outer = edges.run_between(grown, first, last)
+        top = wedges.with_disc(top, self.disc, self.centre)
+        if wedges.is_plain(self, top):
+            return self._plain(bundle, top)
+        placement = self.placement or middle(self, bundle, top)
+        recipe = replace(self, placement=placement)
+        pieces = pieces_of(recipe, bundle, top.region, top.blank_region(self.oversize))
         if self.rim == "straight":
-            outer = self._straight_rim(outer, position)
-        return Piece(
-            position, leaf, turned, _wedge(net), _wedge(outer), self._onto_bundle(position, turned)
-        )
+            pieces = wedges.straightened(self, pieces)
+        seams = wedges.in_ring_order(seams_of(pieces, bundle), len(pieces))
+        return Layout(pieces, seams, cuts_of(pieces), top, bundle, recipe)
 
-    def _straight_rim(self, run: Edge, position: int) -> Edge:
-        """The straight square to the axis that touches `run` from outside, from seam to seam."""
-        _, far = edges.extent(run, self.axis(position))
-        corner = far / cosd(180.0 / self.ways)
-        first, last = self.direction(position - 1), self.direction(position)
-        return (Line(polar(corner, first), polar(corner, last)),)
-
-    def _onto_bundle(self, position: int, turned: bool) -> Motion:
-        place, axis = self.placement, self.axis(position)
-        if turned:
-            return Motion(place.angle + axis - 180.0, place.x, place.y, True)
-        return Motion(place.angle - axis, place.x, place.y)
-
-
-def _listed(name: str, values: Any, what: str, counts: Sequence[int] = ()) -> tuple[Any, ...]:
-    """`values` as a tuple, of as many as `counts` allows if given; else VeneerError."""
-    found = tuple(values) if isinstance(values, Iterable) else None
-    if found is None or (counts and len(found) not in counts):
-        raise VeneerError(
-            "not-a-list",
-            "The {name} cannot be {value!r}; give {what}.",
-            name=name,
-            value=values,
-            what=what,
-        )
-    return found
-
-
-def _wedge(rim: Edge) -> Edge:
-    """Tip to rim, along it, and back to the tip."""
-    tip = (0.0, 0.0)
-    return (Line(tip, rim[0].start, "seam"), *rim, Line(rim[-1].end, tip, "seam"))
-
-
-def _seams(pieces: Sequence[Piece], bundle: Leaves) -> tuple[Seam, ...]:
-    seams = []
-    for a, b in zip(pieces, [*pieces[1:], pieces[0]]):
-        step = abs(bundle.surface(a.leaf, a.turned) - bundle.surface(b.leaf, b.turned))
-        joint = a.edge[-1]
-        seams.append(Seam(a.position, b.position, LineString([joint.end, joint.start]), step))
-    return tuple(seams)
+    def _plain(self, bundle: Leaves, top: Top) -> Layout:
+        leaves = self.leaf_numbers(bundle)
+        placement = self.placement or wedges.ring_middle(self, bundle, top, leaves)
+        recipe = replace(self, placement=placement)
+        pieces = wedges.ring(recipe, leaves, top)
+        seams = wedges.ring_seams(pieces, bundle)
+        return Layout(pieces, seams, cuts_of(pieces), top, bundle, recipe)
 
 
 def radial(
@@ -275,6 +198,9 @@ def radial(
     rim: str = "arc",
     start: float = 90.0,
     oversize: float = 0.0,
+    strips: int = 1,
+    centre: Sequence[float] = (0.0, 0.0),
+    disc: float = 0.0,
 ) -> Layout:
     """A radial match of `ways` wedges (3 to 64, even for book) on `top`.
 
@@ -289,9 +215,15 @@ def radial(
     rim:       the blank's rim parallel to the finished edge ("arc") or one straight ("straight").
     start:     direction in degrees of the first wedge's axis on the top.
     oversize:  mm that the blank reaches beyond the finished edge.
+    strips:    leaves side by side in each wedge, slip matched (1 to 12); ways x strips leaves, in
+               sequence one by one round the ring, spread with those of a wedge kept together.
+    centre:    where on the top the wedges meet (x, y in mm).
+    disc:      diameter in mm of an inlaid disc about that centre, which hides the tips; 0: none.
 
     Raises VeneerError for counts and choices that cannot be; a wedge that does not fit its leaf is
     left to `check`.
     """
-    recipe = Radial(ways, turn, placement, first, order, turned, rim, start, oversize)
+    recipe = Radial(
+        ways, turn, placement, first, order, turned, rim, start, oversize, strips, centre, disc
+    )
     return recipe.lay(bundle, top)

@@ -295,8 +295,8 @@ def _measured(found: Residual) -> list[Finding]:
         "that of the leaf it meets, measured at {measured} of {tried} places along the seams; "
         "{worst} mm at worst, between positions {a} and {b}, where the surfaces that meet are "
         "{step} apart.",
-        'Register by the pieces of the match, try the order "spread", or take another place on '
-        "the leaves." if bad else "",
+        "Register by the pieces of the match, take an order whose largest step is less, or another "
+        "place on the leaves." if bad else "",
         values, (worst.a, worst.b) if bad else (),
     )]
 

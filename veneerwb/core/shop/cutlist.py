@@ -16,6 +16,8 @@ from veneerwb.core.errors import number
 from veneerwb.core.files import write_beside
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.plane import Motion
+from veneerwb.core.shop.counted import counted
+from veneerwb.core.shop.sheet_wedge import is_ring
 
 HEADINGS = (
     "position",
@@ -35,10 +37,18 @@ CAUTION = (
 )
 
 
+def headings(layout: Layout) -> tuple[str, ...]:
+    """The headings of a layout's list: only wedges have a tip, for other pieces it is the lowest
+    corner (the left one of several) whose place is given."""
+    if is_ring(layout):
+        return HEADINGS
+    return tuple(heading.replace("tip", "lowest corner") for heading in HEADINGS)
+
+
 @dataclass(frozen=True)
 class Row:
     """A piece of the list; sizes are the extents in mm across the leaf and along the grain, the
-    tip is in mm on the piece's own leaf as seen from its face."""
+    tip (see `headings`) is in mm on the piece's own leaf as seen from its face."""
 
     position: int
     leaf: int
@@ -52,12 +62,14 @@ class Row:
 
 
 def rows(layout: Layout) -> list[Row]:
-    """The rows in the order of positions, counter-clockwise seen from the show face."""
-    return [_row(layout, piece) for piece in layout.pieces]
+    """The rows in the order of positions."""
+    ring = is_ring(layout)
+    return [_row(layout, piece, ring) for piece in layout.pieces]
 
 
-def _row(layout: Layout, piece: Piece) -> Row:
-    tip = onto_leaf(piece, layout.bundle).apply(piece.edge[0].start)
+def _row(layout: Layout, piece: Piece, ring: bool) -> Row:
+    corners = onto_leaf(piece, layout.bundle).apply([segment.start for segment in piece.edge])
+    tip = corners[0] if ring else min(corners, key=lambda c: (round(float(c[1]), 4), float(c[0])))
     return Row(
         piece.position,
         piece.leaf,
@@ -81,7 +93,7 @@ def as_csv(layout: Layout) -> str:
     out = io.StringIO()
     table = csv.writer(out, lineterminator="\n")
     table.writerows(_head(layout))
-    table.writerow(HEADINGS)
+    table.writerow(headings(layout))
     for row in rows(layout):
         table.writerow([number(v) if isinstance(v, float) else v for v in astuple(row)])
     return out.getvalue()
@@ -92,7 +104,7 @@ def _head(layout: Layout) -> Iterable[tuple[str, ...]]:
     yield "top", layout.top.name
     yield "pieces", str(len(layout.pieces))
     yield "leaf thickness mm", number(float(layout.bundle.thickness))
-    yield "positions run", "counter-clockwise, seen from the show face"
+    yield "positions run", f"{counted(layout)}, seen from the show face"
     yield "caution", CAUTION
     yield ()
 

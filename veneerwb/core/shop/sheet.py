@@ -9,10 +9,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from typing import Any
 
 from veneerwb.core.layout import Layout
+from veneerwb.core.matches.radial import Radial
+from veneerwb.core.matches.rings import Rings
 from veneerwb.core.shop import sheet_figures as figures
 from veneerwb.core.shop import sheet_frame as frame
+from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.cutlist import CAUTION, Row, rows
 from veneerwb.core.shop.setout import SetOut, set_out
 from veneerwb.core.shop.sheet_frame import Box
@@ -31,7 +35,7 @@ from veneerwb.core.shop.sheet_text import (
     width,
     wrapped,
 )
-from veneerwb.core.shop.sheet_wedge import Wedge, kinds
+from veneerwb.core.shop.sheet_wedge import Wedge, is_ring, kinds
 
 CAUTIONS = (
     CAUTION,
@@ -97,30 +101,33 @@ def figure(drawing: Drawing, x: float, y: float) -> Figure:
 
 @dataclass(frozen=True)
 class Sheet:
-    """All of a page by role; `picture` is the field for the preview."""
+    """All of a page by role; `picture` is the field for the preview. Only a ring of wedges has a
+    wedge and its set-out."""
 
     figures: dict[str, Figure]
     texts: dict[str, Text]
     picture: Box
     scale: Scale
-    wedge_scale: Scale
-    set_out: SetOut
+    wedge_scale: Scale | None
+    set_out: SetOut | None
     kinds: list[Wedge] = field(default_factory=list)
 
 
 def sheet(layout: Layout, facts: Facts, pictured: bool = True) -> Sheet:
     """The sheet of a layout. `pictured`: room for the preview is wanted."""
-    alike, listed = kinds(layout.pieces), rows(layout)
-    one = alike[0]
-    base = set_out(one.angle, max(one.sides), facts.base)
+    alike, listed = kinds(layout.pieces) if is_ring(layout) else [], rows(layout)
     table, columns, bottom = _table(listed)
     named = [_kind(name, w) for name, w in zip(_names(), alike)] if len(alike) > 1 else []
     note = _below(bottom, _wedge_note(alike, listed), named)
     left, right, low = frame.LIST, frame.PLAN, frame.LIST.y
-    wedge, wedge_scale = figures.wedge(one, left.wide, note.box.y - 1.0 - low)
+    wedge, offsets = Drawing(left.wide, 1.0), Drawing(frame.SET_OUT.wide, frame.SET_OUT.high)
+    wedge_scale = base = None
+    if alike:
+        base = set_out(alike[0].angle, max(alike[0].sides), facts.base)
+        wedge, wedge_scale = figures.wedge(alike[0], left.wide, note.box.y - 1.0 - low)
+        offsets = figures.set_out(base, frame.SET_OUT.wide, frame.SET_OUT.high)
     plan, scale = figures.plan(layout, right.wide, right.high, LEAST_PICTURE if pictured else 0.0)
     title = _title(layout, facts, scale, wedge_scale)
-    offsets = figures.set_out(base, frame.SET_OUT.wide, frame.SET_OUT.high)
     drawn = {
         "plan": figure(plan, right.x, right.top - plan.high),
         "wedge": figure(wedge, left.x, low),
@@ -128,13 +135,14 @@ def sheet(layout: Layout, facts: Facts, pictured: bool = True) -> Sheet:
         "table": table,
         "title block": figure(title, frame.TITLE_BLOCK.x, frame.TITLE_BLOCK.y),
     }
-    ways, called = f"{len(layout.pieces)} ways", f"Wedge{_letter(alike)}, scale {wedge_scale}"
+    ways = f"{len(layout.pieces)} {'ways' if alike else 'pieces'}"
+    called = (f"Wedge{_letter(alike)}, scale {wedge_scale}",) if alike else ()
     texts = {
         "heading": Text(frame.HEADING.x, frame.HEADING.top, (ways,), LARGE),
         "notes": _block(frame.NOTES, [*_legend(layout, scale), *CAUTIONS, *facts.findings]),
-        "wedge heading": Text(note.x, note.top + 6.0, (called,), PLAIN),
+        "wedge heading": Text(note.x, note.top + 6.0, called, PLAIN),
         "wedge note": note,
-        "set-out note": _set_out_note(base),
+        "set-out note": _set_out_note(base) if base else _block(frame.SET_OUT_NOTE, []),
         **columns,
     }
     picture = _picture_box(drawn["plan"].box.y) if pictured else Box(right.x, right.y, 0.0, 0.0)
@@ -185,7 +193,7 @@ def _legend(layout: Layout, scale: Scale) -> list[str]:
     return [
         f"Plan, scale {scale}.",
         "Seen from the show face.",
-        "Positions run counter-clockwise.",
+        f"Positions run {counted(layout)}.",
         "Underlined: the leaf is turned over, its back is shown."
         if turned
         else "No leaf is turned over.",
@@ -211,6 +219,8 @@ def _letter(alike: Sequence[Wedge]) -> str:
 
 
 def _wedge_note(alike: Sequence[Wedge], listed: Sequence[Row]) -> list[str]:
+    if not alike:
+        return []
     one = alike[0]
     row = listed[one.positions[0] - 1]
     which = f"position{'s' * (len(one.positions) > 1)} {runs(one.positions)}"
@@ -297,19 +307,19 @@ TEXTS = [
 # --- title block --------------------------------------------------------------------------------
 
 
-def _title(layout: Layout, facts: Facts, scale: Scale, wedge_scale: Scale) -> Drawing:
+def _title(layout: Layout, facts: Facts, scale: Scale, wedge_scale: Scale | None) -> Drawing:
     """What stands in the fields of the title block."""
     values = {
         "title": facts.title,
         "drawn by": facts.drawn_by,
         "date": facts.date,
         "top": layout.top.name,
-        "ways": str(len(layout.pieces)),
+        "ways": _ways(layout.recipe),
         "match": facts.match,
         "bundle": facts.bundle,
         "thickness": f"{layout.bundle.thickness:.2f}".rstrip("0").rstrip(".") + " mm",
         "scale": str(scale),
-        "wedge scale": str(wedge_scale),
+        "wedge scale": str(wedge_scale or ""),
         "units": "mm",
         "revision": layout.revision,
         "sheet": "1/1",
@@ -320,10 +330,27 @@ def _title(layout: Layout, facts: Facts, scale: Scale, wedge_scale: Scale) -> Dr
         if not text.strip():
             continue
         box = frame.cell(role)
-        line, height = fitted(text, box.wide - 2.4, LARGE if role == "title" else PLAIN)
-        at = (box.x - block.x + 1.2, box.y - block.y + 2.2)
-        drawing.text(at, line, height, anchor="start")
+        lines, height = _entered(text, box.wide - 2.4, LARGE if role == "title" else PLAIN)
+        for k, line in enumerate(reversed(lines)):
+            up = 2.2 if len(lines) == 1 else 1.4 + k * (SMALL + 1.0)
+            at = (box.x - block.x + 1.2, box.y - block.y + up)
+            drawing.text(at, line, height, anchor="start")
     return drawing
+
+
+def _ways(how: Any) -> str:
+    if isinstance(how, Rings):
+        return f"{how.inner.ways} + {how.outer.ways}"
+    return str(how.ways) if isinstance(how, Radial) else ""
+
+
+def _entered(text: str, room: float, height: float) -> tuple[list[str], float]:
+    """`text` as it stands in a field: on one line, or on two of small letters where it is long."""
+    broken = wrapped(text, room, SMALL)
+    if len(broken) == 1:
+        line, height = fitted(text, room, height)
+        return [line], height
+    return [broken[0], fitted(" ".join(broken[1:]), room, SMALL)[0]], SMALL
 
 
 def stale(reason: str) -> Text:

@@ -6,7 +6,8 @@ from __future__ import annotations
 import math
 
 from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Line, Point
+from veneerwb.core.edge import Arc, Line, Point, Segment
+from veneerwb.core.inside import number_places, room_at
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.plane import polar, tand
 from veneerwb.core.shop.setout import SetOut
@@ -22,7 +23,7 @@ from veneerwb.core.shop.sheet_svg import (
     placed,
 )
 from veneerwb.core.shop.sheet_text import PLAIN, SMALL, degrees, length, width
-from veneerwb.core.shop.sheet_wedge import Wedge
+from veneerwb.core.shop.sheet_wedge import Wedge, is_ring
 
 # --- plan ---------------------------------------------------------------------------------------
 
@@ -44,18 +45,20 @@ def plan(layout: Layout, wide: float, high: float, below: float = 0.0) -> tuple[
     beside = 0.0 if _is_round(layout) else BESIDE
     room = (wide - 2.0 * AROUND - beside, high - below - BELOW - AROUND)
     scale = scale_for(size, room)
-    ring = OUTSIDE if _room_inside(layout, scale.factor) < 1.0 else 0.0
+    wedges = is_ring(layout)
+    ring = OUTSIDE if wedges and _room_inside(layout, scale.factor) < 1.0 else 0.0
     if ring:
         scale = scale_for(size, tuple(r - 2.0 * ring for r in room))
     f = scale.factor
     high = f * size[1] + BELOW + AROUND + 2.0 * ring
     drawing = Drawing(wide, high)
     at = ((wide - beside - f * (x0 + x1)) / 2.0, high - AROUND - f * y1 - ring)
-    for piece in layout.pieces:
-        ends = (_on_paper(p, f, at) for p in _seam(piece))
-        drawing.line(*ends, MEDIUM if len(layout.pieces) <= CROWDED else THIN)
-    drawing.edge(placed(layout.top.edge, f, at), THICK)
-    _numbers(drawing, layout, f, at, ring > 0.0)
+    for seam in _seams(layout):
+        weight = MEDIUM if len(layout.pieces) <= CROWDED else THIN
+        drawing.edge(placed((seam,), f, at), weight)
+    for loop in layout.top.region.loops:
+        drawing.edge(placed(loop, f, at), THICK)
+    (_numbers if wedges else _numbers_within)(drawing, layout, f, at, ring > 0.0)
     _overall(drawing, layout, (at[0] + f * x0, at[0] + f * x1, at[1] + f * y0, at[1]), ring)
     if beside:
         right = at[0] + f * x1
@@ -83,8 +86,16 @@ def _is_round(layout: Layout) -> bool:
     return len(layout.top.edge) == 1 and isinstance(layout.top.edge[0], Arc)
 
 
-def _seam(piece: Piece) -> tuple[Point, Point]:
-    return piece.edge[0].start, piece.edge[0].end
+def _seams(layout: Layout) -> list[Segment]:
+    """The seams of all pieces, those that have the same ends once."""
+    found: dict[tuple[Point, ...], Segment] = {}
+    for piece in layout.pieces:
+        for segment in piece.edge:
+            if segment.role == "seam":
+                marks = (segment.start, segment.at(0.5), segment.end)
+                rounded = [(round(x, 3) + 0.0, round(y, 3) + 0.0) for x, y in marks]
+                found.setdefault(tuple(sorted(rounded)), segment)
+    return list(found.values())
 
 
 def _on_paper(p: Point, factor: float, at: Point) -> Point:
@@ -132,6 +143,23 @@ def _numbers(
             ring = rim * factor + (3.4 if piece.position % 2 else 7.2)
             x, y = polar(ring / factor, turn)
         px, py = _on_paper((x, y), factor, at)
+        middle = (px, py - height / 2.0)
+        drawing.text(middle, str(piece.position), height, underlined=piece.turned)
+
+
+def _numbers_within(
+    drawing: Drawing, layout: Layout, factor: float, at: Point, outside: bool
+) -> None:
+    """The positions inside pieces of any shape, all in one height."""
+    places = number_places(layout)
+    high = [2.0 * room_at(*one) * factor for one in zip(layout.pieces, places)]
+    large = all(
+        room >= max(1.5 * PLAIN, width(str(piece.position), PLAIN))
+        for room, piece in zip(high, layout.pieces)
+    )
+    height = PLAIN if large else SMALL
+    for piece, place in zip(layout.pieces, places):
+        px, py = _on_paper(place, factor, at)
         middle = (px, py - height / 2.0)
         drawing.text(middle, str(piece.position), height, underlined=piece.turned)
 

@@ -12,7 +12,8 @@ from __future__ import annotations
 import math
 from xml.sax.saxutils import escape
 
-from veneerwb.core.edge import Arc, Edge, Line, Point
+from veneerwb.core.curves import Curve
+from veneerwb.core.edge import Arc, Edge, Line, Point, Segment
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.shop.sheet_text import FONT, SMALL, width
 
@@ -70,13 +71,19 @@ class Drawing:
             dashes,
         )
 
-    def _segment(self, segment: Line | Arc) -> str:
+    def _segment(self, segment: Segment) -> str:
         if isinstance(segment, Line):
             return f"L{self._at(segment.end)}"
+        if isinstance(segment, Curve):
+            return f"C{self._at(segment.c)} {self._at(segment.d)} {self._at(segment.b)}"
         if abs(segment.sweep) > 180.0:  # an SVG arc cannot close on itself
             return f"{self._segment(segment.part(0, 0.5))} {self._segment(segment.part(0.5, 1))}"
-        r, turn = 100 * segment.radius, 0 if segment.sweep > 0.0 else 1
-        return f"A{r:.2f} {r:.2f} 0 0 {turn} {self._at(segment.end)}"
+        turn, end = 0 if segment.sweep > 0.0 else 1, self._at(segment.end)
+        if isinstance(segment, Arc):
+            r = 100 * segment.radius
+            return f"A{r:.2f} {r:.2f} 0 0 {turn} {end}"
+        axes = f"{100 * segment.along:.2f} {100 * segment.across:.2f}"
+        return f"A{axes} {-segment.tilt:.4f} 0 {turn} {end}"  # on paper y points down
 
     def text(
         self,

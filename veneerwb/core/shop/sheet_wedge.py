@@ -14,7 +14,8 @@ from dataclasses import dataclass
 from veneerwb.core import edge as edges
 from veneerwb.core.edge import Arc, Edge, Line
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.layout import Piece
+from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.matches.radial import Radial
 from veneerwb.core.plane import TOUCH, Motion
 
 
@@ -83,6 +84,17 @@ def _direction(segment: Line, end: int) -> float:
     """The direction from the tip along the seam that begins (0) or ends (-1) an edge."""
     x, y = segment.end if end == 0 else segment.start
     return math.degrees(math.atan2(y, x))
+
+
+def is_ring(layout: Layout) -> bool:
+    """Whether the pieces of a layout are the wedges of a ring about the top's centre, from their
+    tips to the edge."""
+    return isinstance(layout.recipe, Radial) and all(
+        math.hypot(*piece.edge[0].start) <= 1000.0 * TOUCH
+        and not piece.holes
+        and all(isinstance(s, Line) and s.role == "seam" for s in (piece.edge[0], piece.edge[-1]))
+        for piece in layout.pieces
+    )
 
 
 def wedge_of(piece: Piece) -> Wedge:

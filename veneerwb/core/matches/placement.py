@@ -1,0 +1,35 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Placement: where on the bundle a match is cut."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from veneerwb.core.errors import VeneerError
+from veneerwb.core.plane import LONGEST, finite
+
+
+@dataclass(frozen=True)
+class Placement:
+    """Where on the bundle a wedge's tip lies (`x`, `y` in mm) and which way its axis points
+    (`angle` in degrees; 90 is along the grain)."""
+
+    x: float
+    y: float
+    angle: float = 90.0
+
+    def __post_init__(self) -> None:
+        for name in ("x", "y", "angle"):
+            value = finite(f"placement's {name}", getattr(self, name))
+            if name != "angle" and abs(value) > LONGEST:
+                raise VeneerError(
+                    "out-of-range",
+                    "The placement's {name} cannot be {value}; give a number from -{most} to "
+                    "{most}.",
+                    name=name,
+                    value=value,
+                    most=LONGEST,
+                )
+            # Whole turns go, for they cost decimals.
+            object.__setattr__(self, name, math.fmod(value, 360.0) if name == "angle" else value)
