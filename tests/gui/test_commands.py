@@ -297,8 +297,9 @@ def test_the_tabulator_walks_down_the_panel(user, doc, bundle):
     user.box("Bundle").setFocus()
     user.wait_for(lambda: user.box("Bundle").hasFocus(), "the first box has the keyboard")
     walked = []
-    for _ in range(9):
+    for _ in range(15):
         walked.append(QtGui.QApplication.focusWidget().objectName())
         FreeCADGui.getMainWindow().focusNextChild()
-    wanted = ["Bundle", "Top", "Diameter", "Ways", "Turn", "Order", "First", "Oversize", "Margin"]
+    wanted = ["Bundle", "Kind", "Top", "Diameter", "Ways", "Turn", "Strips", "Start", "CentreX",
+              "CentreY", "DiscDiameter", "Order", "First", "Oversize", "Margin"]
     assert walked == wanted

@@ -7,6 +7,7 @@ from pathlib import Path
 import FreeCAD
 import FreeCADGui
 import numpy as np
+import Part
 import pytest
 from PIL import Image
 from PySide import QtGui
@@ -94,6 +95,33 @@ def test_the_view_from_the_top_agrees_with_the_picture(doc, leaves, tmp_path, op
     found = difference(doc, match, tmp_path / "top.png")
     print(f"mean difference {found:.2f} levels of 255")
     assert found < 8.0
+
+
+def test_hollow_and_pierced_pieces_are_drawn_as_the_picture_has_them(doc, leaves, tmp_path):
+    corners = [(-200, -150), (200, -150), (200, 150), (60, 150), (60, 20), (-60, 20), (-60, 150)]
+    face = Part.Face(Part.makePolygon([FreeCAD.Vector(x, y) for x, y in (*corners, (-200, 150),
+                                                                       corners[0])]))
+    hole = Part.Face(Part.Wire(Part.makeCircle(45.0, FreeCAD.Vector(60.0, -70.0))))
+    notched = doc.addObject("Part::Feature", "Notched")
+    notched.Shape = face.cut(hole).Faces[0]
+    notched.ViewObject.Visibility = False
+    match = add_match(
+        doc, add_bundle(doc, leaves), Kind="Side by side", Top="Outline", OutlineOf=notched,
+        OutlineCentre="origin", StripWidth=220.0,
+    )  # fmt: skip
+    doc.recompute()
+    assert match.Message == ""
+    match.ViewObject.Seams = match.ViewObject.Numbers = False
+    path = tmp_path / "pierced.png"
+    assert difference(doc, match, path) < 8.0
+    shown = seen(doc, path)
+    for x, y in ((60, -70), (0, 100)):  # the opening, the notch
+        assert shown[SIZE // 2 - y, SIZE // 2 + x].min() > 250
+    match.Kind, match.Top, match.Ways, match.InnerWays = "Two rings", "Round", 6, 4
+    match.Diameter, match.InnerDiameter = 400.0, 200.0
+    doc.recompute()
+    assert match.Message == ""
+    assert difference(doc, match, path) < 8.0
 
 
 def test_the_view_follows_a_change_and_survives_saving(doc, leaves, tmp_path):

@@ -151,6 +151,14 @@ def test_a_refused_match_leaves_the_page_and_says_so_on_it(doc, match, drawing, 
     check_numbers(drawing, match)
 
 
+def test_a_match_that_was_never_laid_is_not_said_to_be_shown(doc, match):
+    other = add_match(doc, match.Bundle, Ways=5)
+    doc.recompute()
+    made = add_drawing(doc, other)
+    doc.recompute()
+    assert "no layout of it stands yet" in made.Message and "last good" not in made.Message
+
+
 def test_a_deleted_match_is_missed_in_one_sentence(doc, match, drawing, said):
     doc.removeObject(match.Name)
     doc.recompute()

@@ -194,6 +194,16 @@ COMMANDS: tuple[Command | None, ...] = (
         opens("panels.live", "edit", particulars_panel, first), ("Bundle",),
     ),
     Command(
+        "Veneer_NewMatch", "veneer-match",
+        QT_TRANSLATE_NOOP("Veneer_NewMatch", "New Match"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_NewMatch",
+            "Lay up a top of any shape from the selected bundle or stock: book, slip, end match, "
+            "box, diamond, herringbone, radial; a selected outline becomes the top",
+        ),
+        opens("panels.match", "choose", document, first), ("Bundle", "Stock"),
+    ),
+    Command(
         "Veneer_NewRadialMatch", "veneer-radial",
         QT_TRANSLATE_NOOP("Veneer_NewRadialMatch", "New Radial Match"),
         QT_TRANSLATE_NOOP(
@@ -201,6 +211,15 @@ COMMANDS: tuple[Command | None, ...] = (
             "Lay up a top of wedges from the selected bundle or stock of leaves",
         ),
         opens("panels.match", "new", document, first), ("Bundle", "Stock"),
+    ),
+    Command(
+        "Veneer_BuildUp", "veneer-buildup",
+        QT_TRANSLATE_NOOP("Veneer_BuildUp", "Build Up Panel"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_BuildUp",
+            "Build the selected match up into a panel: core, backer, lipping, border, line, inlay",
+        ),
+        opens("panels.buildup", "look", first), ("Match",), cut_here_first,
     ),
     Command(
         "Veneer_ChooseSpot", "veneer-spot",
@@ -218,6 +237,16 @@ COMMANDS: tuple[Command | None, ...] = (
             "Veneer_LeafOnFaces", "Lay a leaf's picture, to scale, on the selected flat faces"
         ),
         opens("panels.facing", "new", document), ("Leaf",),
+    ),
+    Command(
+        "Veneer_RunOnFaces", "veneer-run",
+        QT_TRANSLATE_NOOP("Veneer_RunOnFaces", "Panels in Sequence"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_RunOnFaces",
+            "Lay doors, drawer fronts or wall panels, the selected flat faces, from one sequence "
+            "of leaves",
+        ),
+        opens("panels.run", "new", document, first), ("Bundle", "Stock"),
     ),
     Command(
         "Veneer_Faults", "veneer-faults",
@@ -267,7 +296,7 @@ COMMANDS: tuple[Command | None, ...] = (
         "Veneer_ShowSeams", "veneer-seams",
         QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Seams On or Off"),
         QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Show or hide the seams of the selected matches"),
-        switches("Seams"), ("Match",), alone=False,
+        switches("Seams"), ("Match", "Run"), alone=False,
     ),
     Command(
         "Veneer_ShowNumbers", "veneer-numbers",
@@ -277,7 +306,7 @@ COMMANDS: tuple[Command | None, ...] = (
             "Show or hide the positions, underlined where a leaf is turned over, on the selected "
             "matches",
         ),
-        switches("Numbers"), ("Match",), alone=False,
+        switches("Numbers"), ("Match", "Run"), alone=False,
     ),
 )
 """In the order of the toolbar; None is a gap."""

@@ -81,7 +81,7 @@ class FacingView(Pictured):
 def selected_faces(document: str = "") -> list[tuple[Any, str]]:
     """The faces that are selected in a document ("": the active one), in the order of selection, as
     add_facing takes them: the body or the outermost link that a face belongs to, and its name
-    there. A face of a Facing stands for the face under it."""
+    there. A face of a Facing or a Run stands for the face under it."""
     import FreeCADGui
 
     found = []
@@ -107,8 +107,19 @@ def _resolved(top: Any, path: str) -> tuple[Any, str] | None:
             return owner, ".".join([*steps[k:], element])
         if owner.TypeId == "PartDesign::Body":
             return owner, element
+    if kind_of(owners[-1]) == "Run":
+        return _under(owners[-1], element)
     if kind_of(owners[-1]) == "Facing":
         links = faces.chosen(owners[-1].Faces)
         number = int(element[4:])
         return links[number - 1] if number <= len(links) else None
     return owners[-1], element
+
+
+def _under(run: Any, element: str) -> tuple[Any, str] | None:
+    """The face under a piece of a Run."""
+    from veneerwb.gui.view import positions_of
+    from veneerwb.host.objects.run import last_run
+
+    solids = positions_of(run, [element])
+    return last_run(run).source_of(min(solids)) if solids else None

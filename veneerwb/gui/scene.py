@@ -16,11 +16,13 @@ from weakref import WeakKeyDictionary
 import numpy as np
 from PIL import Image
 from pivy import coin
-from shapely.geometry import Point
 
+from veneerwb.core.inside import number_places, room_at
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Bundle, Leaves, Side
 from veneerwb.core.photos import Photo
+from veneerwb.core.plane import Point
+from veneerwb.gui.facets import facets
 from veneerwb.gui.plain import BARE
 from veneerwb.paint.label import label
 
@@ -58,8 +60,8 @@ def drawn(
     if seams:
         root.addChild(_seams(layout, thickness + 2 * LIFT))
     if numbers:
-        for piece in layout.pieces:
-            root.addChild(_number(piece, layout.top.reach, thickness + 3 * LIFT))
+        for piece, place in zip(layout.pieces, number_places(layout)):
+            root.addChild(_number(piece, place, layout.top.reach, thickness + 3 * LIFT))
     return root
 
 
@@ -96,21 +98,22 @@ def textures(bundle: Leaves) -> Iterator[coin.SoTexture2]:
 
 
 def _piece(piece: Piece, side: Side, texture: coin.SoTexture2, z: float) -> coin.SoSeparator:
-    corners = np.asarray(piece.outline.exterior.coords)[:-1]
+    corners, indices = facets(piece.outline)
     width, length = side.image.size
     on_photo = (side.view @ piece.onto_bundle).apply(corners) / (width, length)
     on_texture = coin.SoTextureCoordinate2()
     on_texture.point.setValues(0, len(corners), on_photo.tolist())
-    return _face(piece, z, [texture, on_texture])
+    return _face(piece, z, [texture, on_texture], (corners, indices))
 
 
-def _face(piece: Piece, z: float, dress: list[Any]) -> coin.SoSeparator:
+def _face(
+    piece: Piece, z: float, dress: list[Any], shape: tuple[np.ndarray, list[int]] | None = None
+) -> coin.SoSeparator:
     """The piece's polygon at height z, dressed by the nodes given."""
-    corners = np.asarray(piece.outline.exterior.coords)[:-1]
+    corners, indices = shape or facets(piece.outline)
     node = coin.SoSeparator()
     node.setName(f"piece_{piece.position}")
     face = coin.SoIndexedFaceSet()
-    indices = [*range(len(corners)), -1]
     face.coordIndex.setValues(0, len(indices), indices)
     for child in (*dress, points_at(corners.tolist(), z), face):
         node.addChild(child)
@@ -161,15 +164,22 @@ def outlined(pieces: Iterable[Piece], thickness: float) -> coin.SoSeparator:
     """Bright outlines of chosen pieces, over all else."""
     node = coin.SoSeparator()
     for piece in pieces:
-        rim = [*piece.outline.exterior.coords]
-        node.addChild(lines_at(rim, [len(rim)], thickness + 5 * LIFT, CHOSEN, 4.0))
+        points, counts = _rings(piece.outline)
+        node.addChild(lines_at(points, counts, thickness + 5 * LIFT, CHOSEN, 4.0))
     return node
 
 
 def _seams(layout: Layout, z: float) -> coin.SoSeparator:
-    ends = [point for seam in layout.seams for point in seam.line.coords]
-    rim = [*layout.top.polygon_mm.exterior.coords]
-    return lines_at([*ends, *rim], [2] * len(layout.seams) + [len(rim)], z)
+    lines = [[*seam.line.coords] for seam in layout.seams]
+    points, counts = _rings(layout.top.polygon_mm)
+    seams = [point for line in lines for point in line]
+    return lines_at([*seams, *points], [*map(len, lines), *counts], z)
+
+
+def _rings(polygon: Any) -> tuple[list[Any], list[int]]:
+    """The points of a polygon's edge and openings, ring after ring, and how many each has."""
+    rings = [[*ring.coords] for ring in (polygon.exterior, *polygon.interiors)]
+    return [point for ring in rings for point in ring], [len(ring) for ring in rings]
 
 
 def lines_at(
@@ -192,13 +202,19 @@ def _unpickable() -> coin.SoPickStyle:
     return pick
 
 
-def _number(piece: Piece, reach: float, z: float) -> coin.SoSeparator:
-    """The position on a light tag, towards the rim where a wedge is wide."""
-    texture, shape = _tag(str(piece.position), piece.turned)
-    x, y = (1.2 * c for c in piece.outline.centroid.coords[0])
-    room = piece.outline.exterior.distance(Point(x, y))
-    high = min(NUMBER_SHARE * reach, room) * 0.65
-    wide = high * shape
+def _number(piece: Piece, place: Point, reach: float, z: float) -> coin.SoSeparator:
+    """The position on a light tag, as large as the piece has room for."""
+    high = min(NUMBER_SHARE * reach, room_at(piece, place)) * 0.65
+    return tag(str(piece.position), place, high, z, piece.turned)
+
+
+def tag(
+    text: str, place: Point, high: float, z: float, underlined: bool = False
+) -> coin.SoSeparator:
+    """A text on a light tag about a place, `high` mm from its middle up, which the mouse passes
+    through."""
+    texture, shape = _tag(text, underlined)
+    (x, y), wide = place, high * shape
     around = [(0, 0), (1, 0), (1, 1), (0, 1)]
     corners = [(x + (2 * u - 1) * wide, y + (2 * v - 1) * high) for u, v in around]
     node, on_texture, face = (

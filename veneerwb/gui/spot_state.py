@@ -56,7 +56,7 @@ class SpotState:
                 "A stock of plain sizes has no photographs to choose a spot on; cut the match from "
                 "a bundle of leaves."
             )
-        bundle, recipe = values.leaves_of(match.Bundle), values.recipe(match)
+        bundle, recipe = values.leaves_of(match.Bundle), values.radial_recipe(match)
         self.bundle, self.top = bundle, values.top(match)
         self._sides = match.Sides if match.Top == "Polygon" else 0
         self.size_name = "AcrossFlats" if self._sides else "Diameter"

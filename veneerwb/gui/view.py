@@ -11,7 +11,7 @@ import FreeCAD
 from veneerwb.gui.later import later
 from veneerwb.gui.pictured import PICTURES, Pictured
 from veneerwb.host import compat
-from veneerwb.host.objects.base import kind_of
+from veneerwb.host.objects.base import Refused, kind_of
 
 SWITCHES = {
     "Seams": "Whether the seams are drawn on the pictures",
@@ -24,11 +24,14 @@ def register() -> None:
     import FreeCADGui
 
     from veneerwb.gui import resources
+    from veneerwb.gui.buildup import BuildUpView, PartsView
     from veneerwb.gui.facing import FacingView
     from veneerwb.gui.items import ICONS, ItemView
+    from veneerwb.gui.run import RunView
 
     FreeCADGui.addIconPath(resources("icons"))
-    compat.viewers.update(Match=MatchView, Facing=FacingView)
+    compat.viewers.update(Match=MatchView, Facing=FacingView, Run=RunView)
+    compat.viewers.update(BuildUp=BuildUpView, Parts=PartsView)
     compat.viewers.update(dict.fromkeys(ICONS, ItemView))
     if not _watching:
         _watching.append(Chosen())
@@ -65,6 +68,8 @@ class Kept:
         for obj in doc.findObjects("Part::FeaturePython") if doc is not None else ():
             if kind_of(obj) == "Match":
                 self._tell(obj)
+            elif kind_of(obj) == "Run":  # its faces may have come back after it
+                compat.redraw(obj)
 
     @staticmethod
     def _tell(match: Any) -> None:
@@ -124,6 +129,13 @@ def show_face(obj: Any, position: int) -> str:
     return f"Face{sum(len(solid.Faces) for solid in obj.Shape.Solids[:position])}"
 
 
+def add_switches(view: Any) -> None:
+    """Gives a view the properties that say what is drawn on its pictures."""
+    for name, text in SWITCHES.items():
+        if compat.add_property(view, "Bool", name, PICTURES, text):
+            setattr(view, name, True)
+
+
 class MatchView(Pictured):
     """Shows a Match as its leaves' pictures, beside the host's own display modes."""
 
@@ -134,9 +146,7 @@ class MatchView(Pictured):
         super().__init__(view)
 
     def ensure_properties(self, view: Any) -> None:
-        for name, text in SWITCHES.items():
-            if compat.add_property(view, "Bool", name, PICTURES, text):
-                setattr(view, name, True)
+        add_switches(view)
 
     def attach(self, view: Any) -> None:
         self.ensure_properties(view)
@@ -152,7 +162,10 @@ class MatchView(Pictured):
         return kept(self.obj)
 
     def onDelete(self, view: Any, parts: Any) -> bool:
-        """A match takes its kept spots with it, in the same undo step."""
+        """A match takes its kept spots and the panel round it with it, in the same undo step."""
+        from veneerwb.host.objects.buildup import take_down
+
+        take_down(view.Object)
         for spot in self.claimChildren():
             spot.Document.removeObject(spot.Name)
         return True
@@ -199,7 +212,7 @@ class MatchView(Pictured):
         try:
             laid = layout(obj)
             nodes = scene.drawn(laid, float(laid.bundle.thickness), *switches)
-        except VeneerError as error:
+        except (VeneerError, Refused) as error:
             self._draw_plainly(obj, str(error))
             return
         self._show(nodes)

@@ -70,6 +70,12 @@ def add_property(
     return True
 
 
+def set_hidden(obj: Any, name: str, hidden: bool) -> None:
+    """Keeps a property out of the property editor, or has it there again."""
+    if ("Hidden" in obj.getEditorMode(name)) != hidden:
+        obj.setEditorMode(name, 2 if hidden else 0)
+
+
 def support_name(obj: Any) -> str:
     """What the property is called that says what an object is attached to."""
     return "AttachmentSupport" if hasattr(obj, "AttachmentSupport") else "Support"
@@ -145,6 +151,12 @@ def redraw(obj: Any) -> None:
     proxy = getattr(obj.ViewObject, "Proxy", None) if has_window() else None
     if hasattr(proxy, "updateData"):
         proxy.updateData(obj, "")
+
+
+def colour_faces(view: Any, colours: Sequence[tuple[float, float, float]]) -> None:
+    """Gives each face of a shape its colour (red, green, blue of 0..1), in the order of faces.
+    Without a fourth number, which on older hosts is the transparency and on newer the opposite."""
+    view.DiffuseColor = [tuple(rgb) for rgb in colours]
 
 
 # --- drawing pages ------------------------------------------------------------------------------

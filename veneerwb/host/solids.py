@@ -1,8 +1,9 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Solids of pieces: the finished outline raised by the leaf's thickness, true lines and arcs.
+"""Solids of pieces: the finished outline raised by the leaf's thickness, true segments all.
 
-The back of the veneer lies at z = 0, the show face at z = thickness. The faces of a wedge come in
-this order: its first seam, the rim's segments counter-clockwise, its last seam, back, show face.
+The back of the veneer lies at z = 0, the show face at z = thickness. The faces of a piece come in
+this order: one for each segment of its outline counter-clockwise (of a wedge: its first seam, the
+rim, its last seam), those of its openings, back, show face.
 """
 
 from __future__ import annotations
@@ -16,10 +17,12 @@ from typing import Any
 import Part
 from FreeCAD import Vector
 
-from veneerwb.core.edge import Arc, Segment
+from veneerwb.core.curves import Curve, EllipseArc
+from veneerwb.core.edge import Arc, Edge, Segment
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Bundle, Leaves
-from veneerwb.core.plane import Motion
+from veneerwb.core.plane import TOUCH, Motion, polar
+from veneerwb.core.region import Region
 
 SHOW_FACE, BACK, FIRST_SEAM, LAST_SEAM = -1, -2, 0, -3
 """Places in a wedge's list of faces."""
@@ -27,17 +30,67 @@ _NUMBER = re.compile(r"-?\d+\.\d+(?:e[-+]?\d+)?")
 
 
 def wedge_solid(piece: Piece, thickness: float) -> Any:
-    """The solid of one piece."""
-    corners = [Vector(*segment.start, 0.0) for segment in piece.edge]
+    """The solid of one piece. Where it has openings, their sides follow the outline's."""
+    return solid_of(Region(piece.edge, piece.holes), thickness)
+
+
+def solid_of(region: Region, thickness: float) -> Any:
+    """A region raised from z = 0."""
+    return face_of(region).extrude(Vector(0.0, 0.0, thickness))
+
+
+def face_of(region: Region) -> Any:
+    """A region as a face in the plane z = 0, its normal up."""
+    return Part.Face([wire_of(loop) for loop in region.loops])
+
+
+def wire_of(loop: Edge) -> Any:
+    """A closed run of segments as a wire in the plane z = 0."""
+    corners = _corners(loop)
     ends = [*corners[1:], corners[0]]
-    wire = Part.Wire([_edge(*part) for part in zip(piece.edge, corners, ends)])
-    return Part.Face(wire).extrude(Vector(0.0, 0.0, thickness))
+    return Part.Wire([_edge(*part) for part in zip(loop, corners, ends)])
+
+
+def _corners(loop: Edge) -> list[Vector]:
+    """Where the segments begin. Ends of segments may lie a hair apart; a straight, an arc and a
+    cubic curve can be drawn from wherever its neighbour ends, a part of an ellipse cannot."""
+    corners = [Vector(*segment.start, 0.0) for segment in loop]
+    for k, segment in enumerate(loop):
+        if isinstance(loop[k - 1], EllipseArc) and not isinstance(segment, EllipseArc):
+            corners[k] = Vector(*loop[k - 1].end, 0.0)
+    return corners
 
 
 def _edge(segment: Segment, start: Vector, end: Vector) -> Any:
     if isinstance(segment, Arc):
-        return Part.Arc(start, Vector(*segment.middle, 0.0), end).toShape()
+        return _arc(segment, start, end)
+    if isinstance(segment, EllipseArc):
+        return _ellipse_arc(segment)
+    if isinstance(segment, Curve):
+        curve = Part.BezierCurve()
+        curve.setPoles([start, Vector(*segment.c, 0.0), Vector(*segment.d, 0.0), end])
+        return curve.toShape()
     return Part.LineSegment(start, end).toShape()
+
+
+def _arc(arc: Arc, start: Vector, end: Vector) -> Any:
+    if (end - start).Length > TOUCH or abs(arc.sweep) < 180.0:
+        return Part.Arc(start, Vector(*arc.middle, 0.0), end).toShape()
+    way = Vector(0.0, 0.0, math.copysign(1.0, arc.sweep))
+    return Part.Circle(Vector(*arc.centre, 0.0), way, arc.radius).toShape()
+
+
+def _ellipse_arc(arc: EllipseArc) -> Any:
+    """The host wants the longer axis first, and a parameter that rises."""
+    long, short, tilt, begin = arc.along, arc.across, arc.tilt, arc.begin
+    if long < short:
+        long, short, tilt, begin = short, long, tilt + 90.0, begin - 90.0
+    sense = math.copysign(1.0, arc.sweep)
+    centre = Vector(*arc.centre, 0.0)
+    along, across = (Vector(*polar(*axis), 0.0) for axis in ((long, tilt), (short, tilt + 90.0)))
+    ellipse = Part.Ellipse(centre + along, centre + across * sense, centre)
+    first = math.radians(math.fmod(sense * begin, 360.0))
+    return ellipse.toShape(first, first + math.radians(abs(arc.sweep)))
 
 
 def compound(layout: Layout) -> Any:
@@ -45,7 +98,7 @@ def compound(layout: Layout) -> Any:
 
     Pieces that are one another's rotations about the centre share one solid's geometry.
     """
-    made: dict[tuple[float, ...], tuple[Any, float]] = {}
+    made: dict[tuple[Any, ...], tuple[Any, float]] = {}
     solids = []
     for piece in layout.pieces:
         outline, direction = _turned_to_x(piece)
@@ -58,19 +111,26 @@ def compound(layout: Layout) -> Any:
     return Part.Compound(solids)
 
 
-def _turned_to_x(piece: Piece) -> tuple[tuple[float, ...], float]:
-    """The outline turned about the centre until its first seam points along x (starts and middles
-    of its segments, to 1e-7 mm), and the direction in degrees that this seam has."""
+def _turned_to_x(piece: Piece) -> tuple[tuple[Any, ...], float]:
+    """The outline turned about the centre until its first segment's end points along x (starts,
+    quarters and middles of its segments to 1e-7 mm, and their kinds), and the direction in degrees
+    that this end has."""
     x, y = piece.edge[0].end
     direction = math.degrees(math.atan2(y, x))
-    points = [point for s in piece.edge for point in (s.start, s.at(0.5))]
+    loops = (piece.edge, *piece.holes)
+    kinds = tuple(type(s).__name__ for loop in loops for s in (*loop, None))
+    points = [p for loop in loops for s in loop for p in (s.start, s.at(0.25), s.at(0.5))]
     turned = Motion(-direction).apply(points)
-    return tuple((turned.round(7) + 0.0).ravel()), direction
+    return (kinds, *(turned.round(7) + 0.0).ravel()), direction
 
 
 def shape_mark(layout: Layout) -> str:
     """A mark of everything that `compound` reads, so that equal marks mean equal shapes."""
-    return mark(layout.bundle.thickness, [piece.edge for piece in layout.pieces])
+    pieces = layout.pieces
+    holes = [piece.holes for piece in pieces]
+    return mark(
+        layout.bundle.thickness, [piece.edge for piece in pieces], *([holes] if any(holes) else [])
+    )
 
 
 def piece_marks(layout: Layout) -> list[str]:
@@ -78,7 +138,14 @@ def piece_marks(layout: Layout) -> list[str]:
     picture it shows where."""
     registers = [layout.bundle.register(p.leaf, p.turned) for p in layout.pieces]
     shown = [_shown(layout.bundle, piece) for piece in layout.pieces]
-    return [mark(*parts) for parts in zip(layout.pieces, registers, shown)]
+    told = [_Told(repr(piece).replace(", holes=(), cut=0)", ")")) for piece in layout.pieces]
+    return [mark(*parts) for parts in zip(told, registers, shown)]
+
+
+class _Told(str):
+    """A piece as older documents have told of it."""
+
+    __repr__ = str.__str__
 
 
 def _shown(bundle: Leaves, piece: Piece) -> tuple[Any, ...]:

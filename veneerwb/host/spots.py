@@ -35,7 +35,7 @@ PIXELS = 512
 def recipe(obj: Any) -> Radial:
     """How a kept spot is laid: itself as it was kept, all else as its match is."""
     return replace(
-        values.recipe(obj.Match),
+        values.radial_recipe(obj.Match),
         ways=obj.Ways,
         turn=obj.Turn,
         turned=None if obj.Turned == "auto" else obj.Turned,

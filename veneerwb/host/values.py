@@ -17,19 +17,34 @@ from veneerwb.core import (
     Motion,
     Side,
     Stock,
-    Top,
     VeneerError,
     check,
 )
 from veneerwb.core.faults import carried, trimmed
 from veneerwb.core.inventory import Extent, Particulars, extent
 from veneerwb.core.leaf import Leaves
-from veneerwb.core.matches.radial import Placement, Radial
 from veneerwb.host import outlines
+from veneerwb.host.kinds import newer
+from veneerwb.host.laying import (
+    finished_top,
+    order_of,
+    place_of,
+    place_on_outline,
+    radial_recipe,
+    recipe,
+    shape,
+    top,
+    top_of,
+)
 from veneerwb.host.objects.base import kind_of
 from veneerwb.host.photos import included
 
-WORDS = ("sequence", "spread")
+__all__ = [
+    "Latest", "bundles_of", "core_bundle", "core_leaf", "core_stock", "extents", "findings",
+    "finished_top", "kept_numbers", "layout_on", "leaves_of", "numbers_of", "order_of",
+    "particulars", "place_of", "place_on_outline", "plain_bundle", "radial_recipe", "recipe",
+    "shape", "through_faults", "top", "top_of",
+]  # fmt: skip
 
 
 # --- leaves ------------------------------------------------------------------------------------
@@ -240,65 +255,15 @@ def leaves_of(obj: Any) -> Leaves:
 # --- matches -----------------------------------------------------------------------------------
 
 
-def order_of(text: str) -> str | tuple[int, ...]:
-    """sequence, spread, or the leaf numbers in `text`."""
-    word = text.strip().lower() or WORDS[0]
-    if word in WORDS:
-        return word
-    try:
-        return tuple(int(part) for part in word.replace(",", " ").replace(";", " ").split())
-    except ValueError:
-        raise VeneerError(
-            "order-unreadable",
-            "The order {text!r} cannot be read; write sequence, spread, "
-            "or leaf numbers such as 1, 3, 4, 2.",
-            text=text,
-        ) from None
-
-
-def recipe(obj: Any) -> Radial:
-    """How a Match is laid."""
-    placement = None
-    if not obj.AutoPlacement:
-        placement = Placement(obj.TipX.Value, obj.TipY.Value, obj.Axis.Value)
-    return Radial(
-        ways=obj.Ways,
-        turn=obj.Turn,
-        placement=placement,
-        first=obj.First,
-        order=order_of(obj.Order),
-        turned=None if obj.Turned == "auto" else obj.Turned,
-        rim=obj.Rim,
-        start=obj.Start.Value,
-        oversize=obj.Oversize.Value,
-    )
-
-
-def top(obj: Any) -> Top:
-    """The top of a Match."""
-    return top_of(*shape(obj))
-
-
-def shape(obj: Any) -> tuple[Any, ...]:
-    """What the top of a Match is made from: tops themselves cannot be compared."""
-    return obj.Top, obj.Diameter.Value, obj.Sides, obj.AcrossFlats.Value
-
-
-def top_of(kind: str, diameter: float, sides: int, across_flats: float) -> Top:
-    """The top of that shape."""
-    return Top.polygon(sides, across_flats) if kind == "Polygon" else Top.round(diameter)
-
-
 def layout_on(obj: Any, bundle: Leaves) -> Layout:
     """The layout of a Match from `bundle`."""
-    return recipe(obj).lay(bundle, top(obj))
+    return recipe(obj, bundle).lay(bundle, top(obj))
 
 
 def findings(obj: Any, laid: Layout) -> list[Finding]:
     """What the checks find on the layout of a Match."""
-    return check(
-        laid, obj.Margin.Value, obj.Spares, obj.WedgeAngle.Value or None, hidden(obj)
-    )
+    angle = obj.WedgeAngle.Value if newer(obj, "Kind") == "Radial" else 0.0
+    return check(laid, obj.Margin.Value, obj.Spares, angle or None, hidden(obj))
 
 
 def hidden(obj: Any) -> Any:

@@ -107,7 +107,10 @@ class LivePanel(Panel):
                 self.soon(self._lay_if_due)
 
     def _lay_if_due(self) -> None:
-        if self.due:
+        """Not in the midst of a recompute, whose progress bar lets events through."""
+        if self.due and self.doc is not None and self.doc.Recomputing:
+            self.soon(self._lay_if_due)
+        elif self.due:
             self.lay()
 
     def lay(self) -> None:

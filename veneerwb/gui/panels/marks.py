@@ -145,12 +145,13 @@ class MarksPanel(LeafByLeaf):
     def _laid(self, obj: Any) -> list[tuple[str, list[int], Place]]:
         """The matches that are laid from a bundle: label, leaves, and the tip (bundle mm)."""
         from veneerwb.host.objects import layout
+        from veneerwb.host.values import place_of
 
         matches = [one for one in self.doc.Objects
                    if kind_of(one) == "Match" and one.Bundle == obj and not one.Message]
         found = []
         for one in matches:
-            place = layout(one).recipe.placement
+            place = place_of(layout(one).recipe)
             found.append((one.Label, list(one.LeafOrder), (place.x, place.y)))
         return found
 

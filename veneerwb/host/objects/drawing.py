@@ -10,6 +10,7 @@ from typing import Any
 
 import FreeCAD
 
+from veneerwb.host.kinds import KINDS
 from veneerwb.host.objects.base import (
     OUT,
     SECRET,
@@ -107,8 +108,8 @@ def _draw(obj: Any, views: dict[str, Any]) -> None:
     if kind_of(match) != "Match":
         raise Refused("The drawing has no match; link it to one, or delete it.")
     if match.Message:
-        raise Refused(f"{match.Label} was refused, and its last good layout is shown: "
-                      f"{match.Message}")
+        last = "its last good layout is shown" if match.Revision else "no layout of it stands yet"
+        raise Refused(f"{match.Label} was refused, and {last}: {match.Message}")
     laid = values.layout_on(match, values.leaves_of(match.Bundle))
     date = obj.Date
     if laid.revision != obj.Revision or not date:
@@ -124,12 +125,13 @@ def _draw(obj: Any, views: dict[str, Any]) -> None:
         obj,
         Date=date,
         Scale=str(drawn.scale),
-        WedgeScale=str(drawn.wedge_scale),
+        WedgeScale=str(drawn.wedge_scale or ""),
         Revision=laid.revision,
         PictureMark=mark,
         HostMark=host,
     )
-    for name, value in (("SetOutBase", drawn.set_out.base), ("SetOutOffset", drawn.set_out.offset)):
+    base, offset = (drawn.set_out.base, drawn.set_out.offset) if drawn.set_out else (0.0, 0.0)
+    for name, value in (("SetOutBase", base), ("SetOutOffset", offset)):
         if getattr(obj, name).Value != value:
             setattr(obj, name, value)
 
@@ -139,15 +141,26 @@ def _facts(obj: Any, date: str) -> Any:
 
     match = obj.Match
     order = match.Order.strip().lower() or "sequence"
+    order = order if order in ("sequence", "spread") else "as listed"
     return Facts(
         title=obj.Title.strip() or match.Label,
         drawn_by=obj.DrawnBy,
         date=date,
         bundle=match.Bundle.Label,
-        match=f"{match.Turn}, {order if order in ('sequence', 'spread') else 'as listed'}",
+        match=_laid(match, order),
         base=obj.Base.Value,
         findings=tuple(f for f in match.Findings if f.startswith(("stop", "warn"))),
     )
+
+
+def _laid(match: Any, order: str) -> str:
+    """How the leaves of a match are laid, in words."""
+    used = KINDS[match.Kind]
+    said = [] if match.Kind == "Radial" else [match.Kind.lower()]
+    said += [f"{match.Strips} strips"] if "Strips" in used and match.Strips > 1 else []
+    said += [getattr(match, name) for name in ("Turn", "Face", "EndKind") if name in used]
+    plain = order == "sequence" and match.Kind != "Radial"
+    return ", ".join(said if plain else [*said, order])
 
 
 def _picture_mark(match: Any, layout: str, box: Any) -> str:

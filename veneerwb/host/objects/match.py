@@ -5,23 +5,26 @@ from __future__ import annotations
 
 from typing import Any
 
-from veneerwb.host import compat
+from veneerwb.host import compat, kinds
 from veneerwb.host.objects.base import OUT, SECRET, Property, Proxy, Refused, set_if_new
 
 
 class Match(Proxy):
-    """A radial match. Its Shape is a compound of one solid a piece in the order of positions; for
-    the order of faces see host.solids. The back of the veneer lies on the plane it is attached
+    """A match of any kind. Its Shape is a compound of one solid a piece in the order of positions;
+    for the order of faces see host.solids. The back of the veneer lies on the plane it is attached
     to."""
 
     kind = "Match"
+    starting = False
+    """Its properties are being added."""
     busy = False
     """Its results are being set one by one, and do not fit together yet."""
     found: tuple[Any, ...] = ()
     """The core's findings, as last listed in Findings."""
     properties = (
         Property("Link", "Bundle", "Match", "The bundle or stock that the top is cut from"),
-        Property("Enumeration", "Top", "Top", "The top's outline", ("Round", "Polygon")),
+        Property("Enumeration", "Kind", "Match", "How the leaves are laid", tuple(kinds.KINDS)),
+        Property("Enumeration", "Top", "Top", "The top's outline", tuple(kinds.TOPS)),
         Property("Length", "Diameter", "Top", "Diameter of a round top", 1200.0),
         Property("Integer", "Sides", "Top", "Sides of a polygon", 8),
         Property(
@@ -30,6 +33,32 @@ class Match(Proxy):
             "Top",
             "Twice the distance from the centre to a polygon's flat",
             1200.0,
+        ),
+        Property(
+            "Link",
+            "BuildUp",
+            "Top",
+            "What the panel is built up of; the match is laid within its border",
+        ),
+        Property("Length", "Length", "Top", "Length of the top along x; side of a square", 1800.0),
+        Property("Length", "Width", "Top", "Width of the top in its middle", 900.0),
+        Property("Length", "Ends", "Top", "Width of a boat shape at its ends", 600.0),
+        Property(
+            "LinkSubGlobal",
+            "OutlineOf",
+            "Top",
+            "A closed sketch, a wire or a planar face that is the top; holes are openings",
+        ),
+        Property(
+            "Enumeration",
+            "OutlineCentre",
+            "Top",
+            "Where the match's centre lies: the centroid of the outline without its openings, or "
+            "the origin of the sketch",
+            ("centroid", "origin"),
+        ),
+        Property(
+            "Bool", "OnOutline", "Top", "The top lies where its outline lies, as it is moved", True
         ),
         Property(
             "Integer",
@@ -42,8 +71,9 @@ class Match(Proxy):
             "Enumeration",
             "Turn",
             "Match",
-            "Book: every second leaf turned over; slip: none or all",
-            ("book", "slip"),
+            "Book: every second leaf turned over; slip: none or all; side by side also end for "
+            "end, or out of order",
+            kinds.turns("Side by side"),
         ),
         Property(
             "String",
@@ -57,8 +87,68 @@ class Match(Proxy):
             "Turned",
             "Match",
             "Which positions show their leaf's back",
-            ("auto", "odd", "even", "none", "all"),
+            ("auto", "odd", "even", "none", "all", "random", "left", "right"),
         ),
+        Property(
+            "Integer", "Strips", "Match", "Leaves side by side in each wedge, slip matched", 1
+        ),
+        Property("Distance", "CentreX", "Match", "Where on the top the wedges meet, along x", 0.0),
+        Property("Distance", "CentreY", "Match", "Where on the top the wedges meet, along y", 0.0),
+        Property(
+            "Length",
+            "DiscDiameter",
+            "Match",
+            "Diameter of an inlaid disc that hides the tips; 0: none",
+            0.0,
+        ),
+        Property("Integer", "InnerWays", "Match", "How many wedges the inner ring has", 8),
+        Property("Length", "InnerDiameter", "Match", "Diameter of the inner ring", 400.0),
+        Property(
+            "Enumeration",
+            "Face",
+            "Match",
+            "How strips share the face: of one width, full ones and a rest, with a joint in the "
+            "centre, or mirrored there",
+            ("balance", "running", "centre balance", "slip-centre-book"),
+        ),
+        Property(
+            "Enumeration",
+            "EndKind",
+            "Match",
+            "In which order the leaves of an end match lie",
+            ("architectural", "panel", "continuous"),
+        ),
+        Property(
+            "Integer", "Count", "Match", "How many leaves; 0: as many as the width needs", 0
+        ),
+        Property(
+            "Length",
+            "StripWidth",
+            "Match",
+            "How wide a strip may be from seam to seam; 0: as the leaves have room (herringbone: "
+            "100 mm)",
+            0.0,
+        ),
+        Property("Integer", "Rows", "Match", "Rows of a continuous end match", 2),
+        Property(
+            "Angle", "Grain", "Match", "Direction of the strips on the top; 90 is upright", 90.0
+        ),
+        Property(
+            "Angle",
+            "Slant",
+            "Match",
+            "Degrees between the grain (in a herringbone the strips) and the level",
+            45.0,
+        ),
+        Property(
+            "Enumeration",
+            "CornerWay",
+            "Match",
+            "A box's joints: at 45 degrees, or from corner to corner",
+            ("mitre", "diagonal"),
+        ),
+        Property("Integer", "Seed", "Match", "Which of the random orders; the same number gives "
+                 "the same", 1),
         Property("Integer", "First", "Match", "The first leaf that is used", 1),
         Property(
             "Enumeration",
@@ -82,21 +172,21 @@ class Match(Proxy):
             "Distance",
             "TipX",
             "Placement on bundle",
-            "Where the wedges' tip lies, across the leaf",
+            "Where on the bundle the match is cut (a wedge's tip), across the leaf",
             0.0,
         ),
         Property(
             "Distance",
             "TipY",
             "Placement on bundle",
-            "Where the wedges' tip lies, along the grain",
+            "Where on the bundle the match is cut (a wedge's tip), along the grain",
             0.0,
         ),
         Property(
             "Angle",
             "Axis",
             "Placement on bundle",
-            "Which way the wedges' axis points; 90 is along the grain",
+            "Which way the cut (a wedge's axis) points; 90 is along the grain",
             90.0,
         ),
         Property(
@@ -142,8 +232,28 @@ class Match(Proxy):
     )
 
     def ensure_properties(self, obj: Any) -> None:
-        super().ensure_properties(obj)
+        self.starting = True
+        try:
+            super().ensure_properties(obj)
+        finally:
+            del self.starting
         compat.make_attachable(obj)
+        kinds.hide_unused(obj)
+
+    def onBeforeChange(self, obj: Any, name: str) -> None:
+        if name == "Kind" and not self.starting:
+            self.was = obj.Kind
+
+    def onChanged(self, obj: Any, name: str) -> None:
+        """Another kind of match takes over what it can have. What undo brings back is whole."""
+        if self.starting or name not in ("Kind", "Top"):
+            return
+        was = vars(self).pop("was", None)
+        if obj.Document is None or obj.Document.Restoring or "Restore" in obj.State:
+            return
+        if was not in (None, obj.Kind) and not obj.Document.Transacting:
+            kinds.settle(obj)
+        kinds.hide_unused(obj)
 
     def update(self, obj: Any) -> None:
         from veneerwb.host import solids, values
@@ -158,6 +268,7 @@ class Match(Proxy):
         shape = None
         if mark != obj.ShapeMark or obj.Shape.isNull():
             shape = solids.compound(laid)
+        place = values.place_on_outline(obj)
         marks, before = solids.piece_marks(laid), list(obj.PieceMarks)
         before += [""] * (len(marks) - len(before))
         changed = [k for k, (new, old) in enumerate(zip(marks, before), start=1) if new != old]
@@ -165,6 +276,8 @@ class Match(Proxy):
         try:
             if shape is not None:
                 obj.Shape = shape
+            if place is not None and _differ(place, obj.Placement):
+                obj.Placement = place
             set_if_new(
                 obj,
                 ShapeMark=mark,
@@ -182,10 +295,19 @@ class Match(Proxy):
         compat.redraw(obj)
 
 
+def _differ(a: Any, b: Any) -> bool:
+    return any(abs(x - y) > 1e-9 for x, y in zip(a.Matrix.A, b.Matrix.A))
+
+
 def _chosen_by(obj: Any) -> str:
     """All that decides which leaves are used, apart from which there are."""
     link = obj.Bundle.Name if obj.Bundle else ""
-    return "|".join(map(str, (link, obj.Ways, obj.Turn, obj.Turned, obj.Order, obj.First)))
+    chosen = [link, obj.Ways, obj.Turn, obj.Turned, obj.Order, obj.First]
+    if obj.Kind != "Radial" or obj.Strips != 1:  # else as older documents have it
+        names = (*kinds.KINDS[obj.Kind], *kinds.TOPS[obj.Top])
+        values = (getattr(obj, name) for name in names if name != "OutlineOf")
+        chosen += [obj.Kind, *(getattr(value, "Value", value) for value in values)]
+    return "|".join(map(str, chosen))
 
 
 def _refuse_missing(obj: Any, numbers: tuple[int, ...], chosen_by: str) -> None:
@@ -206,7 +328,8 @@ def add_match(doc: Any, bundle: Any, **properties: Any) -> Any:
     try:
         Match(obj)
         obj.Bundle = bundle
-        for name, value in properties.items():
+        kind = properties.pop("Kind", obj.Kind)  # before all else, for it takes some of it back
+        for name, value in {"Kind": kind, **properties}.items():
             setattr(obj, name, value)
     except Exception:
         doc.removeObject(obj.Name)

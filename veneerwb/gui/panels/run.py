@@ -1,0 +1,190 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The panel of a run: doors, drawer fronts or wall panels laid from one sequence, live on them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from functools import partial
+from typing import Any
+
+from PySide import QtCore
+
+from veneerwb.gui.commands import sources
+from veneerwb.gui.facing import selected_faces
+from veneerwb.gui.panels import fields
+from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.findings import Findings, only
+from veneerwb.gui.panels.live import LivePanel, start
+from veneerwb.gui.view import show_face
+from veneerwb.host import kinds
+from veneerwb.host.objects.base import Refused, kind_of
+
+HERE = "VeneerRunPanel"
+TURNS = {
+    "book": QtCore.QT_TRANSLATE_NOOP(HERE, "Book"),
+    "slip": QtCore.QT_TRANSLATE_NOOP(HERE, "Slip"),
+    "reverse slip": QtCore.QT_TRANSLATE_NOOP(HERE, "Reverse slip"),
+    "random": QtCore.QT_TRANSLATE_NOOP(HERE, "Random"),
+}
+ROWS = (
+    "Turn", "Face", "EndKind", "Rows", "Ways", "Count", "StripWidth", "Slant", "CornerWay", "Seed",
+    "Grain",
+)  # fmt: skip
+"""What only some kinds of match make use of."""
+
+
+def new(doc: Any, bundle: Any) -> None:
+    """Opens the panel on a new run of the faces selected now, from `bundle`."""
+    from veneerwb.host.objects import add_run
+
+    faces = selected_faces(doc.Name)
+    first = (list(getattr(bundle, "Numbers", [])) or [1])[0]
+    step = translate(HERE, "Lay panels in sequence")
+    start(RunPanel, doc, step, lambda: add_run(doc, bundle, faces, First=first), fresh=True)
+
+
+class RunPanel(LivePanel):
+    """Asks which faces are laid from which bundles, and how; each change is seen at once."""
+
+    names = (
+        "Bundle", "Second", "Missing", "Mode", "Gaps", "Kind", *ROWS, "First", "Oversize",
+        "AutoPlacement", "TipX", "TipY", "Axis",
+    )  # fmt: skip
+    drawn, picture = "run", "veneer-run"
+
+    def offer(self) -> None:
+        there = {one.Name: one.Label for one in sources(self.doc)}
+        fields.offer(self.form.Bundle, there, there.values())
+        fields.offer(self.form.Second, ("",))
+        for name, label in there.items():
+            self.form.Second.addItem(label, name)
+        for name in ("Mode", "Gaps", "Kind", "Face", "EndKind", "CornerWay"):
+            fields.offer(getattr(self.form, name), self.obj.getEnumerationsOfProperty(name))
+        self._offer_turns(self.obj.Kind)
+        self.form.Mode.currentIndexChanged.connect(self._count_anew)
+        self.form.take.clicked.connect(lambda: self.after(self._take))
+        self.form.panels.clicked.connect(self._show_panel)
+        self.findings = Findings(self.form.findings, partial(_found, self.obj), self._choose)
+
+    def _offer_turns(self, kind: str) -> None:
+        """The ways to turn that a kind of match has; what is chosen stays, if it is one of them."""
+        box, chosen = self.form.Turn, self.form.Turn.currentData()
+        turns = kinds.turns(kind)
+        if box.count() == len(turns):
+            return
+        box.blockSignals(True)
+        box.clear()
+        for turn in turns:
+            box.addItem(translate(HERE, TURNS[turn]), turn)
+        box.setCurrentIndex(max(0, box.findData(chosen)))
+        box.blockSignals(False)
+
+    def _count_anew(self, *_: Any) -> None:
+        """A number of strips on each panel is none for all of them, and the other way about."""
+        self.form.Count.setValue(0)
+
+    def arrange(self) -> None:
+        """Only what the chosen match, mode and bundles need."""
+        form, kind = self.form, self.form.Kind.currentData()
+        self._offer_turns(kind)
+        used = set(kinds.KINDS[kind])
+        rows = {name: name in used for name in ROWS}
+        rows["Rows"] &= form.EndKind.currentData() == "continuous"
+        rows["Seed"] &= form.Turn.currentData() == "random"
+        rows["Count"] &= not self._running()
+        rows["StripWidth"] &= not self._counted()
+        for name, shown in rows.items():
+            self.show_row(getattr(form, name), shown)
+        self.show_row(form.Missing, bool(form.Second.currentData()))
+        self.show_row(form.Gaps, form.Mode.currentData() == "blueprint")
+        for box in (form.TipX, form.TipY, form.Axis):
+            self.show_row(box, not form.AutoPlacement.isChecked())
+        form.Ways.setSingleStep(2 if form.Turn.currentData() == "book" else 1)
+
+    def _running(self) -> bool:
+        """Whether there are as many strips as it takes."""
+        form = self.form
+        return form.Kind.currentData() == "Side by side" and form.Face.currentData() == "running"
+
+    def _counted(self) -> bool:
+        """Whether the number of strips is given."""
+        counts = "Count" in kinds.KINDS[self.form.Kind.currentData()]
+        return counts and not self._running() and self.form.Count.value() > 0
+
+    def value(self, name: str) -> Any:
+        """What a box holds; what is not asked for is nought."""
+        if (name == "Count" and self._running()) or (name == "StripWidth" and self._counted()):
+            return 0
+        return super().value(name)
+
+    def held(self, name: str) -> Any:
+        found = super().held(name)
+        return "" if name == "Second" and found is None else found
+
+    def wanted(self, name: str, shown: Any) -> Any:
+        links = name in ("Bundle", "Second")
+        return self.doc.getObject(shown or "") if links else shown
+
+    def changed(self, *what: Any) -> None:
+        """A cut that is taken out of the middle starts from there."""
+        middle = self.obj.AutoPlacement and not self.obj.Message
+        if self.form is not None and middle and not self.form.AutoPlacement.isChecked():
+            self._start_from_middle()
+        super().changed(*what)
+
+    def _start_from_middle(self) -> None:
+        from veneerwb.host.objects.run import last_run
+
+        place = last_run(self.obj).laid.run.recipe.placement
+        for name, middle in (("TipX", place.x), ("TipY", place.y), ("Axis", place.angle)):
+            if name in self.offered:
+                self.fill(name, middle)
+
+    # --- faces --------------------------------------------------------------------------------
+
+    def after(self, change: Callable[[], None]) -> None:
+        """Lays anew after a change that no box shows."""
+        if self.attempt(change):
+            self.lay()
+
+    def _take(self) -> None:
+        from veneerwb.host.objects import set_faces
+
+        faces = selected_faces(self.doc.Name)
+        if not faces:
+            raise Refused(
+                "Select the flat faces of one plane in the 3-D view, then press this again."
+            )
+        set_faces(self.obj, faces)
+
+    def tell(self) -> None:
+        super().tell()
+        self.form.panels.clear()
+        self.form.panels.addItems(list(self.obj.Panels))
+        self.findings.tell()
+
+    def _show_panel(self, index: Any) -> None:
+        self._choose([index.row() + 1], [])
+
+    def _choose(self, numbers: Iterable[int], leaves: Iterable[int]) -> None:
+        """Selects the pieces on the panels of those numbers (the run for none), and leaves."""
+        from veneerwb.host.objects.run import last_run
+
+        run = last_run(self.obj)
+        there = range(1, len(run.laid.panels) + 1)
+        solids = [k for number in numbers if number in there for k in run.solids_of(number)]
+        chosen = [(self.obj.Name, show_face(self.obj, k)) for k in solids]
+        wanted = set(leaves)
+        if kind_of(self.obj.Bundle) == "Bundle" and self.obj.Second is None:
+            chosen += [(one.Name, "") for one in self.obj.Bundle.Leaves if one.Number in wanted]
+        only(self.doc, chosen or [(self.obj.Name, "")])
+
+    def let_go(self) -> None:
+        self.findings = None
+        super().let_go()
+
+
+def _found(obj: Any) -> list[Any]:
+    from veneerwb.host.objects.run import found_on
+
+    return found_on(obj)

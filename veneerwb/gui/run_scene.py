@@ -1,0 +1,135 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""A run of panels in the 3-D view: each panel's layout where the panel is, with its number and the
+way of its grain."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Collection, Iterator
+from typing import Any
+
+from pivy import coin
+from shapely.ops import polylabel
+
+from veneerwb.core.inside import number_places, room_at
+from veneerwb.core.layout import Layout
+from veneerwb.core.plane import Motion, Point, sind
+from veneerwb.core.runs import Panel
+from veneerwb.core.runs.findings import bundle_seams
+from veneerwb.core.runs.grain import grain_of, grain_on
+from veneerwb.gui import scene
+from veneerwb.host.runs import OnFaces
+
+HEIGHT = 0.06
+"""Half the height of a panel's number, as a share of the lesser side of the smallest panel."""
+SHAFT = 3.2
+"""Half the length of the grain's arrow, in such half heights."""
+JOINT = (1.0, 0.6, 0.1)
+"""The colour of seams where two bundles meet."""
+LIFT = 0.03
+"""How far the marks lie over the show faces, and over each other, likewise: in the view of a whole
+wall less would not keep them apart."""
+
+
+def drawn(obj: Any, run: OnFaces, seams: bool = True, numbers: bool = True) -> coin.SoSeparator:
+    """The nodes that draw a run; `numbers` are those of the panels, with the grain's direction."""
+    root, light = coin.SoSeparator(), coin.SoLightModel()
+    light.model = coin.SoLightModel.BASE_COLOR
+    for node in (light, scene.material(scene.PAPER)):
+        root.addChild(node)
+    thickness = float(run.laid.bundle.thickness)
+    half = HEIGHT * min(min(panel.size) for panel in run.laid.panels)
+    for panel, layout, here in _panels(root, obj, run):
+        here.addChild(scene.drawn(layout, thickness, seams, False))
+        joints = [list(seam.line.coords) for seam in bundle_seams(layout)] if seams else []
+        if joints:
+            points, counts = [p for line in joints for p in line], [len(line) for line in joints]
+            over = thickness + 0.5 * LIFT * half
+            lines = scene.lines_at(points, counts, over, JOINT, 4.0)
+            lines.setName("bundle_joint")
+            here.addChild(lines)
+        if numbers:
+            for node in _marks(panel, layout, thickness, half):
+                here.addChild(node)
+    return root
+
+
+def _panels(
+    root: coin.SoSeparator, obj: Any, run: OnFaces
+) -> Iterator[tuple[Panel, Layout, coin.SoSeparator]]:
+    """Each panel and its layout with a separator under `root` in which the panel's own coordinates
+    are x and y."""
+    for panel, layout in zip(run.laid.panels, run.laid.layouts):
+        place = run.place(obj, panel)
+        here, move = coin.SoSeparator(), coin.SoTransform()
+        here.setName(f"panel_{panel.number}")
+        move.translation = tuple(place.Base)
+        move.rotation = tuple(place.Rotation.Q)
+        here.addChild(move)
+        root.addChild(here)
+        yield panel, layout, here
+
+
+def _marks(
+    panel: Panel, layout: Layout, thickness: float, half: float
+) -> Iterator[coin.SoSeparator]:
+    """The panel's number, and the way of the grain: once below it, or on each piece where it goes
+    several ways."""
+    grain, places = grain_of(layout), number_places(layout)
+    place = _free_place(panel)
+    if grain is not None:  # on a piece and not on a seam, then
+        near = min(panel.size) / 3.0
+        place = min(places, key=lambda one: round(math.dist(one, place) / near))
+    yield scene.tag(str(panel.number), place, half, thickness + LIFT * half)
+    if grain is not None:
+        below = half * (1.8 + SHAFT * abs(sind(grain)))
+        yield from _arrow((place[0], place[1] - below), grain, half, thickness)
+        return
+    for piece, there in zip(layout.pieces, places):
+        least = min(0.6 * half, room_at(piece, there) / SHAFT)
+        yield from _arrow(there, grain_on(piece), least, thickness)
+
+
+def _free_place(panel: Panel) -> Point:
+    """The middle of a panel, or where that is no part of it the middle of its widest place."""
+    outline = panel.top.polygon_mm
+    place = outline.centroid
+    if not outline.contains(place):
+        place = polylabel(outline.simplify(1.0), 1.0)
+    return place.x, place.y
+
+
+def _arrow(
+    middle: Point, grain: float, half: float, thickness: float
+) -> Iterator[coin.SoSeparator]:
+    """A thin arrow with a head at both ends, light behind dark, so that it is seen on any wood."""
+    long, head = SHAFT * half, 0.55 * half
+    shape = [
+        (-long, 0.0), (long, 0.0),
+        (long - head, head), (long, 0.0), (long - head, -head),
+        (head - long, head), (-long, 0.0), (head - long, -head),
+    ]  # fmt: skip
+    onto = Motion(grain, *middle)
+    points = onto.apply(shape).tolist()
+    for over, colour, width in ((1, scene.PAPER, 5.0), (2, scene.INK, 2.0)):
+        yield scene.lines_at(points, [2, 3, 3], thickness + over * LIFT * half, colour, width)
+
+
+def outlined(obj: Any, run: OnFaces, solids: Collection[int]) -> coin.SoSeparator:
+    """Bright outlines of pieces, by their solids counted from 1; of all if there are none."""
+    root = coin.SoSeparator()
+    thickness = float(run.laid.bundle.thickness)
+    for panel, layout, here in _panels(root, obj, run):
+        numbers = run.solids_of(panel.number)
+        chosen = [p for k, p in zip(numbers, layout.pieces) if not solids or k in solids]
+        here.addChild(scene.outlined(chosen, thickness))
+    return root
+
+
+def picked(path: Any) -> tuple[int, int]:
+    """The number of the panel on a picked path, and the position on it; noughts for none."""
+    for k in range(path.getLength()):
+        name = path.getNode(k).getName().getString()
+        if name.startswith("panel_"):
+            return int(name.removeprefix("panel_")), scene.position_picked(path)
+    return 0, 0
