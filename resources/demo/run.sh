@@ -3,12 +3,18 @@
 # Lays up the demonstration top inside FreeCAD and writes what it makes to out/. Only the picture of the 3-D view
 # and the drawing need a window, which opens on a screen of its own.
 #   bash resources/demo/run.sh
+#   bash resources/demo/run.sh gallery   all matches and tops as two sheets of pictures, and nothing else
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/../setup.sh"
 set_up
 private_home
 cd "$root"
 mkdir -p out
+case ${1:-top} in
+  top) ;;
+  gallery) in_host "$root/resources/demo/gallery.py"; exit ;;
+  *) stop "No demonstration is called $1: leave it out, or say gallery." ;;
+esac
 in_host "$root/resources/demo/demo.py"
 in_window "$root/resources/demo/view.py"
 echo "the 3-D view: out/view.png"
