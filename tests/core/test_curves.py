@@ -7,7 +7,7 @@ import math
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from scipy.spatial import cKDTree
 
@@ -49,6 +49,7 @@ def test_area_and_length_are_those_of_the_points(segment):
 
 @few
 @given(kinds)
+@example(Curve((0.0, 0.0), (0.0, 1.0), (0.0, 1.0), (0.0, 1e-38)))
 def test_reach_is_the_furthest_of_the_points(segment):
     far = np.hypot(*sampled(segment).T).max()
     assert far - 1e-9 <= segment.reach <= far + 1e-3

@@ -245,7 +245,9 @@ class Curve(_Bent):
     def reach(self) -> float:
         """The furthest that it lies from the origin, mm; there P . P' = 0."""
         x, y = (np.polynomial.Polynomial(row) for row in self._powers.T)
-        roots = (x * x.deriv() + y * y.deriv()).roots()
+        across = x * x.deriv() + y * y.deriv()
+        # A highest power next to nothing has a root so far off that it spoils the others.
+        roots = across.trim(1e-14 * np.abs(across.coef).max()).roots()
         return self._furthest(t for t in np.real(roots).tolist() if 0.0 < t < 1.0)
 
     def scaled(self, factor: float) -> Curve:
