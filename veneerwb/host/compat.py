@@ -155,8 +155,16 @@ def redraw(obj: Any) -> None:
 
 def colour_faces(view: Any, colours: Sequence[tuple[float, float, float]]) -> None:
     """Gives each face of a shape its colour (red, green, blue of 0..1), in the order of faces.
-    Without a fourth number, which on older hosts is the transparency and on newer the opposite."""
+    Without a fourth number, which on older hosts is the transparency and on newer the opposite.
+    Newer hosts make faces shine, so that those that are seen from straight above look white."""
     view.DiffuseColor = [tuple(rgb) for rgb in colours]
+    if hasattr(view, "ShapeAppearance"):
+        view.ShapeAppearance = [
+            FreeCAD.Material(
+                DiffuseColor=rgb, AmbientColor=rgb, SpecularColor=(0.0, 0.0, 0.0), Shininess=0.0
+            )
+            for rgb in map(tuple, colours)
+        ]
 
 
 # --- drawing pages ------------------------------------------------------------------------------
