@@ -279,3 +279,9 @@ def test_what_cannot_be_is_refused_with_one_sentence(settings, code):
     assert caught.value.code == code
     assert (text[0].isupper() or text[0].isdigit()) and text.endswith(".") and text.count(". ") == 0
     assert len(text) < 180 and "{" not in text
+
+
+def test_four_that_are_too_wide_are_not_told_to_be_more():
+    laid = quarters(Stock(300.0, 1000.0, 8, 0.6), Top.square(700.0), "diamond")
+    (found,) = [f for f in check(laid) if f.code == "off-leaf"]
+    assert "take wider leaves" in found.remedy and "more pieces" not in found.remedy

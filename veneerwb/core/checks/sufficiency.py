@@ -166,7 +166,8 @@ def _remedy(layout: Layout, margin: float, values: dict[str, Any]) -> str:
         lacks = ["{narrower} mm too wide", "{shorter} mm too long"]
         said = " and ".join(lack for lack, so in zip(lacks, over) if so)
         rows = "lay them end to end" if hasattr(layout.recipe, "face") else "take longer leaves"
-        ways = ["take more pieces, or wider leaves", rows]
+        free = hasattr(layout.recipe, "width")  # four quarters stay four
+        ways = ["take more pieces, or wider leaves" if free else "take wider leaves", rows]
         helps = ", and ".join(way for way, so in zip(ways, over) if so)
         return f"What is cut is {said} for these leaves: {helps}, or make the top smaller."
     across, along = (np.maximum(have[:2] - low, 0) + np.minimum(have[2:] - high, 0)).tolist()
