@@ -12,7 +12,7 @@ from typing import Any
 
 import FreeCAD
 
-from veneerwb.host.objects.base import SECRET, Property, Refused, kind_of, set_if_new
+from veneerwb.host.objects.base import SECRET, Property, Proxy, Refused, kind_of, set_if_new
 
 KINDS = ("Facing", "Run")
 """The objects that lie on faces."""
@@ -31,6 +31,19 @@ PROPERTIES = (
 )
 
 Links = Sequence[tuple[Any, str]]
+
+
+class OnFaces(Proxy):
+    """The base of the proxies of objects that lie on faces: moves are watched while there is one.
+    """
+
+    def __init__(self, obj: Any) -> None:
+        super().__init__(obj)
+        watch()
+
+    def onDocumentRestored(self, obj: Any) -> None:
+        super().onDocumentRestored(obj)
+        watch()
 
 
 def taken(obj: Any) -> tuple[Links, list[Any]]:

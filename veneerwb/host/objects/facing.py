@@ -7,11 +7,11 @@ from collections.abc import Sequence
 from typing import Any
 
 from veneerwb.host import known_faces
-from veneerwb.host.known_faces import set_faces
-from veneerwb.host.objects.base import OUT, Property, Proxy, Refused, kind_of, set_if_new
+from veneerwb.host.known_faces import OnFaces, set_faces
+from veneerwb.host.objects.base import OUT, Property, Refused, kind_of, set_if_new
 
 
-class Facing(Proxy):
+class Facing(OnFaces):
     """A leaf on faces. Its Shape holds copies of the faces in the order chosen, each outwards up,
     where they are in the world; the picture itself is drawn by the view.
 
@@ -51,14 +51,6 @@ class Facing(Proxy):
         Property("String", "Revision", "Result", "A mark that changes with the picture", "", OUT),
         *known_faces.PROPERTIES,
     )
-
-    def __init__(self, obj: Any) -> None:
-        super().__init__(obj)
-        known_faces.watch()
-
-    def onDocumentRestored(self, obj: Any) -> None:
-        super().onDocumentRestored(obj)
-        known_faces.watch()
 
     def update(self, obj: Any) -> None:
         import Part

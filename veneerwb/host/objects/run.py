@@ -7,8 +7,8 @@ from collections.abc import Sequence
 from typing import Any
 
 from veneerwb.host import compat, kinds, known_faces
-from veneerwb.host.known_faces import set_faces
-from veneerwb.host.objects.base import OUT, SECRET, Property, Proxy, Refused, set_if_new
+from veneerwb.host.known_faces import OnFaces, set_faces
+from veneerwb.host.objects.base import OUT, SECRET, Property, Refused, set_if_new
 from veneerwb.host.objects.match import Match
 
 RUN_KINDS = (
@@ -25,7 +25,7 @@ AS_MATCH = (
 RECENT = 4
 
 
-class Run(Proxy):
+class Run(OnFaces):
     """Panels on faces in one plane. Its Shape is a compound of one solid a piece, the back of the
     veneer on the faces, in the order of the panels' numbers and of the positions in each; it lies
     where the faces are in the world.
@@ -79,14 +79,6 @@ class Run(Proxy):
         Property("String", "ShapeMark", "Result", "What the shape was made from", "", SECRET),
         *known_faces.PROPERTIES,
     )
-
-    def __init__(self, obj: Any) -> None:
-        super().__init__(obj)
-        known_faces.watch()
-
-    def onDocumentRestored(self, obj: Any) -> None:
-        super().onDocumentRestored(obj)
-        known_faces.watch()
 
     def ensure_properties(self, obj: Any) -> None:
         super().ensure_properties(obj)
