@@ -103,6 +103,9 @@ def test_strips_that_leave_slivers_are_told_what_would_not():
     least = refused(lambda: quarters(STOCK, SQUARE, "herringbone", strip=5.0)).values["least"]
     assert quarters(Stock(400.0, 2000.0, 200, 0.6), SQUARE, "herringbone", strip=least).pieces
     many = Stock(400.0, 2000.0, 800, 0.6)
+    most = refused(lambda: end(many, top, "continuous", rows=12)).values["most"]
+    assert len(end(many, top, "continuous", rows=most).pieces) == most == 10
+    assert "longer" in str(refused(lambda: end(many, Top.rectangle(200.0, 15.0), "panel", 4)))
     most = refused(lambda: radial(many, Top.round(500.0), 64, strips=12)).values["most"]
     assert radial(many, Top.round(500.0), 64, strips=most).pieces
 

@@ -186,6 +186,7 @@ def test_the_table_of_rings():
         ({"inner": 7}, "odd-book"),
         ({"outer": 2}, "out-of-range"),
         ({"outer": Radial(8, disc=30.0)}, "disc-unfit"),
+        ({"inner": Radial(8, oversize=5.0)}, "oversize-unfit"),
         ({"inner": Radial(8, rim="straight")}, "rim-unfit"),
         ({"outer": Radial(8, rim="straight")}, "rim-unfit"),
         ({"inner": Radial(8, disc=400.0)}, "opening-crossed"),

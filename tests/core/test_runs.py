@@ -31,24 +31,6 @@ from veneerwb.core.runs.grain import grain_of, grain_on
 STOCK = Stock(260.0, 2600.0, 200, 0.6)
 
 
-def wall(columns, rows=1, wide=500.0, high=700.0, gap=3.0, level=3.0):
-    """Panels in a grid, given from the lower right one on."""
-    boxes = [
-        box(c * (wide + gap), r * (high + level), c * (wide + gap) + wide,
-            r * (high + level) + high)
-        for r in range(rows)
-        for c in reversed(range(columns))
-    ]  # fmt: skip
-    return elevation([Top.outline(one) for one in boxes])
-
-
-DOORS = wall(5)
-
-
-def leaves(laid):
-    return [[piece.leaf for piece in layout.pieces] for layout in laid.layouts]
-
-
 def tiled(laid):
     """Whether the pieces of every panel tile it."""
     for panel, layout in zip(laid.panels, laid.layouts):
@@ -68,7 +50,7 @@ def order(*boxes):
     return [panel.source for panel in elevation([Top.outline(box(*one)) for one in boxes])]
 
 
-def test_a_grid_is_numbered_from_the_upper_left_row_by_row():
+def test_a_grid_is_numbered_from_the_upper_left_row_by_row(wall):
     panels = wall(4, 2)
     assert [panel.number for panel in panels] == list(range(1, 9))
     places = [panel.place for panel in panels]
@@ -120,9 +102,9 @@ RECIPES = {
 
 
 @pytest.mark.parametrize("name", RECIPES)
-def test_each_panel_takes_the_next_leaves_and_is_the_same_match(name):
+def test_each_panel_takes_the_next_leaves_and_is_the_same_match(doors, name):
     recipe, count = RECIPES[name]
-    laid = Run(recipe).lay(STOCK, DOORS)
+    laid = Run(recipe).lay(STOCK, doors)
     tiled(laid)
     first = laid.layouts[0]
     for k, (layout, taken) in enumerate(zip(laid.layouts, laid.each)):
@@ -139,20 +121,20 @@ def test_each_panel_takes_the_next_leaves_and_is_the_same_match(name):
     assert laid.leaves == tuple(range(5, 5 + 5 * count))
 
 
-def test_leaves_that_the_bundle_lacks_are_stepped_over():
+def test_leaves_that_the_bundle_lacks_are_stepped_over(doors, leaves):
     stock = joined(Stock(260.0, 2600.0, 4, 0.6), STOCK, missing=5)
-    laid = Run(SideMatch(count=3)).lay(stock, DOORS)
+    laid = Run(SideMatch(count=3)).lay(stock, doors)
     assert leaves(laid)[:3] == [[1, 2, 3], [4, 10, 11], [12, 13, 14]]
 
 
-def test_all_panels_are_cut_from_one_place_that_all_their_leaves_have():
+def test_all_panels_are_cut_from_one_place_that_all_their_leaves_have(doors):
     """The last leaves are shorter: the middle is that of what all have."""
     stock = joined(Stock(260.0, 2600.0, 9, 0.6), Stock(240.0, 2000.0, 9, 0.6))
-    laid = Run(SideMatch(count=2)).lay(stock, DOORS)
+    laid = Run(SideMatch(count=2)).lay(stock, doors)
     places = {(one.recipe.placement.x, one.recipe.placement.y) for one in laid.layouts}
     assert places == {(120.0, (2000.0 - 700.0) / 2.0)}
     assert laid.run.recipe.placement == laid.layouts[4].recipe.placement
-    given = Run(SideMatch(count=2, placement=Placement(130.0, 40.0, 88.0))).lay(stock, DOORS)
+    given = Run(SideMatch(count=2, placement=Placement(130.0, 40.0, 88.0))).lay(stock, doors)
     assert {one.recipe.placement for one in given.layouts} == {Placement(130.0, 40.0, 88.0)}
 
 
@@ -174,19 +156,19 @@ def test_panels_of_unlike_size_are_named_with_their_difference(wide, high, words
 
 
 @pytest.mark.parametrize("mode", MODES)
-def test_too_few_leaves_say_how_many_panels_can_be_laid(mode):
+def test_too_few_leaves_say_how_many_panels_can_be_laid(doors, mode):
     """At 250 mm a strip each door takes two leaves."""
     for have in (2, 3, 7, 9):
         with pytest.raises(VeneerError) as refused:
-            Run(SideMatch(width=250.0), mode).lay(Stock(260.0, 2600.0, have, 0.6), DOORS)
+            Run(SideMatch(width=250.0), mode).lay(Stock(260.0, 2600.0, have, 0.6), doors)
         assert refused.value.code == "too-few-leaves"
         words = f"take 10 leaves, and from leaf 1 on there are {have}, {10 - have} missing"
         assert words in str(refused.value)
         fits = refused.value.values["fits"]
         assert fits == have // 2 and f"enough for {fits} of 5" in str(refused.value)
         stock = Stock(260.0, 2600.0, have, 0.6)
-        tiled(Run(SideMatch(width=250.0), mode).lay(stock, DOORS[:fits]))
-    tiled(Run(SideMatch(width=250.0), mode).lay(Stock(260.0, 2600.0, 10, 0.6), DOORS))
+        tiled(Run(SideMatch(width=250.0), mode).lay(stock, doors[:fits]))
+    tiled(Run(SideMatch(width=250.0), mode).lay(Stock(260.0, 2600.0, 10, 0.6), doors))
 
 
 # --- as a blueprint ----------------------------------------------------------------------------
@@ -246,7 +228,7 @@ def true_across(laid, turn):
 )
 @example(columns=2, rows=1, gap=0.4, level=0.0, count=1, turn="book", gaps="closed")
 def test_a_field_tiles_its_panels_and_its_leaves_run_on(
-    columns, rows, gap, level, count, turn, gaps
+    wall, leaves, columns, rows, gap, level, count, turn, gaps
 ):
     panels = wall(columns, rows, 300.0, 400.0, gap, level)
     laid = Run(SideMatch(turn, count=count), "blueprint", gaps).lay(STOCK, panels)
@@ -263,7 +245,7 @@ def test_a_field_tiles_its_panels_and_its_leaves_run_on(
         true_across(laid, turn)
 
 
-def test_a_closed_gap_takes_nothing_of_the_leaves_and_one_laid_through_its_width():
+def test_a_closed_gap_takes_nothing_of_the_leaves_and_one_laid_through_its_width(wall):
     """What the panels show of each leaf: closed, the pieces of a strip touch on the leaf."""
     for gaps, between in zip(GAPS, (0.0, 60.0)):
         panels = wall(2, 1, 300.0, 400.0, gap=60.0)
@@ -277,7 +259,7 @@ def test_a_closed_gap_takes_nothing_of_the_leaves_and_one_laid_through_its_width
         assert (spans[0][0] + spans[1][2]) / 2.0 == pytest.approx(350.0)  # in the leaf's middle
 
 
-def test_gaps_between_rows_are_closed_too():
+def test_gaps_between_rows_are_closed_too(wall):
     for gaps, between in zip(GAPS, (0.0, 24.0)):
         laid = Run(SideMatch("slip", count=1), "blueprint", gaps).lay(
             Stock(700.0, 1500.0, 1, 0.6), wall(1, 2, 300.0, 400.0, level=24.0)
@@ -291,7 +273,7 @@ def test_gaps_between_rows_are_closed_too():
 
 @pytest.mark.parametrize("recipe", [End("panel", count=8), Quarters("centre and butt"), Radial(8)])
 @pytest.mark.parametrize("gaps", GAPS)
-def test_other_matches_lie_over_the_whole_run_too(recipe, gaps):
+def test_other_matches_lie_over_the_whole_run_too(wall, recipe, gaps):
     laid = Run(recipe, "blueprint", gaps).lay(STOCK, wall(4, 2, gap=10.0, level=10.0))
     tiled(laid)
     count = {End: 8, Quarters: 4, Radial: 8}[type(recipe)]
@@ -302,7 +284,7 @@ def test_other_matches_lie_over_the_whole_run_too(recipe, gaps):
 
 @pytest.mark.parametrize("gaps", GAPS)
 @pytest.mark.parametrize("grain", [0.0, 30.0, 90.0, 135.0])
-def test_grain_in_any_direction_tiles_the_panels_and_is_told_of_each(grain, gaps):
+def test_grain_in_any_direction_tiles_the_panels_and_is_told_of_each(wall, grain, gaps):
     panels = wall(3, 2, 300.0, 400.0, gap=9.0, level=9.0)
     laid = Run(SideMatch("reverse slip", count=7, grain=grain), "blueprint", gaps).lay(
         STOCK, panels
@@ -315,7 +297,7 @@ def test_grain_in_any_direction_tiles_the_panels_and_is_told_of_each(grain, gaps
     assert turns == pytest.approx([150.0, 30.0, 150.0, 30.0])
 
 
-def test_blanks_reach_over_the_panel_s_edge_and_not_over_the_seams():
+def test_blanks_reach_over_the_panel_s_edge_and_not_over_the_seams(wall):
     laid = Run(SideMatch(count=7, oversize=5.0), "blueprint").lay(STOCK, wall(3))
     for layout in laid.layouts:
         whole = np.array([p.blank.bounds for p in layout.pieces])
@@ -346,9 +328,9 @@ def test_what_cannot_be_laid_over_a_run_is_refused(asked, code):
     assert refused.value.code == code
 
 
-def test_the_same_run_is_the_same_again():
+def test_the_same_run_is_the_same_again(doors, leaves):
     bent = Top.outline(Polygon([(2600, 0), (3100, 0), (3100, 600), (2850, 700), (2600, 600)]))
-    given = [*(panel.region.polygon for panel in DOORS)]
+    given = [*(panel.region.polygon for panel in doors)]
     for mode in MODES:
         marks = []
         for shuffled in (given, given[::-1], given[2:] + given[:2]):

@@ -9,29 +9,12 @@ import numpy as np
 import pytest
 from shapely.geometry import box
 
-from veneerwb.core import Bundle, Leaf, Side, SideMatch, Stock, Top, VeneerError
+from veneerwb.core import Bundle, Leaf, Radial, Side, SideMatch, Stock, Top, VeneerError
+from veneerwb.core.checks import trials
 from veneerwb.core.photos import Photo
 from veneerwb.core.runs import Run, elevation, joined, run_findings
 
 STOCK = Stock(260.0, 2600.0, 200, 0.6)
-
-
-def wall(columns, rows=1, wide=500.0, high=700.0, gap=3.0, level=3.0):
-    """Panels in a grid, given from the lower right one on."""
-    boxes = [
-        box(c * (wide + gap), r * (high + level), c * (wide + gap) + wide,
-            r * (high + level) + high)
-        for r in range(rows)
-        for c in reversed(range(columns))
-    ]  # fmt: skip
-    return elevation([Top.outline(one) for one in boxes])
-
-
-DOORS = wall(5)
-
-
-def leaves(laid):
-    return [[piece.leaf for piece in layout.pieces] for layout in laid.layouts]
 
 
 def codes(laid, **asked):
@@ -46,8 +29,8 @@ def said(laid, code, **asked):
 # --- what is said ------------------------------------------------------------------------------
 
 
-def test_leaves_are_counted_over_all_panels_and_spares_asked_for():
-    laid = Run(SideMatch(count=2)).lay(Stock(260.0, 2600.0, 12, 0.6), DOORS)
+def test_leaves_are_counted_over_all_panels_and_spares_asked_for(doors):
+    laid = Run(SideMatch(count=2)).lay(Stock(260.0, 2600.0, 12, 0.6), doors)
     assert str(said(laid, "leaves-used")).startswith(
         "note: The 5 panels take 10 leaves, 2 each; 2 stay over."
     )
@@ -56,19 +39,42 @@ def test_leaves_are_counted_over_all_panels_and_spares_asked_for():
     assert "leaves-used" not in codes(laid, spares=5)
 
 
-def test_what_a_panel_s_checks_find_is_told_once_with_its_panels():
-    laid = Run(SideMatch(count=1)).lay(STOCK, DOORS)  # 500 mm from leaves of 260 mm
+def test_what_a_panel_s_checks_find_is_told_once_with_its_panels(doors):
+    laid = Run(SideMatch(count=1)).lay(STOCK, doors)  # 500 mm from leaves of 260 mm
     off = said(laid, "off-leaf")  # of each panel another leaf
     assert off.pieces == (1, 2, 3, 4, 5) and off.values["leaves"] == (1, 2, 3, 4, 5)
     assert str(off).startswith("stop: Panels 1-5: The blanks at position")
     short = joined(Stock(260.0, 2600.0, 4, 0.6), Stock(260.0, 600.0, 20, 0.6))
-    laid = Run(SideMatch(count=2, placement=(130.0, 0.0))).lay(short, DOORS)
+    laid = Run(SideMatch(count=2, placement=(130.0, 0.0))).lay(short, doors)
     assert said(laid, "off-leaf").pieces == (3, 4, 5)
-    steps = said(Run(SideMatch(count=2)).lay(STOCK, DOORS), "steps")
+    steps = said(Run(SideMatch(count=2)).lay(STOCK, doors), "steps")
     assert steps.text.startswith("Panels 1-5: ") and steps.pieces == (1, 2, 3, 4, 5)
 
 
-def test_a_gap_wider_than_a_strip_is_told_with_the_leaves_that_it_takes():
+def test_what_would_fit_is_sought_once_for_panels_that_are_alike(monkeypatch):
+    """Their places in the plane differ, and with them the last digits of their outlines."""
+    tried, pieces = [], Radial.pieces
+    narrow = Stock(150.0, 1200.0, 200, 0.6)
+
+    def counted(recipe, bundle, top):
+        tried.append(recipe)
+        return pieces(recipe, bundle, top)
+
+    outlines = [Top.outline(box(x, 0.0, x + 500.0, 700.0)) for x in (0.1, 503.3, 1009.7, 1600.9)]
+    laid = Run(Radial(8)).lay(narrow, elevation(outlines))
+    alone = Run(Radial(8)).lay(narrow, elevation(outlines[:1]))
+    monkeypatch.setattr(Radial, "pieces", counted)
+    counts = []
+    for one in (alone, laid):
+        trials._from_any.cache_clear()
+        tried.clear()
+        found = said(one, "off-leaf")
+        counts.append(len(tried))
+        assert "fits in 18," in found.remedy and len(found.values["panels"]) == len(one.panels)
+    assert counts[1] == counts[0] > 10
+
+
+def test_a_gap_wider_than_a_strip_is_told_with_the_leaves_that_it_takes(wall):
     panels = wall(2, 1, 300.0, 400.0, gap=400.0)
     laid = Run(SideMatch(count=10), "blueprint", "laid through").lay(STOCK, panels)
     lost = said(laid, "gap-wider-than-leaf")
@@ -87,7 +93,7 @@ def test_a_gap_that_does_not_run_through_is_told_to_stay():
     assert "gap-stays" in codes(laid) and laid.field.gaps == (5.0,)
 
 
-def test_a_sliver_at_a_panel_s_edge_is_told():
+def test_a_sliver_at_a_panel_s_edge_is_told(wall):
     laid = Run(SideMatch(count=10), "blueprint", "laid through").lay(STOCK, wall(2, gap=80.0))
     assert "sliver" not in codes(laid)
     narrow = wall(2, 1, 500.0, 700.0, gap=22.0)  # strips of 102.2 mm: 11 mm short of the gap
@@ -132,9 +138,9 @@ def test_photographed_bundles_keep_their_pictures_and_backs():
     assert both.slope == 4.0 and both.wander() == one.wander()
 
 
-def test_where_two_bundles_meet_on_a_panel_its_seam_and_step_are_told():
+def test_where_two_bundles_meet_on_a_panel_its_seam_and_step_are_told(doors, leaves):
     both = joined(Stock(260.0, 2600.0, 5, 0.6), STOCK, missing=4)
-    laid = Run(SideMatch("slip", count=2)).lay(both, DOORS)
+    laid = Run(SideMatch("slip", count=2)).lay(both, doors)
     assert leaves(laid)[2] == [5, 10]
     met = said(laid, "bundle-joint")
     assert met.level == "warn" and met.pieces == (3,)
@@ -142,19 +148,19 @@ def test_where_two_bundles_meet_on_a_panel_its_seam_and_step_are_told():
     assert met.values["step"] == 5 == laid.layouts[2].seams[0].step
 
 
-def test_where_two_bundles_meet_between_panels_both_are_told():
+def test_where_two_bundles_meet_between_panels_both_are_told(doors):
     both = joined(Stock(260.0, 2600.0, 4, 0.6), STOCK)
-    laid = Run(SideMatch(count=2)).lay(both, DOORS)
+    laid = Run(SideMatch(count=2)).lay(both, doors)
     met = said(laid, "bundle-joint")
     assert met.pieces == (2, 3) and "begins with panel 3 (leaf 6), beside panel 2" in met.text
     assert "1 missing leaf." in met.text
-    one = Run(SideMatch(count=2)).lay(both, DOORS[:2])  # the second is not reached
+    one = Run(SideMatch(count=2)).lay(both, doors[:2])  # the second is not reached
     assert "bundle-joint" not in codes(one)
-    only = Run(SideMatch(count=2, first=6)).lay(both, DOORS)
+    only = Run(SideMatch(count=2, first=6)).lay(both, doors)
     assert "bundle-joint" not in codes(only)
 
 
-def test_in_a_field_every_panel_where_they_meet_is_told():
+def test_in_a_field_every_panel_where_they_meet_is_told(wall):
     both = joined(Stock(260.0, 2600.0, 4, 0.6), STOCK)
     laid = Run(SideMatch(count=10), "blueprint", "laid through").lay(both, wall(4, 2))
     met = [f for f in run_findings(laid) if f.code == "bundle-joint"]

@@ -203,6 +203,10 @@ SQUARE = edges.straights([(0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0)
         (Polygon(box(0, 0, 9, 9).exterior, [[(0, 5), (4, 4), (4, 6)]]), "touches it"),
         (Polygon(box(0, 0, 9, 9).exterior, [box(2, 2, 5, 5).exterior, box(4, 4, 7, 7).exterior]),
          "another opening"),
+        *((Polygon(box(0, 0, 90, 90).exterior, [one.exterior for one in openings]),
+           r"near \(38, 38\) lies within an opening")
+          for island in [(box(20, 20, 60, 60), box(36, 36, 40, 40))]
+          for openings in (island, island[::-1])),
     ],
 )  # fmt: skip
 def test_what_is_no_outline_is_refused(polygon, sentence):

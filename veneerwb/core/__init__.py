@@ -27,6 +27,7 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Cut, Layout, Piece, Seam, cuts_by_shape
 from veneerwb.core.leaf import Bundle, Fault, Leaf, Side, Stock
 from veneerwb.core.log import Disturbance, sawn_bundle
+from veneerwb.core.lots import Cutting, Lot, cutting, cuttings
 from veneerwb.core.matches.end import End, end
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.matches.quarters import Quarters, quarters
@@ -54,6 +55,7 @@ __all__ = [
     "Core",
     "Crossband",
     "Cut",
+    "Cutting",
     "Disc",
     "Disturbance",
     "End",
@@ -63,6 +65,7 @@ __all__ = [
     "Layout",
     "Leaf",
     "Lipping",
+    "Lot",
     "Motion",
     "Panel",
     "PanelPart",
@@ -88,6 +91,8 @@ __all__ = [
     "check",
     "closure",
     "cuts_by_shape",
+    "cutting",
+    "cuttings",
     "elevation",
     "end",
     "find_placements",

@@ -28,8 +28,8 @@ Path = Callable[[np.ndarray], tuple[np.ndarray, np.ndarray]]
 """Parameters to points and slopes, both N x 2."""
 
 
-class _Bent:
-    """What both kinds have in common."""
+class Ends:
+    """Where a segment that knows its points begins and ends, and its middle."""
 
     @property
     def start(self) -> Point:
@@ -42,6 +42,10 @@ class _Bent:
     @property
     def middle(self) -> Point:
         return self.at(0.5)
+
+
+class _Bent(Ends):
+    """What both kinds have in common."""
 
     def hit(self, degrees: float) -> float | None:
         """Where the ray from the origin meets it (the furthest place), as a share 0..1; None if

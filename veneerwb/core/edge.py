@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from shapely.geometry import Polygon
 
-from veneerwb.core.curves import Curve, EllipseArc
+from veneerwb.core.curves import Curve, EllipseArc, Ends
 from veneerwb.core.plane import SAGITTA, TOUCH, Motion, Point, cosd, polar, sind, snapped
 
 
@@ -105,7 +105,7 @@ class Line:
 
 
 @dataclass(frozen=True)
-class Arc:
+class Arc(Ends):
     """The arc about `centre` from direction `begin` over `sweep` degrees (positive:
     counter-clockwise)."""
 
@@ -114,18 +114,6 @@ class Arc:
     begin: float
     sweep: float
     role: str = "rim"
-
-    @property
-    def start(self) -> Point:
-        return self.at(0.0)
-
-    @property
-    def end(self) -> Point:
-        return self.at(1.0)
-
-    @property
-    def middle(self) -> Point:
-        return self.at(0.5)
 
     @property
     def length(self) -> float:
@@ -252,8 +240,12 @@ def polygon(edge: Iterable[Segment], sagitta: float = SAGITTA) -> Polygon:
 
 
 def points(edge: Iterable[Segment], sagitta: float = SAGITTA) -> list[Point]:
-    """The corners of that polygon."""
-    return [p for segment in edge for p in segment.points(sagitta)]
+    """The corners of that polygon; three at least, however flat what lies between two segments."""
+    run = tuple(edge)
+    found = [p for segment in run for p in segment.points(sagitta)]
+    if len(found) < 3:
+        found = [p for segment in run for p in (segment.start, segment.at(0.5))]
+    return found
 
 
 def run_between(edge: Edge, first: float, last: float) -> Edge:

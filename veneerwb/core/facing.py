@@ -27,7 +27,7 @@ LEVEL = 1e-4
 SAME_WAY = 1e-4
 """Sine of the angle between two planes below which they may be one."""
 SAME_PLANE = 0.01
-"""mm that the points of a face may lie off a plane and still be in it."""
+"""mm that points of a face, or of an outline, may lie off a plane and still be in it."""
 MIRROR = Motion(mirrored=True)
 
 

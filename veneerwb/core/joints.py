@@ -112,11 +112,23 @@ def _bent(outlines: Sequence[Edge]) -> Iterator[tuple[int, int, LineString]]:
         if not isinstance(segment, Line) and segment.role == "seam"
     ]
     boxes = [LineString([*s.points(), s.end]).bounds for _, s in bent]
-    for k, (i, a) in enumerate(bent):
-        for (j, b), box in zip(bent[k + 1 :], boxes[k + 1 :]):
-            if i != j and _near(boxes[k], box):
-                for line in _common_bent(a, b):
-                    yield min(i, j), max(i, j), line
+    for k, m in _near_pairs(boxes):
+        (i, a), (j, b) = bent[k], bent[m]
+        if i != j:
+            for line in _common_bent(a, b):
+                yield min(i, j), max(i, j), line
+
+
+def _near_pairs(boxes: Sequence[Sequence[float]]) -> Iterator[tuple[int, int]]:
+    """Pairs of boxes that touch, the lower index first; swept from left to right, so that boxes
+    all round a ring are not held against each other."""
+    order = sorted(range(len(boxes)), key=lambda k: boxes[k][0])
+    for place, k in enumerate(order):
+        for m in order[place + 1 :]:
+            if boxes[m][0] > boxes[k][2] + SAGITTA:
+                break
+            if _near(boxes[k], boxes[m]):
+                yield min(k, m), max(k, m)
 
 
 def _near(a: Sequence[float], b: Sequence[float]) -> bool:

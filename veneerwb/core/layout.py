@@ -20,7 +20,7 @@ from shapely.ops import unary_union
 from veneerwb.core import edge as edges
 from veneerwb.core.edge import Arc, Edge, Line
 from veneerwb.core.leaf import Leaves
-from veneerwb.core.plane import TOUCH, Motion, stepped
+from veneerwb.core.plane import TOUCH, Motion, choice, stepped
 from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 
@@ -71,6 +71,10 @@ class Seam:
     step: int
 
 
+CUTS = ("stack", "shape", "own")
+"""Ways to cut what differs: one stack for all, a lot for each outline, each piece by itself."""
+
+
 @dataclass(frozen=True)
 class Cut:
     """One outline cut through the stack (shapely, bundle mm) and the positions that it serves."""
@@ -81,6 +85,9 @@ class Cut:
 
 class Recipe(Protocol):
     """How a layout was made, so that a check can ask what another size or count would give."""
+
+    cuts: str
+    """One of CUTS."""
 
     def lay(self, bundle: Leaves, top: Top) -> Layout: ...
 
@@ -96,6 +103,11 @@ class Layout:
     bundle: Leaves
     recipe: Recipe | None = None
 
+    @property
+    def cut_as(self) -> str:
+        """How the stack is cut: one of CUTS."""
+        return getattr(self.recipe, "cuts", CUTS[0])
+
     @cached_property
     def revision(self) -> str:
         """A short mark that changes with the layout, its registers and the bundle's edition: stale
@@ -106,6 +118,8 @@ class Layout:
         marks: list[Any] = [self.top.name, float(self.bundle.thickness), self.bundle.back]
         if getattr(self.bundle, "edition", 0):  # a stock has none
             marks.append(self.bundle.edition)
+        if self.cut_as != CUTS[0]:  # else as before there was a choice
+            marks.append(self.cut_as)
         for p in self.pieces:
             marks.append((p.position, p.leaf, p.turned, _rounded(p.onto_bundle)))
             marks.append(_rounded(self.bundle.register(p.leaf, p.turned)))
@@ -121,18 +135,31 @@ def _rounded(motion: Motion) -> tuple[float, ...]:
     return (*(round(float(v), 4) + 0.0 for v in values), float(motion.mirrored))
 
 
-def cuts_of(pieces: Sequence[Piece]) -> tuple[Cut, ...]:
-    """The cuts through the stack, one for each place that pieces are cut from: their common outline
-    where they are alike, else the union of all of them drawn back into the bundle."""
-    return tuple(_cut([p for p in pieces if p.cut == k]) for k in sorted({p.cut for p in pieces}))
+def cuts_of(pieces: Sequence[Piece], how: str = CUTS[0]) -> tuple[Cut, ...]:
+    """The cuts through the leaves, one for each of `lots_of`: the common outline where its pieces
+    are alike, else the union of all of them drawn back into the bundle."""
+    return tuple(map(_cut, lots_of(pieces, how)))
+
+
+def lots_of(pieces: Sequence[Piece], how: str) -> list[list[Piece]]:
+    """The pieces that are cut at once, by their places and then by their first positions.
+
+    "stack": all that are cut from one place; "shape": those whose outlines are one as they are
+    drawn back into the bundle, so that mirror images of which one is turned share a lot; "own":
+    those of one outline on one leaf. VeneerError for any other.
+    """
+    choice("way of cutting", how, CUTS)
+    lots: dict[tuple[Any, ...], list[Piece]] = {}
+    for piece in pieces:
+        shape = () if how == "stack" else _drawn_key(piece, piece.blank_edge)
+        leaf = (piece.leaf,) if how == "own" else ()
+        lots.setdefault((piece.cut, *leaf, *shape), []).append(piece)
+    return [lots[key] for key in sorted(lots, key=lambda key: key[0])]
 
 
 def cuts_by_shape(pieces: Sequence[Piece]) -> tuple[Cut, ...]:
     """The cuts where the stack is parted into lots, one for each outline that there is."""
-    lots: dict[tuple[Any, ...], list[Piece]] = {}
-    for piece in pieces:
-        lots.setdefault((piece.cut, *_drawn_key(piece, piece.blank_edge)), []).append(piece)
-    return tuple(_cut(lot) for lot in lots.values())
+    return cuts_of(pieces, "shape")
 
 
 def _cut(pieces: Sequence[Piece]) -> Cut:

@@ -194,6 +194,15 @@ def _apart(edge: Edge, holes: Sequence[Edge]) -> None:
     area = edges.polygon(edge)
     shapes = [edges.polygon(hole) for hole in holes]
     for k, shape in enumerate(shapes):
+        if any(other.contains(shape) for other in shapes if other is not shape):
+            x, y = shape.representative_point().coords[0]
+            raise VeneerError(
+                "island",
+                "The outline near ({x}, {y}) lies within an opening, and a top is of one piece; "
+                "leave it out, or make it a top of its own.",
+                x=round(x, 1),
+                y=round(y, 1),
+            )
         others = [LinearRing(area.exterior), *shapes[:k]]
         if not area.contains(shape) or min(other.distance(shape) for other in others) < _NEAR:
             x, y = shape.representative_point().coords[0]

@@ -13,7 +13,10 @@ from shapely.geometry import Polygon
 from veneerwb.core import edge as edges
 from veneerwb.core.curves import EllipseArc
 from veneerwb.core.edge import Arc, Edge, Line, Point, Segment
-from veneerwb.core.plane import TOUCH, Motion, polar
+from veneerwb.core.plane import TOUCH, Motion, cosd, polar, sind
+
+NOTHING = 5e-7
+"""mm2: less is what rounding leaves of a cut."""
 
 
 @dataclass(frozen=True)
@@ -44,6 +47,15 @@ class Half:
         """Where a point lies along the straight, rising with the inside on the left (mm)."""
         ux, uy = polar(1.0, self.normal + 90.0)
         return ux * point[0] + uy * point[1]
+
+    def meets(self, other: Half) -> Point | None:
+        """Where its straight meets that of another; None where they are as good as parallel."""
+        across = sind(other.normal - self.normal)
+        if abs(across) < 1e-6:
+            return None
+        along = (other.offset - self.offset * cosd(other.normal - self.normal)) / across
+        (x, y), (u, v) = polar(self.offset, self.normal), polar(along, self.normal + 90.0)
+        return x + u, y + v
 
 
 @dataclass(frozen=True)
@@ -81,7 +93,7 @@ class Region:
         loops = self.loops
         for half in halves:
             loops = _behind(loops, half)
-        return regions([part for loop in loops for part in _parted(loop)])
+        return regions([part for loop in loops for part in _parted(_plain(loop))])
 
 
 def _pair(loops: Sequence[Edge]) -> tuple[Edge, tuple[Edge, ...]]:
@@ -91,8 +103,8 @@ def _pair(loops: Sequence[Edge]) -> tuple[Edge, tuple[Edge, ...]]:
 def regions(loops: Sequence[Edge]) -> tuple[Region, ...]:
     """Loops sorted into regions: the counter-clockwise ones, each with the clockwise ones that lie
     in it."""
-    outer = [loop for loop in loops if edges.area(loop) > 0.0]
-    inner = [loop for loop in loops if edges.area(loop) < 0.0]
+    outer = [loop for loop in loops if edges.area(loop) > NOTHING]
+    inner = [loop for loop in loops if edges.area(loop) < -NOTHING]
     if not inner:
         return tuple(Region(loop) for loop in outer)
     areas = [edges.polygon(loop) for loop in outer]
@@ -110,6 +122,23 @@ def _within(loop: Edge) -> Point:
     area = Polygon(edges.points(loop))
     point = (area if area.is_valid else area.buffer(0.0)).representative_point()
     return point.x, point.y
+
+
+@dataclass(frozen=True)
+class _Joint(Line):
+    """A straight that closes what lies `behind` a half plane. Its ends may be corners that lie a
+    hair off that; where it is cut again, it is cut where the two straights meet, so that it has the
+    same ends on both sides."""
+
+    behind: Half = Half(0.0, 0.0)
+
+    def cut(self, half: Half, share: float) -> tuple[_Joint, _Joint]:
+        point = self.behind.meets(half) or self.at(share)
+        return replace(self, b=point), replace(self, a=point)
+
+
+def _plain(loop: Edge) -> Edge:
+    return tuple(Line(s.a, s.b, s.role) if isinstance(s, _Joint) else s for s in loop)
 
 
 @dataclass(frozen=True)
@@ -156,6 +185,8 @@ def _split(segment: Segment, half: Half) -> list[Segment]:
     shares = [0.0, *segment.crossings(half.normal, half.offset), 1.0]
     if len(shares) == 2:
         return [segment]
+    if isinstance(segment, _Joint):
+        return list(segment.cut(half, shares[1]))
     return [segment.part(a, b) for a, b in zip(shares, shares[1:])]
 
 
@@ -192,7 +223,7 @@ def _closed(chains: Sequence[_Chain], half: Half) -> list[Edge]:
         while k in follows:
             following = follows.pop(k)
             run += chains[k].run
-            joint = Line(chains[k].end, chains[following].start, "seam")
+            joint = _Joint(chains[k].end, chains[following].start, "seam", half)
             if joint.length > TOUCH:
                 run.append(joint)
             k = following
@@ -249,7 +280,8 @@ def _one(a: Segment, b: Segment) -> Segment | None:
 
 
 def _goes_on(a: Line, b: Line) -> bool:
+    """Whether one straight takes the place of both and loses less than NOTHING of the area."""
     (ax, ay), (bx, by), (cx, cy) = a.a, a.b, b.b
     across = (bx - ax) * (cy - by) - (by - ay) * (cx - bx)
     ahead = (bx - ax) * (cx - bx) + (by - ay) * (cy - by)
-    return ahead > 0.0 and abs(across) <= TOUCH * max(a.length, b.length)
+    return ahead > 0.0 and abs(across) <= 2.0 * NOTHING

@@ -6,6 +6,7 @@ from __future__ import annotations
 from typing import Any
 
 from veneerwb.core.checks.closure import wedge_findings
+from veneerwb.core.checks.cuts import cut_findings
 from veneerwb.core.checks.faces import face_findings
 from veneerwb.core.checks.finding import LEVELS, Finding
 from veneerwb.core.checks.panel import panel_findings
@@ -35,7 +36,8 @@ def check(
     spares = whole("number of spare leaves", spares, 0, 1000)
     findings = [
         *sufficiency_findings(layout, margin, spares, hidden),
-        *ring_findings(layout),
+        *ring_findings(layout, hidden),
+        *cut_findings(layout, margin),
         *wedge_findings(layout, wedge_angle),
         *panel_findings(layout),
         *face_findings(layout),

@@ -64,7 +64,7 @@ def wedge_findings(layout: Layout, wedge_angle: float | None) -> Iterator[Findin
     elif found.error < 0.0:
         yield _under(values)
     else:
-        yield _over(values)
+        yield _over(values, layout.recipe.turn == "book", layout.cut_as == "own")
 
 
 def _under(values: dict[str, float]) -> Finding:
@@ -86,9 +86,11 @@ def _under(values: dict[str, float]) -> Finding:
     )
 
 
-def _over(values: dict[str, float]) -> Finding:
+def _over(values: dict[str, float], book: bool, single: bool) -> Finding:
     """Halves over 180 are trimmed alike at both ends; the seams between keep the template's angle
-    and so leave their places by up to the shift given (plane geometry)."""
+    and so leave their places by up to the shift given (plane geometry). The wedges at the ends,
+    which came from the same outline as the rest, are then narrower: a book joint there mirrors only
+    where as much was taken off both sides of it. `single`: each wedge is cut by itself."""
     template = (
         "{ways} wedges of {angle} deg make {total} deg: "
         "the ring overlaps by {overlap} mm at the rim; "
@@ -110,12 +112,18 @@ def _over(values: dict[str, float]) -> Finding:
         "rim_lost": reach * sind(trim),
         "seam_shift": 2.0 * reach * sind(max(shifts) / 2.0),
     }
+    mirrors = " The wedges there are then unlike the rest, and their joints mirror only where both "
+    mirrors += "sides lose the same."
+    fitted = ", or cut single pieces, each fitted to its place"
+    if single:
+        fitted = ", or fit each piece to its place as it is cut"
     return Finding(
         "closure-over",
         "warn",
         template
         + "trued along the diameter, each half loses {trim} deg at both ends ({rim_lost} mm at the "
-        "rim) and the seams between lie up to {seam_shift} mm off their places.",
-        "For less truing cut nearer to {true_angle} deg, never under.",
+        "rim) and the seams between lie up to {seam_shift} mm off their places."
+        + (mirrors if book else ""),
+        "For less truing cut nearer to {true_angle} deg, never under" + fitted + ".",
         {**values, **costs},
     )

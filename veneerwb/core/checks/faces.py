@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator
+from contextlib import suppress
 from dataclasses import replace
 
 from veneerwb.core.checks.finding import Finding
@@ -52,11 +53,12 @@ def _meeting(layout: Layout) -> list[Seam]:
 
 
 def _spread_step(layout: Layout) -> int:
-    """The largest step that the order "spread" has, or this one's where it is not to be had."""
-    try:
-        spread = replace(layout.recipe, order="spread").lay(layout.bundle, layout.top)
-    except (TypeError, VeneerError):
-        spread = layout
+    """The largest step that the order "spread" has, or this one's where it is not to be had: only a
+    single ring has that order."""
+    spread = layout
+    if isinstance(layout.recipe, Radial):
+        with suppress(VeneerError):  # a list may use leaves before the first
+            spread = replace(layout.recipe, order="spread").lay(layout.bundle, layout.top)
     return max(seam.step for seam in _meeting(spread))
 
 

@@ -1,16 +1,18 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """What a ring is by its count and its top: parity, fineness of the tips, sunburst, the axes of a
-long top; and what its cuts take from the leaves."""
+long top; and whether its cuts lie beside each other."""
 
 from __future__ import annotations
 
 import math
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from typing import Any
 
+from shapely.geometry import Point
+
 from veneerwb.core.checks.finding import Finding
-from veneerwb.core.layout import Cut, Layout, cuts_by_shape
+from veneerwb.core.layout import Layout
 from veneerwb.core.matches.quarters import BOXES, Quarters
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rings import Rings
@@ -25,19 +27,16 @@ SUNBURST = 6
 leaves."""
 SAME = 0.001
 """mm and degrees: what differs by less is the same."""
-LEAST_SHARE = 0.01
-"""A union that takes no more than this beyond the lots is not worth a word (our own choice)."""
 
 
-def ring_findings(layout: Layout) -> list[Finding]:
+def ring_findings(layout: Layout, hidden: Any = None) -> list[Finding]:
     return [
         *_parity(layout),
         *_cut_twice(layout),
-        *_tips(layout),
+        *_tips(layout, hidden),
         *_sunburst(layout),
         *_axes(layout),
         *_box_mirrors(layout),
-        *_unequal(layout),
     ]
 
 
@@ -66,9 +65,12 @@ def _parity(layout: Layout) -> Iterator[Finding]:
         )
 
 
-def _tips(layout: Layout) -> Iterator[Finding]:
+def _tips(layout: Layout, hidden: Any) -> Iterator[Finding]:
+    """How fine the tips are where they begin to be seen: a disc, an inlay or any opening takes them
+    away, and what covers the centre hides them."""
     for ring in _rings(layout)[:1]:
-        at = max(TIP_AT, ring.disc / 2.0)
+        seen = layout.top.polygon_mm if hidden is None else layout.top.polygon_mm - hidden
+        at = max(TIP_AT, ring.disc / 2.0, seen.distance(Point(ring.centre)))
         width = 2.0 * at * tand(180.0 / ring.ways)
         if width < FINE_TIP:
             yield Finding(
@@ -139,36 +141,6 @@ def _box_mirrors(layout: Layout) -> Iterator[Finding]:
         text = "From corner to corner no joint of this box mirrors: its sides differ by {shift} mm."
         remedy = "Take mitres of 45 degrees: two of them mirror."
     yield Finding("box-mirrors", "note", text, remedy, {"shift": shift})
-
-
-def _unequal(layout: Layout) -> Iterator[Finding]:
-    """What one cut through the whole stack takes of each leaf where pieces differ, against lots by
-    outline."""
-    if not isinstance(layout.recipe, (Radial, Rings, Quarters)):
-        return
-    lots = cuts_by_shape(layout.pieces)
-    if len(lots) == len(layout.cuts):
-        return
-    together, apart = _taken(layout.cuts), _taken(lots)
-    if together <= apart * (1.0 + LEAST_SHARE):
-        return
-    yield Finding(
-        "unequal-cuts",
-        "note",
-        "The pieces differ: cut as one stack they take {together} m2 of the leaves, parted into "
-        "{lots} lots by outline {apart} m2, {saved} % less.",
-        "",
-        {
-            "together": together / 1e6,
-            "apart": apart / 1e6,
-            "lots": len(lots),
-            "saved": 100.0 * (1.0 - apart / together),
-        },
-    )
-
-
-def _taken(cuts: Sequence[Cut]) -> float:
-    return math.fsum(cut.outline.area * len(cut.pieces) for cut in cuts)
 
 
 def _cut_twice(layout: Layout) -> Iterator[Finding]:

@@ -4,7 +4,7 @@ seen."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -13,11 +13,12 @@ from shapely.geometry import Point
 
 from veneerwb.core import edge as edges
 from veneerwb.core.checks.finding import Finding
-from veneerwb.core.errors import VeneerError
+from veneerwb.core.checks.trials import tried
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.radial import LEAST_WAYS, MOST_WAYS, Radial
 from veneerwb.core.plane import TOUCH, Motion
+from veneerwb.core.top import Top
 
 STEP = 0.1
 """mm: how finely the largest reach is sought."""
@@ -79,18 +80,30 @@ def room_on(usable: Any, margin: float) -> Any:
 
 def off_leaf(layout: Layout, margin: float) -> Iterator[tuple[Piece, float]]:
     """The pieces whose blank leaves its leaf's usable area less `margin`, and by how many mm."""
-    for piece in layout.pieces:
-        usable = layout.bundle.usable(piece.leaf)
-        motion = onto_leaf(piece, layout.bundle)
-        if _in_rectangle(motion.apply(edges.points(piece.blank_edge)), usable, margin):
+    return _off(layout.pieces, layout.bundle, margin)
+
+
+def _off(pieces: Sequence[Piece], bundle: Leaves, margin: float) -> Iterator[tuple[Piece, float]]:
+    for piece in pieces:
+        usable = bundle.usable(piece.leaf)
+        motion = onto_leaf(piece, bundle)
+        if in_rectangle(motion.apply(edges.points(piece.blank_edge)), usable, margin):
             continue
-        room = room_on(usable, margin)
-        blank = motion.apply_to(piece.blank)
-        if not room.covers(blank):
-            yield piece, _overhang(blank, room, usable)
+        over = overhang(motion.apply_to(piece.blank), usable, margin)
+        if over is not None:
+            yield piece, over
 
 
-def _in_rectangle(corners: np.ndarray, usable: Any, margin: float) -> bool:
+def overhang(outline: Any, usable: Any, margin: float) -> float | None:
+    """By how many mm an outline (shapely, leaf mm) reaches off the usable area (where the margin
+    leaves nothing of it 0 mm, else off that); None where it lies within the margin."""
+    room = room_on(usable, margin)
+    if room.covers(outline):
+        return None
+    return max(_overhang(part, room, usable) for part in getattr(outline, "geoms", [outline]))
+
+
+def in_rectangle(corners: np.ndarray, usable: Any, margin: float) -> bool:
     """Whether `usable` is an upright rectangle and holds the corners: quick, and true of most
     leaves."""
     x0, y0, x1, y1 = usable.bounds
@@ -202,21 +215,20 @@ def largest_reach(layout: Layout, margin: float) -> float:
 
 def _fits_at(layout: Layout, scale: float, margin: float) -> bool:
     """Whether a smaller top of that shape fits, if it can be laid at all."""
-    try:
-        return _fits(layout.recipe.lay(layout.bundle, layout.top.scaled(scale)), margin)
-    except VeneerError:
-        return False
+    return _would_fit(layout.recipe, layout.bundle, layout.top.scaled(scale), margin)
+
+
+def _would_fit(recipe: Radial, bundle: Leaves, top: Top, margin: float) -> bool:
+    pieces = tried(recipe, bundle, top)
+    return pieces is not None and next(_off(pieces, bundle, margin), None) is None
 
 
 def fitting_ways(layout: Layout, margin: float) -> Iterator[int]:
     """The numbers of ways that fit these leaves with this top at this spot."""
-    recipe: Radial = layout.recipe
     for ways in range(LEAST_WAYS, MOST_WAYS + 1):
-        try:
-            other = recipe.with_ways(ways).lay(layout.bundle, layout.top)
-        except VeneerError:
+        if layout.recipe.turn == "book" and ways % 2:
             continue
-        if _fits(other, margin):
+        if _would_fit(layout.recipe.with_ways(ways), layout.bundle, layout.top, margin):
             yield ways
 
 

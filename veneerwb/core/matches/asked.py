@@ -4,10 +4,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from itertools import islice
 from typing import Any
 
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.layout import CUTS
 from veneerwb.core.leaf import MOST_LEAVES
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.plane import choice, finite, whole
@@ -17,6 +19,14 @@ MOST_OVERSIZE = 1000.0
 """mm."""
 LAST_LEAF = 10**6
 """The highest number that a leaf may have."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class CutBy:
+    """What every recipe has: how what differs is cut from the stack, one of layout.CUTS, which says
+    what each means."""
+
+    cuts: str = CUTS[0]
 
 
 def between(name: str, value: float, least: float, most: float) -> float:

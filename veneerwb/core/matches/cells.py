@@ -50,6 +50,7 @@ class Cells(Protocol):
 
     placement: Placement | None
     oversize: float
+    cuts: str
 
     def cells(self, bundle: Leaves, region: Region) -> Sequence[Cell]: ...
 
@@ -64,7 +65,8 @@ def laid(recipe: Any, bundle: Leaves, top: Top) -> Layout:
     if recipe.placement is None:
         recipe = replace(recipe, placement=middle(recipe, bundle, top))
     pieces = pieces_of(recipe, bundle, top.region, top.blank_region(recipe.oversize))
-    return Layout(pieces, seams_of(pieces, bundle), cuts_of(pieces), top, bundle, recipe)
+    cuts = cuts_of(pieces, recipe.cuts)
+    return Layout(pieces, seams_of(pieces, bundle), cuts, top, bundle, recipe)
 
 
 def pieces_of(

@@ -13,13 +13,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.layout import Layout
+from veneerwb.core.layout import CUTS, Layout
 from veneerwb.core.leaf import Leaves
+from veneerwb.core.matches import asked
 from veneerwb.core.matches import rows as strips
 from veneerwb.core.matches.cells import Cell, laid
 from veneerwb.core.matches.placement import Placement
-from veneerwb.core.matches.rows import Field, Kind
-from veneerwb.core.plane import choice, whole
+from veneerwb.core.matches.rows import LEAST_STRIP, Field, Kind
+from veneerwb.core.plane import TOUCH, choice, whole
 from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 
@@ -37,7 +38,7 @@ MOST_ROWS = 50
 
 
 @dataclass(frozen=True)
-class End:
+class End(asked.CutBy):
     """The recipe of an end match; see `end`. `lay` makes the layout."""
 
     kind: str = "architectural"
@@ -99,7 +100,7 @@ class End:
         field = Field.of(region, self.grain)
         columns = self.columns(bundle, field)
         width = strips.equal_width(field.width, columns)
-        length = field.length / self.rows
+        length = _row_length(field.length, self.rows)
         leaves = strips.leaves_for(self, bundle, columns * self.rows, "pieces", self.rows)
         grid = self.numbering(columns)
         if not isinstance(self.order, str):  # listed as they lie
@@ -123,6 +124,22 @@ class End:
         return laid(self, bundle, top)
 
 
+def _row_length(length: float, rows: int) -> float:
+    """The length in mm of each of `rows` end to end; VeneerError for slivers."""
+    most = int((length + TOUCH) / LEAST_STRIP)
+    if rows > most:
+        raise VeneerError(
+            "slivers",
+            "{rows} rows end to end would be {row} mm long each, slivers under {least} mm: "
+            + ("take {most} or fewer." if most >= 2 else "make the top longer."),
+            rows=rows,
+            row=length / rows,
+            least=LEAST_STRIP,
+            most=most,
+        )
+    return length / rows
+
+
 def end(
     bundle: Leaves,
     top: Top,
@@ -136,6 +153,7 @@ def end(
     turned: str = "odd",
     grain: float = 90.0,
     oversize: float = 0.0,
+    cuts: str = CUTS[0],
 ) -> Layout:
     """Rows of leaves end to end over `top`, every joint a mirror. Pieces are counted row by row,
     each left to right with the grain upright.
@@ -154,9 +172,13 @@ def end(
     turned:    which pieces are turned over, by the sum of row and column: "odd" or "even".
     grain:     direction in degrees of the pieces on the top; 90 is upright.
     oversize:  mm that the blanks reach beyond the finished edge.
+    cuts:      how what differs is cut: "stack" (all at once, by what all of it takes together),
+               "shape" (a lot of leaves for each outline) or "own" (each piece by itself).
 
     Raises VeneerError for counts and choices that cannot be, and for slivers; a piece that does not
     fit its leaf is left to `check`.
     """
-    recipe = End(kind, count, width, placement, first, order, rows, turned, grain, oversize)
+    recipe = End(
+        kind, count, width, placement, first, order, rows, turned, grain, oversize, cuts=cuts
+    )  # fmt: skip
     return recipe.lay(bundle, top)

@@ -20,7 +20,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.layout import Layout
+from veneerwb.core.layout import CUTS, Layout
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches import asked
 from veneerwb.core.matches.cells import Cell, laid
@@ -55,7 +55,7 @@ MIRROR, HALF_TURN = Motion(mirrored=True), Motion(180.0)
 
 
 @dataclass(frozen=True)
-class Quarters:
+class Quarters(asked.CutBy):
     """The recipe of a match about a centre; see `quarters`."""
 
     kind: str = "centre and butt"
@@ -235,6 +235,7 @@ def quarters(
     order: str | Sequence[int] = "sequence",
     turned: str | None = None,
     oversize: float = 0.0,
+    cuts: str = CUTS[0],
 ) -> Layout:
     """A match about a centre on `top`.
 
@@ -259,11 +260,13 @@ def quarters(
     order:     "sequence", or the leaf of each position.
     turned:    which positions are turned: "even" or "odd" (book), "none" or "all" (slip).
     oversize:  mm that the blanks reach beyond the finished edge.
+    cuts:      how what differs is cut: "stack" (all at once, by what all of it takes together),
+               "shape" (a lot of leaves for each outline) or "own" (each piece by itself).
 
     Raises VeneerError for counts and choices that cannot be; a piece that does not fit its leaf is
     left to `check`.
     """
     recipe = Quarters(
-        kind, turn, slant, strip, corners, placement, first, order, turned, oversize
+        kind, turn, slant, strip, corners, placement, first, order, turned, oversize, cuts=cuts
     )  # fmt: skip
     return recipe.lay(bundle, top)

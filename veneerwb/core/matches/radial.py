@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.layout import Layout, cuts_of
+from veneerwb.core.layout import CUTS, Layout, Piece, cuts_of
 from veneerwb.core.leaf import Leaves, ranges
 from veneerwb.core.matches import asked, wedges
 from veneerwb.core.matches.cells import Cell, from_first, middle, pieces_of, seams_of
@@ -32,7 +32,7 @@ ORDERS = ("sequence", "spread")
 
 
 @dataclass(frozen=True)
-class Radial:
+class Radial(asked.CutBy):
     """The recipe of a radial match; see `radial`. `lay` makes the layout."""
 
     ways: int
@@ -167,23 +167,27 @@ class Radial:
     def lay(self, bundle: Leaves, top: Top) -> Layout:
         """The layout of `top` from `bundle`."""
         top = wedges.with_disc(top, self.disc, self.centre)
+        recipe, pieces = self._laid(bundle, top)
         if wedges.is_plain(self, top):
-            return self._plain(bundle, top)
-        placement = self.placement or middle(self, bundle, top)
-        recipe = replace(self, placement=placement)
-        pieces = pieces_of(recipe, bundle, top.region, top.blank_region(self.oversize))
-        if self.rim == "straight":
-            pieces = wedges.straightened(self, pieces)
-        seams = wedges.in_ring_order(seams_of(pieces, bundle), len(pieces))
-        return Layout(pieces, seams, cuts_of(pieces), top, bundle, recipe)
+            seams = wedges.ring_seams(pieces, bundle)
+        else:
+            seams = wedges.in_ring_order(seams_of(pieces, bundle), len(pieces))
+        return Layout(pieces, seams, cuts_of(pieces, self.cuts), top, bundle, recipe)
 
-    def _plain(self, bundle: Leaves, top: Top) -> Layout:
-        leaves = self.leaf_numbers(bundle)
-        placement = self.placement or wedges.ring_middle(self, bundle, top, leaves)
-        recipe = replace(self, placement=placement)
-        pieces = wedges.ring(recipe, leaves, top)
-        seams = wedges.ring_seams(pieces, bundle)
-        return Layout(pieces, seams, cuts_of(pieces), top, bundle, recipe)
+    def pieces(self, bundle: Leaves, top: Top) -> tuple[Piece, ...]:
+        """The pieces alone, where neither seams nor cuts are asked for."""
+        return self._laid(bundle, wedges.with_disc(top, self.disc, self.centre))[1]
+
+    def _laid(self, bundle: Leaves, top: Top) -> tuple[Radial, tuple[Piece, ...]]:
+        """The recipe with its placement settled, and its pieces."""
+        if wedges.is_plain(self, top):
+            leaves = self.leaf_numbers(bundle)
+            placement = self.placement or wedges.ring_middle(self, bundle, top, leaves)
+            recipe = replace(self, placement=placement)
+            return recipe, wedges.ring(recipe, leaves, top)
+        recipe = replace(self, placement=self.placement or middle(self, bundle, top))
+        pieces = pieces_of(recipe, bundle, top.region, top.blank_region(self.oversize))
+        return recipe, wedges.straightened(self, pieces) if self.rim == "straight" else pieces
 
 
 def radial(
@@ -201,6 +205,7 @@ def radial(
     strips: int = 1,
     centre: Sequence[float] = (0.0, 0.0),
     disc: float = 0.0,
+    cuts: str = CUTS[0],
 ) -> Layout:
     """A radial match of `ways` wedges (3 to 64, even for book) on `top`.
 
@@ -219,11 +224,14 @@ def radial(
                sequence one by one round the ring, spread with those of a wedge kept together.
     centre:    where on the top the wedges meet (x, y in mm).
     disc:      diameter in mm of an inlaid disc about that centre, which hides the tips; 0: none.
+    cuts:      how what differs is cut: "stack" (all at once, by what all of it takes together),
+               "shape" (a lot of leaves for each outline) or "own" (each piece by itself).
 
     Raises VeneerError for counts and choices that cannot be; a wedge that does not fit its leaf is
     left to `check`.
     """
     recipe = Radial(
-        ways, turn, placement, first, order, turned, rim, start, oversize, strips, centre, disc
-    )
+        ways, turn, placement, first, order, turned, rim, start, oversize, strips, centre, disc,
+        cuts=cuts,
+    )  # fmt: skip
     return recipe.lay(bundle, top)

@@ -8,16 +8,19 @@ between them is a seam, so no oversize is cut along it. The pieces of the inner 
 from __future__ import annotations
 
 import math
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from shapely.geometry import Point, Polygon
 
 from veneerwb.core import edge as edges
+from veneerwb.core.curves import EllipseArc
 from veneerwb.core.edge import Arc, Edge, Line, Segment
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.layout import Layout, Piece, cuts_of
+from veneerwb.core.layout import CUTS, Layout, Piece, cuts_of
 from veneerwb.core.leaf import Leaves
+from veneerwb.core.matches.asked import CutBy
 from veneerwb.core.matches.cells import Cell, middle_of, pieces_of, seams_of
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rows import Kind
@@ -39,7 +42,7 @@ RING_KINDS = (
 
 
 @dataclass(frozen=True)
-class Rings:
+class Rings(CutBy):
     """The recipe of a radial match in two rings; see `rings`."""
 
     inner: Radial
@@ -63,6 +66,12 @@ class Rings:
                 "A disc hides the tips of the inner field; give it there and not to the outer "
                 "band.",
             )
+        if self.inner.oversize:
+            raise VeneerError(
+                "oversize-unfit",
+                "The edge of the inner field is a seam, along which no oversize is cut; give the "
+                "oversize to the outer band.",
+            )
         if not isinstance(self.within, Top):
             size = positive("diameter of the inner field", self.within)
             object.__setattr__(self, "within", size)
@@ -82,11 +91,12 @@ class Rings:
         after = (len(first), self.inner.strips)
         outer, second = _laid(self.outer, bundle, band, grown, after)
         pieces = (
-            *_parted(first, outer.cells(bundle, band)),
-            *_parted(second, inner.cells(bundle, field)),
+            *_parted(first, line, outer.cells(bundle, band)),
+            *_parted(second, line, inner.cells(bundle, field)),
         )
         recipe = replace(self, inner=inner, outer=outer)
-        return Layout(pieces, seams_of(pieces, bundle), cuts_of(pieces), top, bundle, recipe)
+        cuts = cuts_of(pieces, self.cuts)
+        return Layout(pieces, seams_of(pieces, bundle), cuts, top, bundle, recipe)
 
     def meets(self, a: Piece, b: Piece) -> bool:
         """Whether figure is to meet between two pieces: across the line between the rings none
@@ -103,15 +113,19 @@ class Rings:
         return tuple(replace(segment, role="seam") for segment in edge)
 
 
-def _parted(pieces: Sequence[Piece], cells: Sequence[Cell]) -> tuple[Piece, ...]:
+def _parted(pieces: Sequence[Piece], line: Edge, cells: Sequence[Cell]) -> tuple[Piece, ...]:
     """The pieces of one ring with their curved seams parted where seams of the other ring end on
     them, so that the pieces on both sides have the same curves between the same corners."""
+    turns = {_whole(s): _turns_on(s, cells) for s in line if isinstance(s, Arc | EllipseArc)}
 
     def parted(edge: Edge) -> Edge:
         run: list[Segment] = []
         for segment in edge:
-            bent = segment.role == "seam" and not isinstance(segment, Line)
-            shares = _ends_on(segment, cells) if bent else [0.0, 1.0]
+            shares: Sequence[float] = (0.0, 1.0)
+            if segment.role == "seam" and not isinstance(segment, Line):
+                known = turns.get(_whole(segment))
+                found = _ends_on(segment, cells) if known is None else _between(segment, known)
+                shares = _apart(found, segment)
             run += (segment.part(a, b) for a, b in zip(shares, shares[1:]))
         return tuple(run)
 
@@ -121,17 +135,44 @@ def _parted(pieces: Sequence[Piece], cells: Sequence[Cell]) -> tuple[Piece, ...]
     )
 
 
+def _whole(segment: Segment) -> Segment:
+    """What all arcs of one circle or ellipse have in common."""
+    return replace(segment, begin=0.0, sweep=0.0) if hasattr(segment, "sweep") else segment
+
+
+def _turns_on(arc: Arc | EllipseArc, cells: Sequence[Cell]) -> list[float]:
+    """Where on an arc the sides of cells end, 0 to less than 720 degrees, rising, each twice: so
+    that all that lie in a part of it follow each other."""
+    once = {(arc.begin + share * arc.sweep) % 360.0 for share in _ends_on(arc, cells)}
+    return sorted([*once, *(turn + 360.0 for turn in once)])
+
+
+def _between(part: Arc | EllipseArc, turns: Sequence[float]) -> list[float]:
+    """The shares of a part of an arc at which those turns lie."""
+    low, span = min(part.begin, part.begin + part.sweep) % 360.0, abs(part.sweep)
+    inside = turns[bisect_left(turns, low) : bisect_right(turns, low + span)]
+    shares = [(turn - low) / span for turn in inside]
+    return shares if part.sweep > 0.0 else [1.0 - share for share in shares]
+
+
 def _ends_on(segment: Segment, cells: Sequence[Cell]) -> list[float]:
-    """The shares of a segment where the sides of cells meet it, and its ends."""
-    found = {0.0, 1.0}
+    """The shares of a segment where the sides of cells end on it."""
+    found = []
     for cell in cells:
         for half in cell.halves:
-            for share in segment.crossings(half.normal, half.offset):
+            ends = (share for share in (0.0, 1.0) if abs(half.beyond(segment.at(share))) <= TOUCH)
+            for share in (*ends, *segment.crossings(half.normal, half.offset)):
                 if all(h.beyond(segment.at(share)) <= TOUCH for h in cell.halves):
-                    found.add(share)
-    shares, near = sorted(found), TOUCH / segment.length
-    kept = [share for share, before in zip(shares[1:], shares) if share - before > near]
-    return [0.0, *kept[:-1], 1.0]
+                    found.append(share)
+    return found
+
+
+def _apart(shares: Sequence[float], segment: Segment) -> list[float]:
+    """The ends of a segment and between them those of the shares that are no place twice."""
+    near, kept = TOUCH / segment.length, [0.0]
+    kept += (share for share, before in zip(sorted(shares), [0.0, *sorted(shares)])
+             if near < share < 1.0 - near and share - before > near)  # fmt: skip
+    return [*kept, 1.0]
 
 
 def _sorted_holes(line: Edge, top: Top) -> tuple[tuple[Edge, ...], tuple[Edge, ...]]:
@@ -188,6 +229,7 @@ def rings(
     inner: int | Radial = 8,
     outer: int | Radial = 16,
     within: float | Top = 400.0,
+    cuts: str = CUTS[0],
 ) -> Layout:
     """A radial match in two rings on `top`.
 
@@ -197,6 +239,8 @@ def rings(
     outer:  the outer band, likewise; a mere number of ways takes the leaves after the inner ones.
     within: the line between them: the diameter in mm of a circle about the inner ring's centre, or
             a Top about it.
+    cuts:   how what differs is cut: see `layout.lots_of`; what the two rings say of it counts for
+            nothing.
 
     Raises VeneerError for counts and choices that cannot be; a wedge that does not fit its leaf is
     left to `check`.
@@ -212,4 +256,4 @@ def rings(
                 last=last,
             )
         outer = Radial(outer, first=last + 1)
-    return Rings(inner, outer, within).lay(bundle, top)
+    return Rings(inner, outer, within, cuts=cuts).lay(bundle, top)

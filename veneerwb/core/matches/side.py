@@ -15,9 +15,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.layout import Layout
+from veneerwb.core.layout import CUTS, Layout
 from veneerwb.core.leaf import Leaves
-from veneerwb.core.matches import rows
+from veneerwb.core.matches import asked, rows
 from veneerwb.core.matches.cells import Cell, laid
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.matches.rows import Field, Kind
@@ -59,7 +59,7 @@ FREE = 4
 
 
 @dataclass(frozen=True)
-class SideMatch:
+class SideMatch(asked.CutBy):
     """The recipe of a side match; see `side`. `lay` makes the layout."""
 
     turn: str = "book"
@@ -218,6 +218,7 @@ def side(
     seed: int = 1,
     grain: float = 90.0,
     oversize: float = 0.0,
+    cuts: str = CUTS[0],
 ) -> Layout:
     """Leaves side by side across `top`, strips counted left to right with the grain upright.
 
@@ -241,11 +242,14 @@ def side(
                "left" or "right" (slip-centre-book: the half).
     grain:     direction in degrees of the strips on the top; 90 is upright.
     oversize:  mm that the blanks reach beyond the finished edge.
+    cuts:      how what differs is cut: "stack" (all at once, by what all of it takes together),
+               "shape" (a lot of leaves for each outline) or "own" (each piece by itself).
 
     Raises VeneerError for counts and choices that cannot be, and for slivers; a strip that does not
     fit its leaf is left to `check`.
     """
     recipe = SideMatch(
-        turn, face, count, width, placement, first, order, turned, seed, grain, oversize
+        turn, face, count, width, placement, first, order, turned, seed, grain, oversize,
+        cuts=cuts,
     )  # fmt: skip
     return recipe.lay(bundle, top)

@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Leaves
+from veneerwb.core.matches.asked import CutBy
 from veneerwb.core.matches.cells import Cell, laid
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.plane import TOUCH, Motion, Point, polar
@@ -71,7 +72,7 @@ def _within(at: float, low: float, taken: Sequence[Span]) -> float:
 
 
 @dataclass(frozen=True)
-class Share:
+class Share(CutBy):
     """The recipe of one panel's share of a field: the field's cells, brought to the panel."""
 
     share: tuple[Cell, ...]

@@ -155,7 +155,9 @@ def _laid(
     """Each panel's share laid on it."""
     grain = getattr(recipe, "grain", None)
     return tuple(
-        Share(share, recipe.placement, recipe.oversize, grain).lay(bundle, panel.top)
+        Share(share, recipe.placement, recipe.oversize, grain, cuts=recipe.cuts).lay(
+            bundle, panel.top
+        )
         for share, panel in zip(shares, panels)
     )
 

@@ -17,6 +17,7 @@ from veneerwb.core.files import write_beside
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.plane import Motion
 from veneerwb.core.shop.counted import counted
+from veneerwb.core.shop.lot_lines import lot_lines
 from veneerwb.core.shop.sheet_wedge import is_ring
 
 HEADINGS = (
@@ -105,6 +106,7 @@ def _head(layout: Layout) -> Iterable[tuple[str, ...]]:
     yield "pieces", str(len(layout.pieces))
     yield "leaf thickness mm", number(float(layout.bundle.thickness))
     yield "positions run", f"{counted(layout)}, seen from the show face"
+    yield from lot_lines(layout)
     yield "caution", CAUTION
     yield ()
 

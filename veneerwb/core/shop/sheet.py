@@ -18,6 +18,7 @@ from veneerwb.core.shop import sheet_figures as figures
 from veneerwb.core.shop import sheet_frame as frame
 from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.cutlist import CAUTION, Row, rows
+from veneerwb.core.shop.lot_lines import lot_line
 from veneerwb.core.shop.setout import SetOut, set_out
 from veneerwb.core.shop.sheet_frame import Box
 from veneerwb.core.shop.sheet_scale import Scale
@@ -118,7 +119,7 @@ def sheet(layout: Layout, facts: Facts, pictured: bool = True) -> Sheet:
     alike, listed = kinds(layout.pieces) if is_ring(layout) else [], rows(layout)
     table, columns, bottom = _table(listed)
     named = [_kind(name, w) for name, w in zip(_names(), alike)] if len(alike) > 1 else []
-    note = _below(bottom, _wedge_note(alike, listed), named)
+    note = _below(bottom, _wedge_note(layout, alike, listed), named)
     left, right, low = frame.LIST, frame.PLAN, frame.LIST.y
     wedge, offsets = Drawing(left.wide, 1.0), Drawing(frame.SET_OUT.wide, frame.SET_OUT.high)
     wedge_scale = base = None
@@ -197,6 +198,7 @@ def _legend(layout: Layout, scale: Scale) -> list[str]:
         "Underlined: the leaf is turned over, its back is shown."
         if turned
         else "No leaf is turned over.",
+        *filter(None, [lot_line(layout)]),
     ]
 
 
@@ -218,7 +220,7 @@ def _letter(alike: Sequence[Wedge]) -> str:
     return f" {_names()[0]}" if len(alike) > 1 else ""
 
 
-def _wedge_note(alike: Sequence[Wedge], listed: Sequence[Row]) -> list[str]:
+def _wedge_note(layout: Layout, alike: Sequence[Wedge], listed: Sequence[Row]) -> list[str]:
     if not alike:
         return []
     one = alike[0]
@@ -226,8 +228,9 @@ def _wedge_note(alike: Sequence[Wedge], listed: Sequence[Row]) -> list[str]:
     which = f"position{'s' * (len(one.positions) > 1)} {runs(one.positions)}"
     which = "all positions" if len(alike) == 1 else which
     rim = f" Rim from the lower seam: {_rim(one)}." if len(alike) == 1 < len(one.flats) else ""
+    state = "As trimmed" if len(alike) > 1 and layout.cut_as == "stack" else "As cut"
     return [
-        f"For {which}. As cut, seen from the face of the leaf.{rim}",
+        f"For {which}. {state}, seen from the face of the leaf.{rim}",
         f"Net {length(row.net_across)} x {length(row.net_along)}, "
         f"blank {length(row.blank_across)} x {length(row.blank_along)}, across x along the grain.",
     ]
