@@ -100,6 +100,20 @@ def test_only_what_there_is_is_asked_for(user, match, built):
     user.wait_closed()
 
 
+def test_why_there_is_no_bill_is_said_beside_its_buttons(user, fresh, match, built):
+    user.double_click(built, "CoreThickness")
+    user.fill("BorderWidth", "300 mm")
+    user.box("sheet").click()
+    assert "leave nothing of this top" in user.box("summary").text()
+    assert bills.sheet_of(parts_of(match)) is None
+    user.fill("BorderWidth", "30 mm")
+    user.box("sheet").click()
+    sheet = bills.sheet_of(parts_of(match))
+    assert user.box("summary").text().endswith(f"The bill is in the sheet {sheet.Label}.")
+    user.cancel()
+    user.wait_closed()
+
+
 def test_what_does_not_fit_is_said_and_not_taken(user, fresh, match, built):
     user.double_click(built, "CoreThickness")
     user.fill("BorderWidth", "300 mm")

@@ -148,6 +148,12 @@ def test_a_kind_offers_only_the_turns_that_it_can_have(user, opened):
     assert box.currentData() == opened.Turn == "book"
 
 
+def test_how_many_leaves_are_to_be_left_over_is_asked(user, opened):
+    user.fill("Spares", "11")
+    user.wait_for(lambda: opened.Spares == 11, "it is read")
+    assert any("spare" in line for line in user.lines())
+
+
 def test_a_wrong_count_is_said_and_a_right_one_is_laid(user, opened):
     user.fill("Kind", "Side by side")
     user.fill("Face", "slip-centre-book")
@@ -243,6 +249,34 @@ def test_one_line_of_a_sketch_stands_for_the_sketch_and_a_circle_for_itself(
     settled(user, opened, lambda: opened.Top == "Outline", "the outline is laid")
     assert opened.OutlineOf[0] == sketch and list(opened.OutlineOf[1]) in (taken, taken or [""])
     assert bool(layout(opened).top.holes) == (not taken)
+
+
+@pytest.mark.parametrize(("wide", "long", "count"), [(180.0, 420.0, 7), (60.0, 90.0, 3)])
+def test_a_new_match_begins_with_a_size_that_its_leaves_allow(user, fresh, wide, long, count):
+    few = add_stock(fresh, wide, long, count)
+    fresh.recompute()
+    for command in ("Veneer_NewMatch", *(["Veneer_NewRadialMatch"] if count > 3 else [])):
+        FreeCADGui.Selection.clearSelection()
+        FreeCADGui.Selection.addSelection(few)
+        user.open_panel(command, "Kind")
+        match = the_match(fresh)
+        settled(user, match, lambda match=match: match.Shape.Solids, "the match is laid")
+        assert not any(one.startswith("stop") for one in match.Findings), match.Findings
+        assert match.Length.Value <= 0.9 * count * wide and match.Width.Value <= 0.9 * long
+        user.cancel()
+        user.wait_closed()
+
+
+def test_a_new_match_from_many_large_leaves_is_of_the_usual_size(user, fresh, stock):
+    large = add_stock(fresh, 900.0, 2500.0, 24)
+    fresh.recompute()
+    FreeCADGui.Selection.addSelection(large)
+    user.open_panel("Veneer_NewMatch", "Kind")
+    match = the_match(fresh)
+    assert (match.Length.Value, match.Width.Value, match.Diameter.Value) == (1800.0, 900.0, 1200.0)
+    assert match.Ways == 8
+    user.cancel()
+    user.wait_closed()
 
 
 def test_a_new_match_leaves_alone_what_is_selected_and_no_outline(user, fresh, stock):

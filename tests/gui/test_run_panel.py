@@ -8,6 +8,7 @@ from FreeCAD import Vector
 from pivy import coin
 from PySide import QtGui
 
+from veneerwb.core.matches.kinds import MATCHES
 from veneerwb.gui.facing import selected_faces
 from veneerwb.host.objects import add_run, add_stock, run_of
 
@@ -110,6 +111,41 @@ def test_only_the_rows_of_the_match_are_seen_and_turns_that_it_has(user, fresh, 
     user.fill("Face", "running")
     user.wait_for(lambda: run.Face == "running", "full strips are laid")
     assert not user.visible(object, "Count") and user.visible(object, "StripWidth")
+    user.cancel()
+    user.wait_closed()
+
+
+def test_margin_spares_and_the_order_of_wedges_are_asked(user, fresh, doors):
+    choose(*doors[:1])
+    user.open_panel("Veneer_RunOnFaces", "Mode")
+    run = user.only(fresh, "Run")
+    assert not user.visible(object, "Order")
+    user.fill("Margin", "1 in")
+    user.fill("Spares", "20")
+    user.wait_for(lambda: run.Margin.Value == pytest.approx(25.4), "the margin is read")
+    user.wait_for(lambda: any("spare" in one for one in user.lines()), "too few are left over")
+    user.fill("Kind", "Radial")
+    user.fill("Order", "spread")
+    user.wait_for(lambda: run.Order == "spread", "the wedges are spread")
+    assert shown(run) == [[1, 2, 3, 6, 7, 8, 5, 4]]
+    user.fill("Kind", "Box")
+    user.wait_for(lambda: run.Kind == "Box", "the match is another")
+    assert run.Message == "" and run.Order == "sequence"
+    assert not user.visible(object, "Order")
+    user.ok()
+    user.wait_closed()
+
+
+def test_each_match_of_a_run_is_shown_by_its_drawing(user, fresh, doors):
+    said = {match.key: match.kind.line for match in MATCHES}
+    choose(*doors[:1])
+    user.open_panel("Veneer_RunOnFaces", "Mode")
+    for name in ("Kind", "Turn", "Face"):
+        box = user.box(name)
+        assert not any(box.itemIcon(row).isNull() for row in range(box.count())), name
+    for kind, key in (("Diamond", "diamond"), ("Radial", "radial book"), ("Side by side", "book")):
+        user.fill("Kind", kind)
+        assert user.box("line").text() == said[key]
     user.cancel()
     user.wait_closed()
 

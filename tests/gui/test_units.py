@@ -8,6 +8,7 @@ from PySide import QtGui
 from veneerwb.core import VeneerError
 from veneerwb.core.checks.finding import Finding
 from veneerwb.gui.panels import fields
+from veneerwb.host.objects import add_stock
 
 STANDARD, IMPERIAL, US, CENTIMETRES, BUILDING = 0, 3, 2, 4, 5
 
@@ -85,3 +86,23 @@ def test_what_goes_wrong_is_said_in_the_users_unit_and_by_whoever_knows(
     assert made.attempt(lambda: None) and made.form.trouble.text() == ""
     user.cancel()
     user.wait_closed()
+
+
+def test_what_a_match_refuses_is_said_in_the_users_unit(user, fresh, schema):
+    stock = add_stock(fresh, 400.0, 900.0, 16)
+    fresh.recompute()
+    if "UnitSystem" in fresh.PropertiesList:  # newer hosts go back to the document's own
+        fresh.UnitSystem = IMPERIAL
+    schema(IMPERIAL)
+    user.open_panel("Veneer_NewMatch", "Kind")
+    user.fill("Kind", "Two rings")
+    user.fill("InnerDiameter", "100 in")
+    user.wait_for(lambda: user.visible(QtGui.QLabel, "trouble"), "it is refused")
+    said, match = user.box("trouble").text(), user.only(fresh, "Match")
+    assert " in or less" in said
+    assert "mm or less" in match.Message  # as documents keep it
+    user.ok()
+    assert user.box("trouble").text() == said
+    user.cancel()
+    user.wait_closed()
+    assert [one.Name for one in fresh.Objects] == [stock.Name]

@@ -135,6 +135,16 @@ def test_another_kind_keeps_bundle_place_and_top_and_takes_back_what_it_cannot_h
         assert match.Turn == "book"
 
 
+def test_another_kind_takes_back_numbers_that_it_cannot_have(doc, match):
+    match.Kind, match.Top, match.StripWidth = "Side by side", "Square", 0.0
+    match.Count, match.Turn, match.Ways = 5, "random", 7
+    for kind, turn in (("Radial", "slip"), ("End match", "slip"), ("Box", "slip")):
+        match.Kind = kind
+        doc.recompute()
+        assert (match.Message, match.Turn, match.Ways) == ("", turn, 7)
+    assert match.Count == 0
+
+
 def test_the_same_point_of_the_bundle_is_what_every_match_is_cut_at(doc, match):
     """The wedge's tip, the foot of a strip, the middle of a box: each lies on it."""
     match.AutoPlacement, match.TipX, match.TipY, match.Top = False, 400.0, 500.0, "Square"

@@ -303,8 +303,8 @@ COMMANDS: tuple[Command | None, ...] = (
         QT_TRANSLATE_NOOP("Veneer_ShowNumbers", "Numbers On or Off"),
         QT_TRANSLATE_NOOP(
             "Veneer_ShowNumbers",
-            "Show or hide the positions, underlined where a leaf is turned over, on the selected "
-            "matches",
+            "Show or hide the positions and leaves, underlined where a leaf is turned over, on the "
+            "selected matches",
         ),
         switches("Numbers"), ("Match", "Run"), alone=False,
     ),

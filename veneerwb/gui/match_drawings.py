@@ -69,6 +69,13 @@ def key_of(
     return ({"End match": end, "Two rings": "rings"}.get(kind, kind.lower()),)
 
 
+def show(form: Any, keys: tuple[str, ...]) -> None:
+    """Shows what a match is in a form's labels `drawing` and `line`: the drawing of the first key,
+    and what is said of them all."""
+    form.drawing.setPixmap(drawing(keys[0]).pixmap(BY_ITSELF, BY_ITSELF))
+    form.line.setText(line(keys))
+
+
 def line(keys: tuple[str, ...]) -> str:
     """What the core says of the matches of these keys."""
     from veneerwb.core.matches.kinds import MATCHES

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""A run of panels in the 3-D view: each panel's layout where the panel is, with its number and the
-way of its grain."""
+"""A run of panels in the 3-D view: each panel's layout where the panel is, with its number, the way
+of its grain and the leaf of each piece."""
 
 from __future__ import annotations
 
@@ -8,11 +8,13 @@ import math
 from collections.abc import Collection, Iterator
 from typing import Any
 
+import FreeCAD
 from pivy import coin
+from shapely.geometry import Point as ShapelyPoint
 from shapely.ops import polylabel
 
 from veneerwb.core.inside import number_places, room_at
-from veneerwb.core.layout import Layout
+from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.plane import Motion, Point, sind
 from veneerwb.core.runs import Panel
 from veneerwb.core.runs.findings import bundle_seams
@@ -20,10 +22,15 @@ from veneerwb.core.runs.grain import grain_of, grain_on
 from veneerwb.gui import scene
 from veneerwb.host.runs import OnFaces
 
+translate = FreeCAD.Qt.translate
+HERE = "VeneerScene"
 HEIGHT = 0.06
 """Half the height of a panel's number, as a share of the lesser side of the smallest panel."""
 SHAFT = 3.2
 """Half the length of the grain's arrow, in such half heights."""
+PANEL, LEAF, LEAF_ROOM = 1.3, 1.1, 0.55
+"""Half the height of a panel's and of a leaf's tag, in such half heights; a leaf's takes at most
+that share of the room that its piece has there."""
 JOINT = (1.0, 0.6, 0.1)
 """The colour of seams where two bundles meet."""
 LIFT = 0.03
@@ -32,7 +39,8 @@ wall less would not keep them apart."""
 
 
 def drawn(obj: Any, run: OnFaces, seams: bool = True, numbers: bool = True) -> coin.SoSeparator:
-    """The nodes that draw a run; `numbers` are those of the panels, with the grain's direction."""
+    """The nodes that draw a run; `numbers` are those of the panels and of the leaves, underlined
+    where a leaf is turned over, with the grain's direction."""
     root, light = coin.SoSeparator(), coin.SoLightModel()
     light.model = coin.SoLightModel.BASE_COLOR
     for node in (light, scene.material(scene.PAPER)):
@@ -74,20 +82,40 @@ def _marks(
     panel: Panel, layout: Layout, thickness: float, half: float
 ) -> Iterator[coin.SoSeparator]:
     """The panel's number, and the way of the grain: once below it, or on each piece where it goes
-    several ways."""
+    several ways. The leaves stand on the arrow, or beside it as high."""
     grain, places = grain_of(layout), number_places(layout)
     place = _free_place(panel)
     if grain is not None:  # on a piece and not on a seam, then
         near = min(panel.size) / 3.0
         place = min(places, key=lambda one: round(math.dist(one, place) / near))
-    yield scene.tag(str(panel.number), place, half, thickness + LIFT * half)
+    word = translate(HERE, "panel")
+    yield scene.tag(str(panel.number), place, PANEL * half, thickness + LIFT * half, below=word)
     if grain is not None:
-        below = half * (1.8 + SHAFT * abs(sind(grain)))
+        below = half * (PANEL + 0.8 + SHAFT * abs(sind(grain)))
         yield from _arrow((place[0], place[1] - below), grain, half, thickness)
+        for piece, there in zip(layout.pieces, places):
+            lower = there[0], there[1] - below
+            fits = there == place or _holds(piece, lower, LEAF * half / LEAF_ROOM)
+            yield _leaf(piece, lower if fits else there, half, thickness)
         return
     for piece, there in zip(layout.pieces, places):
         least = min(0.6 * half, room_at(piece, there) / SHAFT)
         yield from _arrow(there, grain_on(piece), least, thickness)
+        yield _leaf(piece, there, half, thickness)
+
+
+def _holds(piece: Piece, place: Point, room: float) -> bool:
+    """Whether a place is in a piece and has so much room there."""
+    return piece.outline.contains(ShapelyPoint(place)) and room_at(piece, place) >= room
+
+
+def _leaf(piece: Piece, place: Point, half: float, thickness: float) -> coin.SoSeparator:
+    """The number of a piece's leaf, underlined if that is turned over."""
+    high = min(LEAF * half, LEAF_ROOM * room_at(piece, place))
+    over, word = thickness + 3 * LIFT * half, translate(HERE, "leaf")
+    node = scene.tag(str(piece.leaf), place, high, over, piece.turned, word)
+    node.setName(f"leaf_{piece.leaf}")
+    return node
 
 
 def _free_place(panel: Panel) -> Point:

@@ -13,6 +13,7 @@ from functools import lru_cache
 from typing import Any
 from weakref import WeakKeyDictionary
 
+import FreeCAD
 import numpy as np
 from PIL import Image
 from pivy import coin
@@ -24,8 +25,10 @@ from veneerwb.core.photos import Photo
 from veneerwb.core.plane import Point
 from veneerwb.gui.facets import facets
 from veneerwb.gui.plain import BARE
-from veneerwb.paint.label import label
+from veneerwb.paint.label import SMALL, label
 
+translate = FreeCAD.Qt.translate
+HERE = "VeneerScene"
 BUDGET = 96_000_000
 """Bytes of all textures of one layout together: what a modest graphics card holds with ease."""
 LONGEST_SIDE = 2048
@@ -44,7 +47,8 @@ def drawn(
 ) -> coin.SoSeparator:
     """The nodes that draw a layout in the plane z = thickness (top mm).
 
-    `numbers` are the positions, underlined where the leaf is turned over.
+    `numbers` are the positions, underlined where the leaf is turned over, as on the printed sheet;
+    where not every position has the leaf of its own number, the leaves stand below them.
     """
     root = coin.SoSeparator()
     light = coin.SoLightModel()
@@ -60,8 +64,10 @@ def drawn(
     if seams:
         root.addChild(_seams(layout, thickness + 2 * LIFT))
     if numbers:
+        named = any(piece.leaf != piece.position for piece in layout.pieces)
+        most = NUMBER_SHARE * layout.top.reach
         for piece, place in zip(layout.pieces, number_places(layout)):
-            root.addChild(_number(piece, place, layout.top.reach, thickness + 3 * LIFT))
+            root.addChild(_number(piece, place, most, thickness + 3 * LIFT, named))
     return root
 
 
@@ -202,18 +208,20 @@ def _unpickable() -> coin.SoPickStyle:
     return pick
 
 
-def _number(piece: Piece, place: Point, reach: float, z: float) -> coin.SoSeparator:
-    """The position on a light tag, as large as the piece has room for."""
-    high = min(NUMBER_SHARE * reach, room_at(piece, place)) * 0.65
-    return tag(str(piece.position), place, high, z, piece.turned)
+def _number(piece: Piece, place: Point, most: float, z: float, named: bool) -> coin.SoSeparator:
+    """The position on a light tag, with its leaf if that is `named`, as large as the piece has room
+    for."""
+    below = translate(HERE, "leaf {number}").format(number=piece.leaf) if named else ""
+    high = min(most * (1.0 + SMALL if named else 1.0), room_at(piece, place)) * 0.65
+    return tag(str(piece.position), place, high, z, piece.turned, below)
 
 
 def tag(
-    text: str, place: Point, high: float, z: float, underlined: bool = False
+    text: str, place: Point, high: float, z: float, underlined: bool = False, below: str = ""
 ) -> coin.SoSeparator:
-    """A text on a light tag about a place, `high` mm from its middle up, which the mouse passes
-    through."""
-    texture, shape = _tag(text, underlined)
+    """A text on a light tag about a place, a smaller one below it, `high` mm from its middle up,
+    which the mouse passes through."""
+    texture, shape = _tag(text, underlined, below)
     (x, y), wide = place, high * shape
     around = [(0, 0), (1, 0), (1, 1), (0, 1)]
     corners = [(x + (2 * u - 1) * wide, y + (2 * v - 1) * high) for u, v in around]
@@ -228,9 +236,9 @@ def tag(
 
 
 @lru_cache(maxsize=256)
-def _tag(text: str, underlined: bool) -> tuple[coin.SoTexture2, float]:
+def _tag(text: str, underlined: bool, below: str) -> tuple[coin.SoTexture2, float]:
     """A tag's texture, and its width divided by its height."""
-    pixels = label(text, underlined)
+    pixels = label(text, underlined, below)
     return as_texture(pixels), pixels.shape[1] / pixels.shape[0]
 
 

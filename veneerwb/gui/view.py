@@ -15,7 +15,8 @@ from veneerwb.host.objects.base import Refused, kind_of
 
 SWITCHES = {
     "Seams": "Whether the seams are drawn on the pictures",
-    "Numbers": "Whether the positions are written on the pictures, underlined for a turned leaf",
+    "Numbers": "Whether positions and leaves are written on the pictures, underlined for a turned "
+    "leaf",
 }
 
 

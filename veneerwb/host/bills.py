@@ -14,8 +14,9 @@ from veneerwb.core.buildup.bill import CAUTION, HEADINGS, write_bill
 from veneerwb.core.inventory import guarded
 from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused
+from veneerwb.host.objects.buildup import SHEET_OF
 
-OWNER, MARK = "BuiltUpPanel", "BillMark"
+OWNER, MARK = SHEET_OF, "BillMark"
 LAST = chr(ord("A") + len(HEADINGS) - 1)
 WIDTHS = (120, 120, 120, 60, 110, 90, 90, 80, 90, 80, 260)
 """Of the columns, in pixels."""

@@ -11,14 +11,12 @@ import numpy as np
 import Part
 from FreeCAD import Matrix, Placement, Vector
 
-from veneerwb.core.facing import Face, Frame
+from veneerwb.core.facing import SAME_PLANE, Face, Frame
 from veneerwb.core.plane import SAGITTA
 from veneerwb.host.objects.base import Refused
 
 SMALLEST = 1e-4
 """mm2: a smaller face is a slip of the model."""
-FLAT = 1e-3
-"""mm: how far a surface that is no plane by name may bulge and still be one."""
 
 Chosen = tuple[Any, str]
 """An object and the name of one of its faces: (box, "Face6"), (part, "Body.Pad.Face6")."""
@@ -176,7 +174,7 @@ def _element(whole: Any, name: str) -> Any:
 
 
 def _flat(face: Any) -> bool:
-    return isinstance(face.Surface, Part.Plane) or face.findPlane(FLAT) is not None
+    return isinstance(face.Surface, Part.Plane) or face.findPlane(SAME_PLANE) is not None
 
 
 def _inside_out(face: Any, whole: Any) -> bool:

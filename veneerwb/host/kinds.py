@@ -34,10 +34,13 @@ TOPS = {
     "Outline": ("OutlineOf", "OutlineCentre", "OnOutline"),
 }
 """The tops, likewise."""
+CUTS = {"one stack": "stack", "lots by shape": "shape", "single pieces": "own"}
+"""How what differs is cut, and what the core calls it."""
 NEW = {
     "Kind": "Radial", "Strips": 1, "CentreX": 0.0, "CentreY": 0.0, "DiscDiameter": 0.0,
+    "CutAs": "one stack",
 }  # fmt: skip
-"""What a radial match has that older documents lack."""
+"""What a match has that older documents lack, and a run or another object may."""
 
 
 def newer(obj: Any, name: str) -> Any:
@@ -64,13 +67,19 @@ def hide_unused(obj: Any) -> None:
     wanted = used(obj)
     for name in {name for names in (*KINDS.values(), *TOPS.values()) for name in names}:
         compat.set_hidden(obj, name, name not in wanted)
+    let_in = "DiscDiameter" in wanted and obj.DiscDiameter.Value > 0.0
+    compat.set_hidden(obj, "HiddenDisc", let_in and not obj.HiddenDisc.Value)
 
 
 def settle(obj: Any) -> None:
-    """Takes back what the kind of a Match cannot have: how its leaves are turned and in what order
-    they lie. Bundle, placement and top stay, and so does all that only other kinds use."""
+    """Takes back what the kind of a Match cannot have: how its leaves are turned, in what order
+    they lie, and a number of them that does not go into its rows. Bundle, placement and top stay,
+    and so does all that only other kinds use."""
     if obj.Turn not in turns(obj.Kind):
-        obj.Turn = "book"
+        ways = [getattr(obj, name) for name in ("Ways", "InnerWays") if name in KINDS[obj.Kind]]
+        obj.Turn = "slip" if any(count % 2 for count in ways) else "book"
+    if obj.Kind == "End match" and obj.Count % (obj.Rows if obj.EndKind == "continuous" else 2):
+        obj.Count = 0
     if obj.Turned != "auto":
         obj.Turned = "auto"
     order = obj.Order.strip().lower()

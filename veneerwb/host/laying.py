@@ -20,7 +20,7 @@ from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rings import Rings
 from veneerwb.core.matches.side import SideMatch
 from veneerwb.host import buildups, sketches
-from veneerwb.host.kinds import TOPS, newer
+from veneerwb.host.kinds import CUTS, KINDS, TOPS, newer
 
 WORDS = ("sequence", "spread")
 
@@ -99,7 +99,7 @@ def _rings(obj: Any, bundle: Leaves) -> Rings:
     band = Radial(ways=obj.Ways, **{**common, **after}, **_ring(obj))
     if not isinstance(order, str):
         _refuse_other_count(len(order), field, band)
-    return Rings(field, band, obj.InnerDiameter.Value)
+    return Rings(field, band, obj.InnerDiameter.Value, cuts=common["cuts"])
 
 
 def _refuse_other_count(count: int, field: Radial, band: Radial) -> None:
@@ -119,11 +119,18 @@ def _refuse_other_count(count: int, field: Radial, band: Radial) -> None:
 
 def _ring(obj: Any) -> dict[str, Any]:
     """What only rings have."""
-    centre = (_mm(obj, "CentreX"), _mm(obj, "CentreY"))
     return {
         "turn": obj.Turn, "start": obj.Start.Value, "strips": newer(obj, "Strips"),
-        "centre": centre,
+        "centre": centre_of(obj),
     }  # fmt: skip
+
+
+def centre_of(obj: Any) -> tuple[float, float]:
+    """Where on the top the match has its centre, mm: only rings have it elsewhere than in the
+    middle."""
+    if "CentreX" not in KINDS[newer(obj, "Kind")]:
+        return 0.0, 0.0
+    return _mm(obj, "CentreX"), _mm(obj, "CentreY")
 
 
 def _tips(obj: Any) -> dict[str, Any]:
@@ -172,6 +179,7 @@ def _common(obj: Any) -> dict[str, Any]:
         "order": order_of(obj.Order),
         "turned": None if obj.Turned == "auto" else obj.Turned,
         "oversize": obj.Oversize.Value,
+        "cuts": CUTS[newer(obj, "CutAs")],
     }
 
 

@@ -16,9 +16,10 @@ from shapely.geometry import Polygon
 from shapely.ops import unary_union
 
 from veneerwb.core import Fault
+from veneerwb.core.facing import SAME_PLANE
 from veneerwb.core.faults import KINDS, SMALLEST
 from veneerwb.core.plane import TOUCH
-from veneerwb.host.faces import FLAT, above, corners_of
+from veneerwb.host.faces import above, corners_of
 from veneerwb.host.objects.base import Refused
 
 WHERE_NOT_SAID = "knot"
@@ -63,7 +64,7 @@ def _rings(obj: Any) -> list[Any]:
     wires = _wires(shape)
     if not all(wire.isClosed() for wire in wires):
         raise Refused(f"{obj.Label} is not closed; join the ends of its lines.")
-    if shape.findPlane(FLAT) is None:
+    if shape.findPlane(SAME_PLANE) is None:
         raise Refused(f"{obj.Label} does not lie in one plane; draw it flat.")
     return [_sound(obj, wire) for wire in wires]
 

@@ -23,12 +23,11 @@ from veneerwb.core import edge as edges
 from veneerwb.core import outline_tops
 from veneerwb.core.curves import Curve, EllipseArc, fitted
 from veneerwb.core.edge import Arc, Edge, Line, Segment
+from veneerwb.core.facing import SAME_PLANE
 from veneerwb.core.plane import Motion
 from veneerwb.core.region import Region
 from veneerwb.host.objects.base import Refused
 
-FLAT = 1e-3
-"""mm: how far an outline may lie off its plane."""
 FINE = 7
 """Decimals of the centroid in mm: hosts differ beyond them."""
 
@@ -45,8 +44,6 @@ def outline_of(obj: Any) -> Outline:
     """The outline that a Match is linked to by OutlineOf. Refused or VeneerError where that is
     none."""
     source, shape = _linked(obj)
-    if source is obj or obj in source.OutList:
-        raise Refused("The top cannot follow itself or what lies on it; choose another outline.")
     frame = _frame(source, shape)
     outer, holes = _sorted(source, _runs(shape, frame))
     middle = _middle(outer) if obj.OutlineCentre == "centroid" else (0.0, 0.0)
@@ -100,7 +97,7 @@ def loops_in(source: Any, shape: Any, frame: Any) -> tuple[Edge, tuple[Edge, ...
 def _frame(source: Any, shape: Any) -> Any:
     """The placement (in what holds `source`) of the frame that the outline is read in."""
     own = getattr(source, "Placement", FreeCAD.Placement())
-    plane = shape.findPlane(FLAT)
+    plane = shape.findPlane(SAME_PLANE)
     if plane is None and [type(e.Curve) for e in shape.Edges] == [Part.Line]:
         raise Refused(f"{source.Label} is a straight line; draw an outline that closes.")
     if plane is None:
@@ -211,7 +208,7 @@ def _segments(edge: Any, back: Any) -> list[Segment]:
 
 def _flat(back: Any, point: Any) -> tuple[float, float]:
     there = back.multVec(point)
-    if abs(there.z) > FLAT:
+    if abs(there.z) > SAME_PLANE:
         raise Refused("The outline does not lie in one plane; a top is flat, so draw it flat.")
     return there.x, there.y
 

@@ -26,6 +26,7 @@ from veneerwb.core.leaf import Leaves
 from veneerwb.host import outlines
 from veneerwb.host.kinds import newer
 from veneerwb.host.laying import (
+    centre_of,
     finished_top,
     order_of,
     place_of,
@@ -269,10 +270,9 @@ def findings(obj: Any, laid: Layout) -> list[Finding]:
 def hidden(obj: Any) -> Any:
     """What of the top of a Match will be covered (shapely, top mm); None where nothing is."""
     across = _newer(obj, "HiddenDisc", None)
-    return None if across is None else disc(across.Value)
+    return None if across is None else disc(across.Value, centre_of(obj))
 
 
-def disc(diameter: float) -> Any:
-    """A disc in the centre of a top (shapely, top mm), its corners on the circle; None where it
-    has no size."""
-    return Point(0.0, 0.0).buffer(diameter / 2.0, 64) if diameter > 0.0 else None
+def disc(diameter: float, centre: tuple[float, float] = (0.0, 0.0)) -> Any:
+    """A disc on a top (shapely, top mm), its corners on the circle; None where it has no size."""
+    return Point(centre).buffer(diameter / 2.0, 64) if diameter > 0.0 else None

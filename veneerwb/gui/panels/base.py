@@ -224,8 +224,14 @@ class Panel:
         return meant if name in self._filled and shown == first else shown
 
     def show_row(self, box: Any, shown: bool) -> None:
-        """Shows or hides a box with its label."""
-        for one in (box, self.form.layout().labelForField(box)):
+        """Shows or hides a box with its label, if it has one. In a grid, which leaves no gaps where
+        rows are hidden as a layout of rows does, the label is known by the box's name."""
+        rows = self.form.layout()
+        if hasattr(rows, "labelForField"):
+            label = rows.labelForField(box)
+        else:
+            label = getattr(self.form, f"{box.objectName()}_label", None)
+        for one in filter(None, (box, label)):
             one.setVisible(shown)
 
 

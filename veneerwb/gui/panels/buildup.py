@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Callable
 from functools import partial
 from typing import Any
 
@@ -106,8 +107,8 @@ class BuildUpPanel(LivePanel):
         for box in ("CoreKind", "CoreSawn", "LippingWhen", "LippingSawn", "BorderKind",
                     "BorderGrain", "Inlay"):  # fmt: skip
             fields.offer(getattr(self.form, box), self.obj.getEnumerationsOfProperty(box))
-        self.form.sheet.clicked.connect(lambda: self.attempt(self._sheet))
-        self.form.save.clicked.connect(lambda: self.attempt(self._save))
+        self.form.sheet.clicked.connect(lambda: self._try(self._sheet))
+        self.form.save.clicked.connect(lambda: self._try(self._save))
         self.findings = Findings(
             self.form.findings, lambda: panels.found_on(self.parts), self._choose
         )
@@ -161,14 +162,21 @@ class BuildUpPanel(LivePanel):
         """Why the build-up, the match on it or its parts refuse; in the order in which they hang
         on one another."""
         those = (self.obj, self.match, self.parts)
-        return next((one.Message for one in those if one is not None and one.Message), "")
+        return next((fields.refusal(one) for one in those if one is not None and one.Message), "")
 
     def _summary(self) -> str:
         if self.parts is None:
             return translate(HERE, "No match is built up so.")
+        from veneerwb.host import bills
+
         text = translate(HERE, "{thick} thick in all; {count} parts beside the match's pieces.")
         thick = fields.length(self.parts.Thickness.Value, 2)
-        return text.format(thick=thick, count=len(self.parts.Names))
+        text = text.format(thick=thick, count=len(self.parts.Names))
+        sheet = bills.sheet_of(self.parts)
+        if sheet is not None:
+            said = translate(HERE, "The bill is in the sheet {name}.")
+            text = f"{text} {said.format(name=sheet.Label)}"
+        return text
 
     def finish(self) -> None:
         super().finish()
@@ -176,6 +184,14 @@ class BuildUpPanel(LivePanel):
             raise Refused(self._refusal())
 
     # --- the bill -----------------------------------------------------------------------------
+
+    def _try(self, action: Callable[[], None]) -> None:
+        """Does something with the bill; why it fails is said beside its buttons too, for the top of
+        the panel may be out of sight."""
+        if self.attempt(action):
+            self.tell_safely()
+        else:
+            self.form.summary.setText(self.form.trouble.text())
 
     def _settled(self) -> None:
         """The document as the boxes have it."""
@@ -190,7 +206,6 @@ class BuildUpPanel(LivePanel):
         self._settled()
         bills.fill_sheet(self.parts)
         self.doc.recompute()
-        self.tell()
 
     def _save(self) -> None:
         """Asks for a file, and whether it may be replaced."""

@@ -87,7 +87,7 @@ class CheckPanel(MeasuresSeams):
         if match is None:
             return translate(HERE, "The match is gone.")
         if match.Message:
-            return match.Message
+            return fields.refusal(match)
         levels = Counter(text.split(":")[0] for text in match.Findings)
         if levels["stop"]:
             return translate(HERE, "Do not cut yet: {count} against it.").format(

@@ -78,6 +78,14 @@ def in_words(told: Any) -> str:
     return in_units(Finding("told", "note", told.template, values=told.values)).text
 
 
+def refusal(obj: Any) -> str:
+    """Why the last change of a document object was refused, in the user's units; empty if it was
+    not. What was refused before the document was opened is told in mm, as it was kept."""
+    error = getattr(obj.Proxy, "refused", None)
+    known = hasattr(error, "template") and str(error) == obj.Message
+    return in_words(error) if known else obj.Message
+
+
 def _figure(user: Unit, mm: float) -> str:
     """As exact as the core has rounded it."""
     from veneerwb.core.errors import number

@@ -138,7 +138,7 @@ class LivePanel(Panel):
 
     def tell(self) -> None:
         """Shows why the object refuses, if it does."""
-        self.say(self.obj.Message)
+        self.say(fields.refusal(self.obj))
 
     # --- the end ------------------------------------------------------------------------------
 
@@ -147,7 +147,7 @@ class LivePanel(Panel):
         self._lay()
         self.tell()
         if self.obj.Message:
-            raise Refused(self.obj.Message)
+            raise Refused(fields.refusal(self.obj))
 
     def take_back(self) -> None:
         self.due = False

@@ -13,8 +13,10 @@ from veneerwb.gui import match_drawings
 from veneerwb.gui.commands import sources
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.cut_choice import CutChoice
 from veneerwb.gui.panels.findings import Findings, found_on, select
 from veneerwb.gui.panels.live import LivePanel, start
+from veneerwb.gui.sizes import fitting
 from veneerwb.host import kinds
 from veneerwb.host.objects.base import Refused, kind_of
 
@@ -40,7 +42,7 @@ def _new(doc: Any, bundle: Any, step: str, **properties: Any) -> None:
     from veneerwb.host.objects import add_match
 
     first = (list(getattr(bundle, "Numbers", [])) or [1])[0]
-    make = partial(add_match, doc, bundle, First=first, **properties)
+    make = partial(add_match, doc, bundle, First=first, **fitting(bundle), **properties)
     start(MatchPanel, doc, step, make, fresh=True)
     for view in FreeCADGui.getDocument(doc.Name).mdiViewsOfType("Gui::View3DInventor"):
         view.fitAll()
@@ -75,7 +77,7 @@ class MatchPanel(LivePanel):
         "OutlineCentre", "OnOutline", "Ways", "InnerWays", "InnerDiameter", "Turn", "Face",
         "EndKind", "Rows", "CornerWay", "Slant", "Strips", "Count", "StripWidth", "Grain", "Seed",
         "Start", "CentreX", "CentreY", "DiscDiameter", "Order", "First", "Oversize", "Margin",
-        "AutoPlacement", *SPOT,
+        "Spares", "CutAs", "AutoPlacement", *SPOT,
     )  # fmt: skip
     drawn, picture = "match", "veneer-match"
     drawn_turns = ""
@@ -86,13 +88,14 @@ class MatchPanel(LivePanel):
         form = self.form
         there = {one.Name: one.Label for one in sources(self.doc)}
         fields.offer(form.Bundle, there, there.values())
-        for name in ("Kind", "Top", "Face", "EndKind", "OutlineCentre", "CornerWay"):
+        for name in ("Kind", "Top", "Face", "EndKind", "OutlineCentre", "CornerWay", "CutAs"):
             fields.offer(getattr(form, name), self.obj.getEnumerationsOfProperty(name))
         for name in ("Kind", "Face", "EndKind"):
             match_drawings.give(getattr(form, name))
         match_drawings.give(form.Top, "top {}")
         self._offer_turns(self.obj.Kind)
         fields.offer(form.Order, ("sequence", "spread"))
+        self.cuts = CutChoice(self)
         form.take_outline.clicked.connect(lambda: self.attempt(self._take_outline))
         self.findings = Findings(
             form.findings, partial(found_on, self.obj), partial(select, self.obj)
@@ -219,6 +222,7 @@ class MatchPanel(LivePanel):
     def tell(self) -> None:
         super().tell()
         self.findings.tell()
+        self.cuts.tell()
         source, parts = (self.obj.OutlineOf or (None, ()))[:2]
         said = [source.Label if source else "", *filter(None, parts)]
         self.form.outline_name.setText(" ".join(said))
@@ -239,4 +243,5 @@ class MatchPanel(LivePanel):
 
     def let_go(self) -> None:
         self.findings = None
+        self.cuts.let_go()
         super().let_go()

@@ -9,6 +9,7 @@ from typing import Any
 
 from PySide import QtCore
 
+from veneerwb.gui import match_drawings
 from veneerwb.gui.commands import sources
 from veneerwb.gui.facing import selected_faces
 from veneerwb.gui.panels import fields
@@ -47,12 +48,15 @@ class RunPanel(LivePanel):
     """Asks which faces are laid from which bundles, and how; each change is seen at once."""
 
     names = (
-        "Bundle", "Second", "Missing", "Mode", "Gaps", "Kind", *ROWS, "First", "Oversize",
-        "AutoPlacement", "TipX", "TipY", "Axis",
+        "Bundle", "Second", "Missing", "Mode", "Gaps", "Kind", *ROWS, "Order", "First", "Oversize",
+        "Margin", "Spares", "AutoPlacement", "TipX", "TipY", "Axis",
     )  # fmt: skip
     drawn, picture = "run", "veneer-run"
+    radial = False
+    """Whether the turns are drawn as wedges."""
 
     def offer(self) -> None:
+        self.drawing = None
         there = {one.Name: one.Label for one in sources(self.doc)}
         fields.offer(self.form.Bundle, there, there.values())
         fields.offer(self.form.Second, ("",))
@@ -60,6 +64,9 @@ class RunPanel(LivePanel):
             self.form.Second.addItem(label, name)
         for name in ("Mode", "Gaps", "Kind", "Face", "EndKind", "CornerWay"):
             fields.offer(getattr(self.form, name), self.obj.getEnumerationsOfProperty(name))
+        for name in ("Kind", "Face", "EndKind"):
+            match_drawings.give(getattr(self.form, name))
+        fields.offer(self.form.Order, ("sequence", "spread"))
         self._offer_turns(self.obj.Kind)
         self.form.Mode.currentIndexChanged.connect(self._count_anew)
         self.form.take.clicked.connect(lambda: self.after(self._take))
@@ -70,12 +77,14 @@ class RunPanel(LivePanel):
         """The ways to turn that a kind of match has; what is chosen stays, if it is one of them."""
         box, chosen = self.form.Turn, self.form.Turn.currentData()
         turns = kinds.turns(kind)
-        if box.count() == len(turns):
+        if box.count() == len(turns) and self.radial == (kind == "Radial"):
             return
+        self.radial = kind == "Radial"
         box.blockSignals(True)
         box.clear()
         for turn in turns:
             box.addItem(translate(HERE, TURNS[turn]), turn)
+        match_drawings.give(box, "radial {}" if self.radial else "{}")
         box.setCurrentIndex(max(0, box.findData(chosen)))
         box.blockSignals(False)
 
@@ -93,6 +102,7 @@ class RunPanel(LivePanel):
         rows["Seed"] &= form.Turn.currentData() == "random"
         rows["Count"] &= not self._running()
         rows["StripWidth"] &= not self._counted()
+        rows["Order"] = self._ordered()
         for name, shown in rows.items():
             self.show_row(getattr(form, name), shown)
         self.show_row(form.Missing, bool(form.Second.currentData()))
@@ -100,6 +110,15 @@ class RunPanel(LivePanel):
         for box in (form.TipX, form.TipY, form.Axis):
             self.show_row(box, not form.AutoPlacement.isChecked())
         form.Ways.setSingleStep(2 if form.Turn.currentData() == "book" else 1)
+        chosen = (getattr(form, name).currentData() for name in ("Kind", "Turn", "Face", "EndKind"))
+        drawing = match_drawings.key_of(*chosen, self.obj.Strips, 0.0, False)
+        if drawing != self.drawing:
+            self.drawing = drawing
+            match_drawings.show(form, drawing)
+
+    def _ordered(self) -> bool:
+        """Whether the leaves of a panel may lie in another order than that of the sequence."""
+        return "Ways" in kinds.KINDS[self.form.Kind.currentData()]
 
     def _running(self) -> bool:
         """Whether there are as many strips as it takes."""
@@ -112,9 +131,11 @@ class RunPanel(LivePanel):
         return counts and not self._running() and self.form.Count.value() > 0
 
     def value(self, name: str) -> Any:
-        """What a box holds; what is not asked for is nought."""
+        """What a box holds; what is not asked for is as it is where nobody says otherwise."""
         if (name == "Count" and self._running()) or (name == "StripWidth" and self._counted()):
             return 0
+        if name == "Order" and not self._ordered():
+            return "sequence"
         return super().value(name)
 
     def held(self, name: str) -> Any:

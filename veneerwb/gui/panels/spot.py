@@ -248,7 +248,7 @@ class SpotPanel(Panel):
         """All that the panel says, after the document has followed."""
         self._fill()
         self._tell_verdict()
-        refused = self.state.match.Message
+        refused = fields.refusal(self.state.match)
         self.say(refused or self._not_laid())
         missing = unregistered(self.state.bundle, self.state.used)
         self.form.registers.setText(translate(

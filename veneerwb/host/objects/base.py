@@ -41,6 +41,10 @@ class Proxy:
     kind: ClassVar[str] = ""
     version: ClassVar[int] = 1
     properties: ClassVar[Sequence[Property]] = ()
+    needs: ClassVar[Sequence[str]] = ()
+    """Links without which there is nothing to recompute it from."""
+    refused: Exception | None = None
+    """What Message says, as it was raised: screens show its lengths in the user's unit."""
     upgrades: ClassVar[Mapping[int, Callable[[Any], None]]] = {}
     """By schema version: the step from it to the next."""
 
@@ -52,6 +56,8 @@ class Proxy:
     def onDocumentRestored(self, obj: Any) -> None:
         self.ensure_properties(obj)
         compat.show(obj, self.kind)
+        if any(getattr(obj, name) is None for name in self.needs):
+            self.execute(obj)  # copied without what it hangs on, it says so
 
     def dumps(self) -> dict[str, str]:
         return {"kind": self.kind}
@@ -87,6 +93,7 @@ class Proxy:
             message = ""
         except Exception as error:
             message = sentence(error, "It could not be recomputed ({why}); undo the last change.")
+            self.refused = error.with_traceback(None)  # else all that it was laid from would stay
         if obj.Message != message:
             obj.Message = message
             if message and not _elsewhere:
@@ -140,6 +147,19 @@ def sentence(error: Exception, unforeseen: str = UNFORESEEN) -> str:
         return f"The Python package {package} is missing; install it, then try again."
     first = (str(error).strip() or "no reason given").splitlines()[0]
     return unforeseen.format(why=f"{type(error).__name__}: {first}")
+
+
+def rests_on(source: Any, obj: Any) -> bool:
+    """Whether `source` is `obj` or is made, by however many links, from it."""
+    seen, left = set(), [source]
+    while left:
+        one = left.pop()
+        if one == obj:
+            return True
+        if (key := (one.Document.Name, one.Name)) not in seen:
+            seen.add(key)
+            left += one.OutList
+    return False
 
 
 def set_if_new(obj: Any, **values: Any) -> None:

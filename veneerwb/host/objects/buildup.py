@@ -11,6 +11,8 @@ from __future__ import annotations
 
 from typing import Any
 
+import FreeCAD
+
 from veneerwb.host.objects.base import (
     OUT,
     SECRET,
@@ -21,6 +23,8 @@ from veneerwb.host.objects.base import (
     set_if_new,
 )
 
+SHEET_OF = "BuiltUpPanel"
+"""The property by which a bill in a spreadsheet says which parts it is of."""
 OWN = "radial and tangential movement for each % of moisture, such as 0.0019 0.00274; empty: by "
 OWN += "the material's name"
 
@@ -111,6 +115,7 @@ class Parts(Proxy):
     are that. The match keeps its place in the exploded view."""
 
     kind = "Parts"
+    needs = ("Match",)
     found: tuple[Any, ...] = ()
     """The core's findings, as last listed in Findings."""
     properties = (
@@ -125,6 +130,14 @@ class Parts(Proxy):
                  OUT),
         Property("String", "ShapeMark", "Result", "What the shape was made from", "", SECRET),
     )  # fmt: skip
+
+    def __init__(self, obj: Any) -> None:
+        super().__init__(obj)
+        watch()
+
+    def onDocumentRestored(self, obj: Any) -> None:
+        super().onDocumentRestored(obj)
+        watch()
 
     def update(self, obj: Any) -> None:
         from veneerwb.host import panels
@@ -152,6 +165,25 @@ class Parts(Proxy):
             obj.Shape = shape
         set_if_new(obj, Placement=match.Placement)
         self.found = found
+
+
+class Sheets:
+    """Has parts recomputed whose bill is deleted: the sheet hangs on them and not they on it."""
+
+    def slotDeletedObject(self, obj: Any) -> None:
+        parts = getattr(obj, SHEET_OF, None)
+        if kind_of(parts) == "Parts":
+            parts.touch()
+
+
+_watching: list[Sheets] = []
+
+
+def watch() -> None:
+    """From the first parts on, their sheets are watched."""
+    if not _watching:
+        _watching.append(Sheets())
+        FreeCAD.addDocumentObserver(_watching[0])
 
 
 def add_build_up(doc: Any, match: Any, **properties: Any) -> Any:

@@ -6,7 +6,15 @@ from __future__ import annotations
 from typing import Any
 
 from veneerwb.host import compat, kinds
-from veneerwb.host.objects.base import OUT, SECRET, Property, Proxy, Refused, set_if_new
+from veneerwb.host.objects.base import (
+    OUT,
+    SECRET,
+    Property,
+    Proxy,
+    Refused,
+    rests_on,
+    set_if_new,
+)
 
 
 class Match(Proxy):
@@ -21,6 +29,9 @@ class Match(Proxy):
     """Its results are being set one by one, and do not fit together yet."""
     found: tuple[Any, ...] = ()
     """The core's findings, as last listed in Findings."""
+    circle = False
+    """An outline that rests on the match itself was just taken back."""
+    needs = ("Bundle",)
     properties = (
         Property("Link", "Bundle", "Match", "The bundle or stock that the top is cut from"),
         Property("Enumeration", "Kind", "Match", "How the leaves are laid", tuple(kinds.KINDS)),
@@ -98,7 +109,7 @@ class Match(Proxy):
             "Length",
             "DiscDiameter",
             "Match",
-            "Diameter of an inlaid disc that hides the tips; 0: none",
+            "Diameter of a disc that is let in about the centre: the wedges end at it; 0: none",
             0.0,
         ),
         Property("Integer", "InnerWays", "Match", "How many wedges the inner ring has", 8),
@@ -162,6 +173,14 @@ class Match(Proxy):
             "Length", "Oversize", "Match", "How far the blanks reach beyond the finished edge", 0.0
         ),
         Property(
+            "Enumeration",
+            "CutAs",
+            "Match",
+            "Where pieces differ: all cut as one stack by what they take together, in lots by "
+            "shape, or each piece by itself",
+            tuple(kinds.CUTS),
+        ),
+        Property(
             "Bool",
             "AutoPlacement",
             "Placement on bundle",
@@ -202,7 +221,8 @@ class Match(Proxy):
             "Length",
             "HiddenDisc",
             "Checks",
-            "Diameter of what will cover the centre: faults may lie under it; 0 for none",
+            "Diameter of what will lie on the centre and cover it, where no disc is let in: faults "
+            "may lie under it; 0: none",
             0.0,
         ),
         Property(
@@ -241,23 +261,36 @@ class Match(Proxy):
         kinds.hide_unused(obj)
 
     def onBeforeChange(self, obj: Any, name: str) -> None:
-        if name == "Kind" and not self.starting:
-            self.was = obj.Kind
+        if name in ("Kind", "OutlineOf") and not self.starting:
+            self.was = getattr(obj, name)
 
     def onChanged(self, obj: Any, name: str) -> None:
         """Another kind of match takes over what it can have. What undo brings back is whole."""
-        if self.starting or name not in ("Kind", "Top"):
+        if self.starting or name not in ("Kind", "Top", "OutlineOf", "DiscDiameter"):
             return
         was = vars(self).pop("was", None)
         if obj.Document is None or obj.Document.Restoring or "Restore" in obj.State:
+            return
+        if name == "OutlineOf":
+            self._refuse_circle(obj, was)
             return
         if was not in (None, obj.Kind) and not obj.Document.Transacting:
             kinds.settle(obj)
         kinds.hide_unused(obj)
 
+    def _refuse_circle(self, obj: Any, was: Any) -> None:
+        """An outline that rests on the match is taken back at once: the host orders nothing any
+        more in a document with a circle. Undo and redo bring back what was allowed."""
+        source = (obj.OutlineOf or (None,))[0]
+        if source is not None and not obj.Document.Transacting and rests_on(source, obj):
+            self.circle = True
+            obj.OutlineOf = was
+
     def update(self, obj: Any) -> None:
         from veneerwb.host import solids, values
 
+        if vars(self).pop("circle", False):
+            raise Refused(CIRCLE)
         compat.follow_support(obj)
         bundle = values.leaves_of(obj.Bundle)
         chosen_by = _chosen_by(obj)
@@ -293,6 +326,9 @@ class Match(Proxy):
         finally:
             self.busy = False
         compat.redraw(obj)
+
+
+CIRCLE = "The top cannot follow itself or what lies on it; choose another outline."
 
 
 def _differ(a: Any, b: Any) -> bool:

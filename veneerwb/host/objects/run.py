@@ -34,6 +34,7 @@ class Run(OnFaces):
     """
 
     kind = "Run"
+    needs = ("Bundle",)
     busy = False
     """Its results are being set one by one, and do not fit together yet."""
     found: tuple[Any, ...] = ()
