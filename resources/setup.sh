@@ -11,7 +11,8 @@
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 debian_packages=(freecad freecad-python3 python3 python3-numpy python3-scipy python3-shapely python3-pil python3-ezdxf
-  python3-hypothesis python3-pytest python3-venv python3-pip xvfb libgl1-mesa-dri poppler-utils)
+  python3-hypothesis python3-pytest python3-pypdf python3-svgelements python3-venv python3-pip xvfb libgl1-mesa-dri
+  poppler-utils)
 checkers=(ruff==0.17.5 opencv-python-headless:cv2 scikit-image:skimage) # what pip calls it:what is imported
 
 stop() { printf '%s\n' "$@" >&2; exit 1; }

@@ -257,7 +257,7 @@ def test_seams_within_a_common_outline_are_cut_piece_by_piece():
     # The triangles share one mitre with the trapeziums' outline; their other one lies within it.
     assert (lot.within, lot.strokes) == (2, 5)
     assert "cut to its own seams" in lot_line(layout)
-    assert "trimmed when pressed" in lot_line(LAID["oval"]("stack"))
+    assert "cut back when the top is taped" in lot_line(LAID["oval"]("stack"))
 
 
 # --- leaves -------------------------------------------------------------------------------------

@@ -10,11 +10,11 @@ import pytest
 from veneerwb.core import Stock, Top, VeneerError, radial
 from veneerwb.core.shop import sheet_frame as frame
 from veneerwb.core.shop.cutlist import CAUTION, rows
+from veneerwb.core.shop.lettering import degrees, fitted, length, runs, width, wrapped
+from veneerwb.core.shop.scales import SCALES, scale_for
 from veneerwb.core.shop.setout import set_out
 from veneerwb.core.shop.sheet import FIGURES, TEXTS, Facts, sheet, stale
-from veneerwb.core.shop.sheet_scale import SCALES, scale_for
-from veneerwb.core.shop.sheet_text import degrees, fitted, length, runs, width, wrapped
-from veneerwb.core.shop.sheet_wedge import kinds, wedge_of
+from veneerwb.core.shop.wedge import kinds, wedge_of
 
 ROOT = Path(__file__).parents[2]
 STOCK = Stock(4000.0, 4000.0, 64, 0.6)

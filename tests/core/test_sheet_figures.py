@@ -10,10 +10,13 @@ from shapely import affinity
 from shapely.geometry import LineString, box
 
 from veneerwb.core import Stock, Top, radial
+from veneerwb.core.shop.drawn import (
+    Drawing,
+)
+from veneerwb.core.shop.drawn_svg import CAPITAL
+from veneerwb.core.shop.lettering import width
 from veneerwb.core.shop.sheet import Facts, sheet
-from veneerwb.core.shop.sheet_svg import CAPITAL, Drawing
-from veneerwb.core.shop.sheet_text import width
-from veneerwb.core.shop.sheet_wedge import kinds
+from veneerwb.core.shop.wedge import kinds
 
 SVG = "{http://www.w3.org/2000/svg}"
 STOCK = Stock(4000.0, 4000.0, 64, 0.6)

@@ -17,7 +17,7 @@ from veneerwb.core.matches.rings import Rings
 from veneerwb.core.matches.side import side
 from veneerwb.core.shop import cutlist
 from veneerwb.core.shop.sheet import FIGURES, TEXTS, Facts, sheet
-from veneerwb.core.shop.sheet_wedge import is_ring
+from veneerwb.core.shop.wedge import is_ring
 
 STOCK = Stock(900.0, 2200.0, 40, 0.6)
 HOLED = Top.outline(

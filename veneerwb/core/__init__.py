@@ -38,18 +38,37 @@ from veneerwb.core.plane import Motion
 from veneerwb.core.runs import LaidRun, Panel, Run, elevation, joined, run_findings
 from veneerwb.core.search import Candidate, find_placements
 from veneerwb.core.sequence import SequenceProof, Suspect, prove_sequence, register
+from veneerwb.core.shop.closing import Closing
+from veneerwb.core.shop.cost import Price, cost, yields
+from veneerwb.core.shop.cutting import cutting_plan
+from veneerwb.core.shop.cutting_piles import tops_laid
+from veneerwb.core.shop.dxf import write_dxf
+from veneerwb.core.shop.methods import METHODS, Method, method
+from veneerwb.core.shop.offcuts import offcuts
+from veneerwb.core.shop.pinning import pinning
+from veneerwb.core.shop.planning import planned
+from veneerwb.core.shop.press import Adhesive, Bag, Platen, press_day
+from veneerwb.core.shop.taping import taping
+from veneerwb.core.shop.template import Template
+from veneerwb.core.shop.template_make import templates
+from veneerwb.core.shop.template_over import Over
+from veneerwb.core.shop.template_svg import write_svg
 from veneerwb.core.top import Top
 from veneerwb.core.wood import Climate, Coefficients, movement
 from veneerwb.core.yields.largest import largest_tops
 from veneerwb.core.yields.packing import tops_from
 
 __all__ = [
+    "METHODS",
+    "Adhesive",
     "Backer",
+    "Bag",
     "Border",
     "BuildUp",
     "Bundle",
     "Candidate",
     "Climate",
+    "Closing",
     "Closure",
     "Coefficients",
     "Core",
@@ -66,11 +85,15 @@ __all__ = [
     "Leaf",
     "Lipping",
     "Lot",
+    "Method",
     "Motion",
+    "Over",
     "Panel",
     "PanelPart",
     "Piece",
     "Placement",
+    "Platen",
+    "Price",
     "Quarters",
     "Radial",
     "Rings",
@@ -84,21 +107,29 @@ __all__ = [
     "Stock",
     "Stringing",
     "Suspect",
+    "Template",
     "Top",
     "VeneerError",
     "bill",
     "buildup_findings",
     "check",
     "closure",
+    "cost",
     "cuts_by_shape",
     "cutting",
+    "cutting_plan",
     "cuttings",
     "elevation",
     "end",
     "find_placements",
     "joined",
     "largest_tops",
+    "method",
     "movement",
+    "offcuts",
+    "pinning",
+    "planned",
+    "press_day",
     "prove_sequence",
     "quarters",
     "radial",
@@ -107,6 +138,12 @@ __all__ = [
     "run_findings",
     "sawn_bundle",
     "side",
+    "taping",
+    "templates",
     "tops_from",
+    "tops_laid",
     "write_bill",
+    "write_dxf",
+    "write_svg",
+    "yields",
 ]

@@ -92,16 +92,17 @@ def _places(a: Segment, b: Segment) -> Iterator[tuple[float, float]]:
     common = _polyline(a).intersection(_polyline(b))
     for point in getattr(common, "geoms", [common]):
         if not point.is_empty and point.geom_type == "Point":
-            yield _nearest_share(a, point), _nearest_share(b, point)
+            place = point.x, point.y
+            yield _nearest_share(a, place), _nearest_share(b, place)
 
 
 def _polyline(segment: Segment) -> LineString:
     return LineString([*segment.points(_FINE), segment.end])
 
 
-def _nearest_share(segment: Segment, point: LineString) -> float:
+def _nearest_share(segment: Segment, point: Point) -> float:
     shares = np.linspace(0.0, 1.0, 65)
-    away = [math.dist(segment.at(float(s)), (point.x, point.y)) for s in shares]
+    away = [math.dist(segment.at(float(s)), point) for s in shares]
     return float(shares[int(np.argmin(away))])
 
 
@@ -119,6 +120,22 @@ def _sharpened(a: Segment, b: Segment, s: float, t: float) -> tuple[float, float
             return None
     close = math.dist(a.at(s), b.at(t)) <= TOUCH
     return (s, t) if close and 0.0 < s < 1.0 and 0.0 < t < 1.0 else None
+
+
+def crossing_at(a: Segment, b: Segment, near: Point) -> tuple[float, float] | None:
+    """Shares at which two segments cross, about at a point; None if they do not between their
+    ends."""
+    return _sharpened(a, b, _nearest_share(a, near), _nearest_share(b, near))
+
+
+def share_at(segment: Segment, point: Point) -> float:
+    """The share at which a segment passes nearest to a point."""
+    share = _nearest_share(segment, point)
+    for _ in range(10):
+        (x, y), (u, v) = segment.at(share), _slope(segment, share)
+        share += ((point[0] - x) * u + (point[1] - y) * v) / max(u * u + v * v, TOUCH)
+        share = min(1.0, max(0.0, share))
+    return share
 
 
 def _slope(segment: Segment, share: float) -> Point:

@@ -71,7 +71,7 @@ def _true(edge: Edge, by: float) -> Edge | None:
     """The parallel as true segments, if that neither crosses itself nor comes too near."""
     sides: list[Run] = []
     for segment in edge:
-        side = _aside(segment, by)
+        side = aside(segment, by)
         if side is None:
             return None
         if side:
@@ -88,7 +88,7 @@ def _true(edge: Edge, by: float) -> Edge | None:
     return None
 
 
-def _aside(segment: Segment, by: float) -> Run | None:
+def aside(segment: Segment, by: float) -> Run | None:
     """A segment moved `by` to its right; empty where an arc shrinks away, None where a curve comes
     to a point."""
     if isinstance(segment, Line):

@@ -107,6 +107,11 @@ def appraised(layout: Layout, maps: Maps) -> Appeal:
     return Appraiser((layout,), maps).at([IDENTITY])[0][0]
 
 
+def across_seams(layout: Layout, maps: Maps) -> list[float]:
+    """The mean of CIEDE2000 between both sides of each seam, in the order of the layout's seams."""
+    return _Joints((layout,), maps).each(layout)
+
+
 class Appraiser:
     """Measures of layouts that differ in their leaves alone, moved about on their bundle: what does
     not move is made ready once."""
@@ -206,6 +211,16 @@ class _Joints:
                 out[0, :, k] = each[rest].sum(axis=0) / max(1, count)
                 out[1, :, k] = each[last].sum(axis=0)
         return out[0], out[1]
+
+    def each(self, layout: Layout) -> list[float]:
+        """The mean difference across each seam of a layout, where it stands."""
+        pairs = [self._pair(layout, seam) for seam in layout.seams]
+        if not self._pairs:
+            return [0.0] * len(pairs)
+        sides = self._colours([IDENTITY])
+        a, b = np.array(list(self._pairs)).T
+        means = np.round(ciede2000(sides[a], sides[b]).mean(axis=1), DIGITS).tolist()
+        return [0.0 if pair is None else means[pair] for pair in pairs]
 
     def _colours(self, motions: Sequence[Motion]) -> np.ndarray:
         """sides x points of all motions x 3: CIELAB."""

@@ -12,6 +12,7 @@ from veneerwb.core.checks.finding import LEVELS, Finding
 from veneerwb.core.checks.panel import panel_findings
 from veneerwb.core.checks.ring import ring_findings
 from veneerwb.core.checks.sufficiency import sufficiency_findings
+from veneerwb.core.checks.wider import wider_findings
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout
 from veneerwb.core.plane import finite, whole
@@ -39,6 +40,7 @@ def check(
         *ring_findings(layout, hidden),
         *cut_findings(layout, margin),
         *wedge_findings(layout, wedge_angle),
+        *wider_findings(layout, wedge_angle, margin),
         *panel_findings(layout),
         *face_findings(layout),
     ]

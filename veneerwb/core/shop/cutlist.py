@@ -14,11 +14,12 @@ from veneerwb.core.checks.sufficiency import onto_leaf
 from veneerwb.core.edge import Edge
 from veneerwb.core.errors import number
 from veneerwb.core.files import write_beside
+from veneerwb.core.inventory import guarded
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.plane import Motion
 from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.lot_lines import lot_lines
-from veneerwb.core.shop.sheet_wedge import is_ring
+from veneerwb.core.shop.wedge import is_ring
 
 HEADINGS = (
     "position",
@@ -89,26 +90,36 @@ def _extents(edge: Edge, motion: Motion) -> tuple[float, float]:
     return across, along
 
 
-def as_csv(layout: Layout) -> str:
-    """The list as comma-separated text, numbers in mm with a decimal point."""
+def as_csv(layout: Layout, name: str = "", rests: str = "") -> str:
+    """The list as comma-separated text, numbers in mm with a decimal point, no cell that a
+    spreadsheet takes for a formula. `name` is the layout's; `rests`: on what its registers rest."""
     out = io.StringIO()
     table = csv.writer(out, lineterminator="\n")
-    table.writerows(_head(layout))
-    table.writerow(headings(layout))
-    for row in rows(layout):
-        table.writerow([number(v) if isinstance(v, float) else v for v in astuple(row)])
+    for cells in lines(layout, name, rests):
+        table.writerow([number(c) if isinstance(c, float) else guarded(str(c)) for c in cells])
     return out.getvalue()
 
 
-def _head(layout: Layout) -> Iterable[tuple[str, ...]]:
+def lines(
+    layout: Layout, name: str = "", rests: str = ""
+) -> list[tuple[str | int | float, ...]]:
+    """What stands in the list, line by line: its head, an empty line, headings, pieces."""
+    body = (astuple(row) for row in rows(layout))
+    return [*_head(layout, name, rests), (), headings(layout), *body]
+
+
+def _head(layout: Layout, name: str, rests: str) -> Iterable[tuple[str, ...]]:
     yield "cut list, revision", layout.revision
+    if name:
+        yield "layout", name
     yield "top", layout.top.name
     yield "pieces", str(len(layout.pieces))
     yield "leaf thickness mm", number(float(layout.bundle.thickness))
     yield "positions run", f"{counted(layout)}, seen from the show face"
+    if rests:
+        yield "rests on", rests
     yield from lot_lines(layout)
     yield "caution", CAUTION
-    yield ()
 
 
 def write_csv(layout: Layout, path: str | os.PathLike[str]) -> None:

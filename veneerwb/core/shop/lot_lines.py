@@ -26,7 +26,7 @@ def lot_line(layout: Layout) -> str:
         return f"Cut in {len(lots)} lots by shape, each set out by itself: {named}{more}."
     outlines = ", ".join(_size(lot) for lot in lots)
     word = "one stack to an outline" if len(lots) == 1 else f"{len(lots)} stacks to outlines"
-    then = "trimmed when pressed"
+    then = "longer rims are cut back when the top is taped"
     if any(lot.within for lot in lots):
         then = "each piece is then cut to its own seams"
     return f"Cut as {word} of {outlines}, across x along the grain; {then}."

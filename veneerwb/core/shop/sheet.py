@@ -18,12 +18,11 @@ from veneerwb.core.shop import sheet_figures as figures
 from veneerwb.core.shop import sheet_frame as frame
 from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.cutlist import CAUTION, Row, rows
-from veneerwb.core.shop.lot_lines import lot_line
-from veneerwb.core.shop.setout import SetOut, set_out
-from veneerwb.core.shop.sheet_frame import Box
-from veneerwb.core.shop.sheet_scale import Scale
-from veneerwb.core.shop.sheet_svg import THIN, Drawing
-from veneerwb.core.shop.sheet_text import (
+from veneerwb.core.shop.drawn import (
+    THIN,
+    Drawing,
+)
+from veneerwb.core.shop.lettering import (
     LARGE,
     PITCH,
     PLAIN,
@@ -36,7 +35,11 @@ from veneerwb.core.shop.sheet_text import (
     width,
     wrapped,
 )
-from veneerwb.core.shop.sheet_wedge import Wedge, is_ring, kinds
+from veneerwb.core.shop.lot_lines import lot_line
+from veneerwb.core.shop.scales import Scale
+from veneerwb.core.shop.setout import SetOut, set_out
+from veneerwb.core.shop.sheet_frame import Box
+from veneerwb.core.shop.wedge import Wedge, is_ring, kinds
 
 CAUTIONS = (
     CAUTION,

@@ -10,9 +10,7 @@ from veneerwb.core.edge import Arc, Line, Point, Segment
 from veneerwb.core.inside import number_places, room_at
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.plane import polar, tand
-from veneerwb.core.shop.setout import SetOut
-from veneerwb.core.shop.sheet_scale import Scale, scale_for
-from veneerwb.core.shop.sheet_svg import (
+from veneerwb.core.shop.drawn import (
     ARROW,
     CHAIN,
     DASHED,
@@ -22,8 +20,10 @@ from veneerwb.core.shop.sheet_svg import (
     Drawing,
     placed,
 )
-from veneerwb.core.shop.sheet_text import PLAIN, SMALL, degrees, length, width
-from veneerwb.core.shop.sheet_wedge import Wedge, is_ring
+from veneerwb.core.shop.lettering import PLAIN, SMALL, degrees, length, width
+from veneerwb.core.shop.scales import Scale, scale_for
+from veneerwb.core.shop.setout import SetOut
+from veneerwb.core.shop.wedge import Wedge, is_ring
 
 # --- plan ---------------------------------------------------------------------------------------
 

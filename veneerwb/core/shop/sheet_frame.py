@@ -7,52 +7,15 @@ A3 is 420 x 297 mm (ISO 216); the frame leaves 20 mm for binding on the left and
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from xml.sax.saxutils import escape
 
-from veneerwb.core.shop.sheet_svg import CAPITAL, THICK, THIN
-from veneerwb.core.shop.sheet_text import FONT
-
-
-@dataclass(frozen=True)
-class Box:
-    """A field of the paper: its lower left corner and its size, mm."""
-
-    x: float
-    y: float
-    wide: float
-    high: float
-
-    @property
-    def right(self) -> float:
-        return self.x + self.wide
-
-    @property
-    def top(self) -> float:
-        return self.y + self.high
-
-    @property
-    def centre(self) -> tuple[float, float]:
-        return self.x + self.wide / 2.0, self.y + self.high / 2.0
-
-    def holds(self, other: Box) -> bool:
-        """Whether `other` lies inside."""
-        return (
-            self.x <= other.x
-            and self.y <= other.y
-            and other.right <= self.right
-            and other.top <= self.top
-        )
-
-    def meets(self, other: Box) -> bool:
-        """Whether the two overlap."""
-        return (
-            self.x < other.right
-            and other.x < self.right
-            and self.y < other.top
-            and other.y < self.top
-        )
-
+from veneerwb.core.shop.drawn import (
+    THICK,
+    THIN,
+)
+from veneerwb.core.shop.drawn_svg import CAPITAL
+from veneerwb.core.shop.lettering import FONT
+from veneerwb.core.shop.paper import Box
 
 PAPER = Box(0.0, 0.0, 420.0, 297.0)
 FRAME = Box(20.0, 10.0, 390.0, 277.0)

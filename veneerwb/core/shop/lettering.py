@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Lettering of a sheet: how wide a text is, how it is broken, how numbers are written.
+"""Lettering: how wide a text is, how it is broken, how numbers are written.
 
 Widths are those of the drawing font that the host brings along (a single-stroke letter as in
 ISO 3098), as shares of the height of a capital; letters not listed count as wide ones.

@@ -1,0 +1,33 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The contents of a packet: its files and what each is for."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from veneerwb.core.shop.packet import LeftOut, Named
+from veneerwb.core.shop.page import DRY_LAY, Look, Page
+from veneerwb.core.shop.pages.tables import table_pages
+
+CODE, TITLE = "contents", "Contents of the packet"
+HEADINGS = ("file", "what it is for")
+WHOLE = (
+    "All files are made from one layout and carry its revision mark. Do not mix them with those of "
+    "another mark: an older packet is kept beside this one, and nothing in it is changed."
+)
+LACKS = "This packet is not whole: {parts} left out. Why stands at the foot of the list."
+
+
+def pages(
+    look: Look, files: Sequence[Named], left_out: Sequence[LeftOut] = (),
+    warnings: Sequence[str] = (),
+) -> list[Page]:  # fmt: skip
+    """The list of the files as they are named in the folder, and of what is left out; above it what
+    must be known before anything is cut."""
+    rows = [(file.file_name, file.about) for file in files]
+    rows += [(f"left out: {part.name}", part.why) for part in left_out]
+    texts = list(warnings)
+    if left_out:
+        parts = f"{len(left_out)} parts are" if len(left_out) > 1 else "one part is"
+        texts.append(LACKS.format(parts=parts))
+    return table_pages(look, CODE, TITLE, HEADINGS, rows, texts, (WHOLE, DRY_LAY))

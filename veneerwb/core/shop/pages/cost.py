@@ -1,0 +1,229 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Yield and cost on paper, and what to buy before there is a bundle."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+from veneerwb.core.edge import straights
+from veneerwb.core.inventory import square_feet
+from veneerwb.core.plane import stepped
+from veneerwb.core.shop.cost import Cost, Factors, LeafYield, Yields
+from veneerwb.core.shop.drawn import MEDIUM, THIN, Drawing
+from veneerwb.core.shop.lettering import SMALL, runs, width
+from veneerwb.core.shop.page import Look, Page
+from veneerwb.core.shop.pages.flowing import Item, Picture, Section, Table, flowed
+from veneerwb.core.shop.pages.wedge_figure import grain_arrow
+from veneerwb.core.shop.paper import Box
+from veneerwb.core.shop.planning import BUNDLES, Planning
+from veneerwb.core.shop.room import ROOM
+from veneerwb.core.shop.scales import scale_for
+
+CODE, TITLE = "yield", "Yield and cost"
+PLANNING_CODE, PLANNING_TITLE = "planning", "What to buy"
+NO_CHARGE = "Veneer alone: adhesive, backer, core, time and the risk of a spoilt cut are not in it."
+SPOILT = (
+    "One wrong cut through the stack spoils every leaf of it at once: cut a trial from a spare or "
+    "an end first, and keep the spares from the same bundle, next to those used."
+)
+BAR = 9.0
+"""mm: how high the bar of areas is."""
+ALIKE = 1e-5
+"""m2: leaves of which the used areas differ by less share a row."""
+AROUND = 16.0
+"""mm round the leaf for its dimensions."""
+SHADES = ("#5a5a5a", "#a8a8a8", "#dcdcdc", "#ffffff")
+WORDS = ("used (finished pieces)", "oversize, trimmed", "offcuts of opened leaves",
+         "whole leaves left")  # fmt: skip
+
+
+def pages(found: Yields, look: Look, what: Cost | None = None) -> list[Page]:
+    """The yields of a layout and, where a price is known, what its veneer costs."""
+    sections = [
+        Section("What becomes of the leaves", _yields(found, look, what.tops if what else 1)),
+        Section("Cost", _cost(what, found) if what else [
+            "No price was entered: give one for the bundle, a leaf, a m2 or a sq ft."
+        ]),
+        Section("Leaf by leaf", [_leaves(found, look), *_left(found)]),
+    ]  # fmt: skip
+    return flowed(look, CODE, TITLE, sections, standing=())
+
+
+def _yields(found: Yields, look: Look, tops: int) -> list[Item]:
+    area = look.lengths.area
+    factors = [("of the leaves opened", found.of_opened), ("of the bundle", found.of_bundle)]
+    if tops > 1:
+        factors.append((f"of the bundle by {tops} tops", found.shared_by(tops)))
+    rows = [
+        ("used: finished pieces", area(found.used)),
+        ("cut: blanks with oversize", area(found.cut)),
+        (f"opened: {len(found.opened)} leaves cut into", area(found.opened_area)),
+        (f"bought: {len(found.leaves)} leaves", area(found.bought)),
+        ("left: offcuts", area(found.offcuts)),
+        (f"left: {len(found.whole_leaves)} whole leaves", area(found.left)),
+    ]
+    return [
+        Picture(BAR + 4 * 2.0 * SMALL + 4.0, lambda drawing, box: _bar(drawing, box, found)),
+        Table(("what", "area"), rows),
+        _factors(factors),
+    ]
+
+
+def _factors(pairs: Sequence[tuple[str, Factors]]) -> Table:
+    return Table(
+        ("", "used / bought", "bought / used", "waste of the purchase"),
+        [
+            (name, f"{f.used_of_bought:.3f}", f"{f.bought_to_used:.2f}", f"{100.0 * f.waste:.1f} %")
+            for name, f in pairs
+        ],
+    )
+
+
+def _bar(drawing: Drawing, box: Box, found: Yields) -> None:
+    """One bar for all that was bought, parted by what becomes of it."""
+    parts = (found.used, found.cut - found.used, found.offcuts, found.left)
+    x, y = box.x, box.top - BAR
+    for part, shade in zip(parts, SHADES):
+        wide = box.wide * max(part, 0.0) / found.bought
+        if wide > 0.01:
+            drawing.rectangle(Box(x, y, wide, BAR), THIN, shade)
+        x += wide
+    drawing.rectangle(Box(box.x, y, box.wide, BAR), MEDIUM)
+    y -= 2.0 * SMALL
+    for part, shade, text in zip(parts, SHADES, WORDS):
+        drawing.rectangle(Box(box.x, y, SMALL, SMALL), THIN, shade)
+        share = f"{100.0 * part / found.bought:.1f} %"
+        drawing.text((box.x + 7.0 + width("000.0 %", SMALL), y), share, anchor="end")
+        drawing.text((box.x + 10.0 + width("000.0 %", SMALL), y), text, anchor="start")
+        y -= 2.0 * SMALL
+
+
+def _leaves(found: Yields, look: Look) -> Table:
+    """Leaves of which as much is used, together."""
+    lots: dict[tuple[float, ...], list[LeafYield]] = {}
+    for one in found.leaves:
+        key = (*stepped([one.full, one.used, one.cut], ALIKE), float(bool(one.positions)))
+        lots.setdefault(key, []).append(one)
+    rows = []
+    for lot in lots.values():
+        one, positions = lot[0], [p for other in lot for p in other.positions]
+        rows.append((
+            runs(other.leaf for other in lot),
+            runs(positions) if positions else "left whole",
+            look.lengths.area(one.full),
+            look.lengths.area(one.used) if positions else "",
+            f"{one.factors.used_of_bought:.3f}" if positions else "",
+        ))  # fmt: skip
+    return Table(("leaves", "positions", "each has", "of each used", "used / bought"), rows)
+
+
+def _left(found: Yields) -> list[Item]:
+    if not found.whole_leaves:
+        return ["No leaf is left whole: there is no spare."]
+    return [f"Left whole: {runs(found.whole_leaves)}."]
+
+
+def _cost(what: Cost, found: Yields) -> list[Item]:
+    def money(amount: float) -> str:
+        return f"{amount:.2f} {what.price.currency}".rstrip()
+
+    def row(name: str, amount: float) -> tuple[str, ...]:
+        return (name, money(amount), money(what.per_m2(amount)), money(what.per_sq_ft(amount)))
+
+    shared = "the whole bundle" if what.tops == 1 else f"the bundle, shared by {what.tops} tops"
+    rows = [row(shared, what.per_top), row("the leaves opened", what.opened)]
+    return [
+        f"Price as entered: {money(what.price.amount)} for each {what.price.per}.",
+        Table(("veneer of one top", "in all", "a m2 of top", "a sq ft of top"), rows),
+        f"One finished top has {found.top:.3f} m2 ({square_feet(found.top):.2f} sq ft).",
+        NO_CHARGE,
+    ]
+
+
+# --- planning -----------------------------------------------------------------------------------
+
+
+def planning_pages(found: Planning, look: Look, bundles: Sequence[int] = BUNDLES) -> list[Page]:
+    """What to buy, with the number of bundles of the usual sizes."""
+    look = replace(look, rests="")  # there is no bundle yet
+    length, size = look.lengths.length, look.lengths.size
+    sections = [
+        Section("Leaves", _buy(found, length, size)),
+        Section("Area", _area(found, look)),
+        Section("Bundles", [_bundles(found, bundles), SPOILT]),
+    ]
+    return flowed(
+        look, PLANNING_CODE, PLANNING_TITLE, sections,
+        lambda drawing, box: _leaf(drawing, box, found, look), standing=(),
+    )  # fmt: skip
+
+
+def _leaf(drawing: Drawing, box: Box, found: Planning, look: Look) -> str:
+    """The least leaf, its grain upright, and what is cut of it for each top."""
+    room = (box.wide - 2.0 * AROUND, box.high - 2.0 * AROUND)
+    scale = scale_for((found.width, found.length), room)
+    f = scale.factor
+    leaf = Box(box.centre[0] - f * found.width / 2.0, box.centre[1] - f * found.length / 2.0,
+               f * found.width, f * found.length)  # fmt: skip
+    drawing.rectangle(leaf, MEDIUM)
+    for k in range(found.per_leaf):
+        up = k * (found.cut[1] + ROOM)
+        for cut in found.cuts:
+            points = [(leaf.x + f * x, leaf.y + f * (y + up)) for x, y in cut.exterior.coords]
+            drawing.edge(straights(points[:-1]), THIN)
+    drawing.distance((leaf.x, leaf.y), (leaf.right, leaf.y), look.lengths.length(found.width), -8.0)
+    drawing.distance(
+        (leaf.x, leaf.y), (leaf.x, leaf.top), look.lengths.length(found.length), 8.0
+    )
+    grain_arrow(drawing, (leaf.right + 8.0, leaf.centre[1]), 90.0)
+    return str(scale)
+
+
+def _buy(
+    found: Planning, length: Callable[[float], str], size: Callable[[float, float], str]
+) -> list[Item]:
+    tops = "one top" if found.tops == 1 else f"{found.tops} tops"
+    items: list[Item] = [
+        f"For {tops}: {found.needed} leaves and {found.spares} spares, {found.leaves} in all, each "
+        f"at least {size(found.width, found.length)} (across the leaf, along the grain).",
+        f"A top takes {found.each} leaves that follow each other in the log, and of each "
+        f"{size(*found.cut)}; a margin of {length(found.margin)} all round is in the least size.",
+    ]
+    if found.per_leaf > 1:
+        items.append(
+            f"{found.per_leaf} tops are cut from each leaf, one behind the other along the grain, "
+            f"{length(ROOM)} apart."
+        )
+    if found.place:
+        items.append(
+            "On the least leaf the match lies with its point at "
+            f"{size(*found.place)} from the lower left corner; a longer leaf leaves room to choose "
+            "where the figure is best. Faults and crooked edges come off what is bought."
+        )
+    return items
+
+
+def _area(found: Planning, look: Look) -> list[Item]:
+    rows = [
+        ("finished tops", look.lengths.area(found.tops * found.top)),
+        ("their blanks", look.lengths.area(found.tops * found.blanks)),
+        ("a leaf of the least size", look.lengths.area(found.leaf_area)),
+        ("to buy, of the least size", look.lengths.area(found.area)),
+    ]
+    f = found.factors
+    return [
+        Table(("what", "area"), rows),
+        f"Used / bought {f.used_of_bought:.3f}, bought / used {f.bought_to_used:.2f}, waste of the "
+        f"purchase {100.0 * f.waste:.1f} %.",
+    ]
+
+
+def _bundles(found: Planning, bundles: Sequence[int]) -> Table:
+    def row(size: int) -> tuple[str, ...]:
+        count = found.bundles(size)
+        if count is None:
+            return (str(size), "too few for one top", "")
+        return (str(size), str(count), str(found.left_over(size)))
+
+    return Table(("leaves of a bundle", "bundles", "leaves over"), [row(s) for s in bundles])

@@ -1,0 +1,64 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""What the checks found, and what must not be forgotten at the bench."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from veneerwb.core.checks.finding import LEVELS, Finding
+from veneerwb.core.layout import Layout
+from veneerwb.core.shop.counted import counted
+from veneerwb.core.shop.lettering import PLAIN, SMALL, runs
+from veneerwb.core.shop.page import DRY_LAY, Look, Page
+from veneerwb.core.shop.pages.tables import table_pages
+
+CODE, TITLE = "notes", "Notes, findings, cautions"
+NOTES = (
+    "Before you cut, compare the revision mark in the title block with the model's: paper with "
+    "another mark is stale.",
+    "All sheets are seen from the show face, and positions run {counted}, unless a sheet says that "
+    "it shows a leaf.",
+    "Prove the order of the leaves by following one mark of the figure through the stack, number "
+    "every leaf on the face near its lower end, and register the leaves on the figure and not on "
+    "their edges.",
+    "Chalk number, side and tip into every piece before it is cut: the end of the leaf goes with "
+    "the waste. Chalk comes off before glue.",
+    "Cut a test piece of the template and lay it together as often as there are ways before the "
+    "stack is cut.",
+    "Lay all positions out dry, in order, show face up, and judge every seam in raking light "
+    "before glue is mixed.",
+)
+CAUTIONS = (
+    "Knives and saws: cut away from the hand, with the stack held between boards and never loose "
+    "at a blade; guards on, eyes covered.",
+    "Dust: that of many woods irritates or sensitises; draw it off at its source and wear a mask "
+    "that fits. Local limits count.",
+    "Adhesives and finishes: the maker's sheet says what hands, skin, eyes and lungs must be kept "
+    "from, at what temperature and for how long; it wins over any paper of ours.",
+    "Presses and bags: keep within the rating of press, bag, hoses and pump. A pressure vessel is "
+    "for those who are licensed for it.",
+    "Electric, gas and pressure work that asks for a licence is for those who hold it. Local rules "
+    "come before this sheet.",
+)
+WIDEST = 190.0
+"""mm: longer lines are hard to follow."""
+SAID = {"stop": "STOP: do not cut", "warn": "warning", "note": "note"}
+
+
+def pages(layout: Layout, look: Look, findings: Sequence[Finding] = ()) -> list[Page]:
+    """Findings, the gravest first, then notes and cautions."""
+    ordered = sorted(findings, key=lambda finding: LEVELS.index(finding.level))
+    rows = [_found(finding) for finding in ordered]
+    if not rows:
+        rows = [("note", "The checks found nothing that speaks against cutting.", "")]
+    rows += [("note", text.format(counted=counted(layout)), "") for text in NOTES]
+    rows += [("caution", text, "") for text in CAUTIONS]
+    headings, large = ("", "what", "positions"), look.paper.wide > 400.0
+    return table_pages(
+        look, CODE, TITLE, headings, rows, (), (DRY_LAY,), PLAIN if large else SMALL, WIDEST
+    )  # fmt: skip
+
+
+def _found(finding: Finding) -> tuple[str, str, str]:
+    words = " ".join(part for part in (finding.text, finding.remedy) if part)
+    return SAID[finding.level], words, runs(finding.pieces)

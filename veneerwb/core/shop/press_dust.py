@@ -1,0 +1,53 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Which woods are named as sensitising, and what is to be said of dust.
+
+That wood dust can cause asthma, that of western red cedar most of all, skin troubles, and that of
+hardwoods cancer of the nose: Health and Safety Executive, COSHH and woodworkers (web page, read
+2026). That wood dust causes cancer in man: IARC Monographs vol. 100C (2012), as reported. The names
+are those marked as sensitisers in a chart of toxic woods that a woodturners' journal printed in
+June 1990 and that is often reprinted (secondary). No such list is complete: a wood that is not
+named is not thereby harmless.
+"""
+
+from __future__ import annotations
+
+from veneerwb.core.wood import words
+
+SENSITISING = (
+    "beech", "birch", "blackwood", "boxwood", "cocobolo", "cypress, bald", "ebony",
+    "goncalo alves", "greenheart", "iroko", "mahogany", "mansonia", "maple, spalted", "myrtle",
+    "oak", "obeche", "olivewood", "opepe", "padauk", "pau ferro", "redwood", "rosewood",
+    "sassafras", "spruce", "teak", "walnut, black", "wenge", "western red cedar", "zebrawood",
+)  # fmt: skip
+LIMITS = (
+    "Limits in air (check the current text): wood dust, NIOSH 1 mg/m3; OSHA 29 CFR 1910.1000 as "
+    "particulates 15 mg/m3 total, 5 respirable."
+)
+
+
+def named_as(species: str) -> str:
+    """The name in the list that a species falls under, "" for none: "Santos rosewood" under
+    rosewood."""
+    have = words(species.replace("(", " ").replace(")", " ").replace("-", " "))
+    return next((name for name in SENSITISING if words(name) <= have), "")
+
+
+def dust_caution(species: str) -> str:
+    """What is to be said of the dust of a wood ("": not known which)."""
+    name = named_as(species)
+    if name:
+        said = (
+            f"this wood ({species}) is named among the sensitising ones ({name}): once sensitised, "
+            "a body answers to the least trace of it with skin, nose or asthma."
+        )
+    elif species:
+        said = (
+            f"{species} is not named in the list of sensitising woods used here, which is not "
+            "complete: take it as one until you know better."
+        )
+    else:
+        said = "which wood this is was not entered: take it as a sensitising one."
+    return (
+        f"Dust: {said} Wood dust of any kind can bring asthma, that of hardwoods cancer of the "
+        "nose. Draw it off where it is made, wear a fitted mask, do not blow or sweep it."
+    )

@@ -1,0 +1,372 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The templates of a layout.
+
+For a stack there is one for each cut (`Layout.cuts`), and where the pieces of a cut differ one for
+each differing piece besides, to mark it on its own leaf; all are seen from the faces of the leaves.
+For cutting single leaves there is one for each differing piece with the show face up: of a turned
+piece it is the mirror image, since there the back of the leaf is up. Templates that are laid on
+whole leaves have the pins' holes, mirrored with the rest: by them the leaf and the tool agree.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from veneerwb.core import edge as edges
+from veneerwb.core.edge import Edge, Line, Point
+from veneerwb.core.layout import Layout, Piece, Recipe
+from veneerwb.core.matches.asked import between
+from veneerwb.core.matches.quarters import Quarters
+from veneerwb.core.matches.radial import Radial
+from veneerwb.core.matches.rings import Rings
+from veneerwb.core.plane import IDENTITY, LONGEST, TOUCH, Motion
+from veneerwb.core.region import joined
+from veneerwb.core.shop.lettering import runs
+from veneerwb.core.shop.template import BACK, FACE, PIECE, SINGLE, STACK, Pin, Template, axis_of
+from veneerwb.core.shop.template_over import EXACT, Over, cut_over, overs_for, seams_of, tip_of
+from veneerwb.core.shop.template_union import unions
+
+if TYPE_CHECKING:
+    from veneerwb.core.shop.cutting_piles import Pile
+
+MOST_TOOL = 50.0
+"""mm: no kerf and no cutter is wider."""
+_MIRROR = Motion(mirrored=True)
+_ALIKE = 10.0 * TOUCH
+_NEAR = 1000.0 * TOUCH  # where seams meet is less sure than where they run
+
+
+@dataclass(frozen=True)
+class StackCut:
+    """The positions that are cut at once, the letter of the stack that lies there, its pins
+    (bundle mm), and the positions in `again` whose own outline is marked on their leaf first, since
+    a seam of theirs lies within that of the cut."""
+
+    positions: tuple[int, ...]
+    stack: str = ""
+    pins: tuple[Pin, ...] = ()
+    again: tuple[int, ...] = ()
+
+
+def stack_cuts(
+    stacks: Sequence[Pile], pins: Mapping[str, Sequence[Pin]] | None = None, top: int = 1
+) -> list[StackCut]:
+    """The cuts of a cutting plan for its `top`-th top, with each stack's pins by its letter."""
+    return [
+        StackCut(cut.positions, pile.name if len(stacks) > 1 else "",
+                 tuple((pins or {}).get(pile.name, ())), cut.again)
+        for pile in stacks for cut in pile.cuts if cut.top == top
+    ]  # fmt: skip
+
+
+def templates(
+    layout: Layout,
+    overs: Over | Sequence[Over] = EXACT,
+    tool: float = 0.0,
+    singly: bool = False,
+    name: str = "",
+    cuts: Sequence[StackCut] = (),
+    rests: str = "",
+    base: float = 0.0,
+) -> list[Template]:
+    """The templates of a layout.
+
+    overs:  how much over seams are cut: one for all, or one for each seam edge of each outline,
+            counter-clockwise. The rim is cut with the layout's oversize.
+    tool:   width in mm of the kerf or the cutter, for the line that its middle runs on.
+    singly: for cutting single leaves, the show face up, in place of the stack.
+    name:   the layout's name on the templates; the top's if empty.
+    cuts:   what is cut at once, where that is not as `Layout.cuts` has it; see `stack_cuts`.
+    rests:  the sentence on what the registers rest.
+    base:   length in mm over which angles are set out; 0 to have it chosen.
+
+    VeneerError for overs that cannot be cut.
+    """
+    wide = between("width of the tool", tool, 0.0, MOST_TOOL)
+    long = between("base of the set-out", base, 0.0, LONGEST)
+    maker = _Maker(layout, overs, wide, singly, name or layout.top.name, rests, long)
+    at_once = cuts or [StackCut(cut.pieces) for cut in layout.cuts]
+    return maker.single(at_once) if singly else maker.stack(at_once)
+
+
+def outlines_over(
+    layout: Layout, pieces: Sequence[Piece], over: Over
+) -> list[tuple[Edge, Edge, list[Piece]]]:
+    """What one cut through these pieces runs along: round each group of them that hangs together,
+    exactly and as its template has it, with seams over (bundle mm). VeneerError as for
+    `templates`."""
+    maker = _Maker(layout, over, 0.0, False, "", "", 0.0)
+    found = []
+    for outline, served in _groups(pieces):
+        frame, tip = maker._frame(outline, served)
+        cut = maker._over(edges.moved(outline, frame), tip and frame.point(tip), "The cut")
+        found.append((outline, edges.moved(cut, frame.inverse()), served))
+    return found
+
+
+@dataclass(frozen=True)
+class _Maker:
+    layout: Layout
+    overs: Over | Sequence[Over]
+    tool: float
+    singly: bool
+    name: str
+    rests: str
+    base: float
+
+    def stack(self, at_once: Sequence[StackCut]) -> list[Template]:
+        pieces = {piece.position: piece for piece in self.layout.pieces}
+        cuts = [(cut, [pieces[position] for position in cut.positions]) for cut in at_once]
+        groups = [(cut, *group) for cut, served in cuts for group in _groups(served)]
+        kinds: list[tuple[Template, list[str]]] = []
+        for cut, outline, served in groups:
+            title = "Template of the cut" + (f", stack {cut.stack}" if cut.stack else "")
+            made = self._made(STACK, 0, title, outline, served, served, cut.pins)
+            known = next((k for k, (one, _) in enumerate(kinds) if _serves_too(one, made)), None)
+            if known is None:
+                kinds.append((made, [cut.stack]))
+            else:
+                one, letters = kinds[known]
+                kinds[known] = _both(one, made), [*letters, cut.stack]
+        found = []
+        for k, (one, letters) in enumerate(kinds, start=1):
+            title = "Template of the cut" + (f" {k} of {len(kinds)}" if len(kinds) > 1 else "")
+            letters = sorted(set(filter(None, letters)), key=lambda name: (len(name), name))
+            title += f", stack{'s' if len(letters) > 1 else ''} {', '.join(letters)}" if letters \
+                else ""
+            found.append(replace(one, number=k, title=title))
+        differing = [p for _, served in cuts if len(_kinds(map(self._look, served))) > 1
+                     for p in served]
+        pinned = {position: cut.pins for cut, _ in cuts for position in cut.again}
+        return [*found, *self._of_pieces(differing, PIECE, pinned)]
+
+    def single(self, at_once: Sequence[StackCut]) -> list[Template]:
+        pinned = {position: cut.pins for cut in at_once for position in cut.positions}
+        return self._of_pieces(self.layout.pieces, SINGLE, pinned)
+
+    def _of_pieces(
+        self, pieces: Sequence[Piece], kind: str, pinned: Mapping[int, Sequence[Pin]]
+    ) -> list[Template]:
+        """One for all pieces that look alike, their pins with them."""
+        found = []
+        pins = [pinned.get(piece.position, ()) for piece in pieces]
+        for members in _kinds(map(self._look, pieces, pins)):
+            alike = [pieces[k] for k in members]
+            first, numbers = alike[0], runs(piece.position for piece in alike)
+            title = f"Template of piece{'s' if len(alike) > 1 else ''} {numbers}"
+            outline = _drawn(first.blank_edge, self._seen(first) @ first.onto_bundle)
+            found.append(self._made(kind, first.position, title, outline, alike, alike[:1],
+                                    pins[members[0]]))
+        return found
+
+    def _seen(self, piece: Piece) -> Motion:
+        """Bundle mm to mm as seen from the side that is up."""
+        return _MIRROR if self.singly and piece.turned else IDENTITY
+
+    def _look(self, piece: Piece, pins: Sequence[Pin] = ()) -> _Look:
+        seen = self._seen(piece)
+        blank = _drawn(piece.blank_edge, seen @ piece.onto_bundle)
+        frame, _ = self._frame(blank, [piece])
+        way = frame @ seen
+        net = _drawn(piece.edge, way @ piece.onto_bundle)
+        holes = tuple(pin.moved(way) for pin in pins)
+        return _Look(edges.moved(blank, frame), net, _grain(way), seen.mirrored, holes)
+
+    def _frame(self, outline: Edge, served: Sequence[Piece]) -> tuple[Motion, Point | None]:
+        """What takes an outline (mm as seen) to its template's frame, and its tip, if that is where
+        the pieces of the top meet."""
+        tip, centres = tip_of(outline), _centres(self.layout.recipe)
+        ways = (self._seen(piece) @ piece.onto_bundle for piece in served)
+        places = [way.point(centre) for way in ways for centre in centres]
+        if tip is None or all(math.dist(tip, place) > _NEAR for place in places):
+            x, y = (edges.extent(outline, turn)[0] for turn in (0.0, 90.0))
+            return Motion(dx=-x, dy=-y), None
+        first, angle = _directions(outline, tip)[0], _angle(outline, tip)
+        turn = axis_of(angle) - angle / 2.0 - first
+        return Motion(turn) @ Motion(dx=-tip[0], dy=-tip[1]), tip
+
+    def _over(self, blank: Edge, tip: Point | None, title: str) -> Edge:
+        """An outline in its frame with its seams over."""
+        return cut_over(blank, overs_for(blank, self.overs, title), tip, title)
+
+    def _made(
+        self, kind: str, number: int, title: str, outline: Edge, served: Sequence[Piece],
+        shown: Sequence[Piece], pins: Sequence[Pin] = (),
+    ) -> Template:  # fmt: skip
+        """A template of an outline (mm as seen from the side up) that shows these pieces."""
+        seen = self._seen(served[0])
+        frame, tip = self._frame(outline, served)
+        blank, way = edges.moved(outline, frame), frame @ seen
+        tip = frame.point(tip) if tip else None
+        nets = [_drawn(p.edge, way @ p.onto_bundle) for p in shown]
+        holes = [edges.moved(h, way @ p.onto_bundle) for p in shown for h in p.holes]
+        return Template(
+            kind=kind,
+            number=number,
+            title=title,
+            cut=self._over(blank, tip, title),
+            nets=tuple(nets[k] for k in _different(nets)),
+            holes=tuple(holes[k] for k in _different(holes)),
+            overs=tuple(overs_for(blank, self.overs, title)),
+            oversize=_oversize(self.layout.recipe),
+            tip=tip,
+            angle=_angle(blank, tip),
+            grain=_grain(way),
+            up=BACK if seen.mirrored else FACE,
+            positions=tuple(p.position for p in served),
+            leaves=tuple(p.leaf for p in served),
+            turned=tuple(p.position for p in served if p.turned),
+            tool=self.tool,
+            pins=tuple(pin.moved(way) for pin in pins),
+            name=self.name,
+            revision=self.layout.revision,
+            rests=self.rests,
+            base=self.base,
+        )
+
+
+def _groups(pieces: Sequence[Piece]) -> list[tuple[Edge, list[Piece]]]:
+    """The outlines round the blanks of one cut (bundle mm), each with the pieces in it."""
+    blanks = [_drawn(p.blank_edge, p.onto_bundle) for p in pieces]
+    different = _different(blanks)
+    found = []
+    for outline, members in unions([blanks[k] for k in different]):
+        within = [blanks[different[m]] for m in members]
+        served = [p for p, b in zip(pieces, blanks) if any(_same(b, one) for one in within)]
+        found.append((outline, served))
+    return found
+
+
+def _drawn(edge: Edge, way: Motion) -> Edge:
+    """An edge of a piece moved, and whole where it is parted for its neighbours' sake."""
+    return joined(edges.moved(edge, way))
+
+
+# --- frames ---------------------------------------------------------------------------------------
+
+
+def _centres(recipe: Recipe | None) -> list[Point]:
+    """Where on the top the pieces of a match meet at their tips (top mm)."""
+    if isinstance(recipe, Radial):
+        return [recipe.centre]
+    if isinstance(recipe, Rings):
+        return [recipe.inner.centre, recipe.outer.centre]
+    quarters = isinstance(recipe, Quarters) and recipe.kind != "herringbone"
+    return [(0.0, 0.0)] if quarters else []
+
+
+def _oversize(recipe: Recipe | None) -> float | None:
+    """The oversize of the rim, where the recipe tells."""
+    return getattr(recipe.outer if isinstance(recipe, Rings) else recipe, "oversize", None)
+
+
+def _angle(outline: Edge, tip: Point | None) -> float | None:
+    if tip is None:
+        return None
+    first, last = _directions(outline, tip)
+    return (last - first) % 360.0
+
+
+def _directions(outline: Edge, tip: Point) -> tuple[float, float]:
+    """The directions from the tip along the seam that leaves it and along the one that comes to
+    it."""
+    ways = {}
+    for seam in (outline[k] for k in seams_of(outline)):
+        if isinstance(seam, Line):
+            leaves = math.dist(seam.end, tip) > math.dist(seam.start, tip)
+            x, y = seam.slope(0.0)
+            ways[leaves] = math.degrees(math.atan2(y, x)) + (0.0 if leaves else 180.0)
+    return ways[True], ways[False]
+
+
+def _grain(way: Motion) -> float:
+    """The direction in degrees of the leaf's upper end, after a way from the bundle."""
+    (x0, y0), (x1, y1) = way.point((0.0, 0.0)), way.point((0.0, 1.0))
+    return math.degrees(math.atan2(y1 - y0, x1 - x0))
+
+
+# --- what is alike --------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class _Look:
+    """A piece as its template shows it."""
+
+    blank: Edge
+    net: Edge
+    grain: float
+    mirrored: bool
+    pins: tuple[Pin, ...]
+
+    def like(self, other: _Look) -> bool:
+        return (
+            self.mirrored == other.mirrored
+            and abs(math.remainder(self.grain - other.grain, 360.0)) < 1e-6
+            and _same(self.blank, other.blank)
+            and _same(self.net, other.net)
+            and _at_one(self.pins, other.pins)
+        )
+
+
+def _at_one(a: Sequence[Pin], b: Sequence[Pin]) -> bool:
+    return len(a) == len(b) and all(math.dist(p.at, q.at) <= _NEAR for p, q in zip(a, b))
+
+
+def _serves_too(a: Template, b: Template) -> bool:
+    """Whether the template of one stack serves another."""
+    return (
+        _same(a.cut, b.cut)
+        and len(a.nets) == len(b.nets)
+        and all(any(_same(net, one) for one in b.nets) for net in a.nets)
+        and len(a.holes) == len(b.holes)
+        and all(any(_same(hole, one) for one in b.holes) for hole in a.holes)
+        and abs(math.remainder(a.grain - b.grain, 360.0)) < 1e-6
+        and _at_one(a.pins, b.pins)
+    )
+
+
+def _both(a: Template, b: Template) -> Template:
+    """A template that serves what two like ones do, by position."""
+    pairs = sorted(zip((*a.positions, *b.positions), (*a.leaves, *b.leaves)))
+    return replace(
+        a, positions=tuple(p for p, _ in pairs), leaves=tuple(leaf for _, leaf in pairs),
+        turned=tuple(sorted((*a.turned, *b.turned))),
+    )
+
+
+def _kinds(looks: Iterable[_Look]) -> list[list[int]]:
+    """The numbers of the looks that one template serves, together."""
+    kinds: list[tuple[_Look, list[int]]] = []
+    for k, look in enumerate(looks):
+        members = next((members for known, members in kinds if known.like(look)), None)
+        if members is None:
+            kinds.append((look, [k]))
+        else:
+            members.append(k)
+    return [members for _, members in kinds]
+
+
+def _different(outlines: Sequence[Edge]) -> list[int]:
+    """The numbers of the outlines that no earlier one is like."""
+    found: list[int] = []
+    for k, outline in enumerate(outlines):
+        if not any(_same(outline, outlines[j]) for j in found):
+            found.append(k)
+    return found
+
+
+def _same(a: Edge, b: Edge) -> bool:
+    return len(a) == len(b) and bool(np.abs(_marks(a) - _marks(b)).max() <= _ALIKE)
+
+
+def _marks(edge: Edge) -> np.ndarray:
+    """Start and middle of each segment, from the lowest (of several the leftmost) corner on."""
+    corners = [(round(y, 4), round(x, 4)) for x, y in (segment.start for segment in edge)]
+    first = corners.index(min(corners))
+    run = [*edge[first:], *edge[:first]]
+    return np.array([p for segment in run for p in (segment.start, segment.at(0.5))])
