@@ -1,12 +1,13 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The main job without a screen: a generated bundle is proved and registered from its photographs,
-then laid as a round top in 16 ways, then 12 by a spreadsheet cell.
+then laid as a round top in 16 ways, then 12 by a spreadsheet cell, and that goes to the bench.
 
 Runs inside FreeCAD (`bash resources/demo/run.sh`) and writes into out/.
 """
 
 from __future__ import annotations
 
+import shutil
 import sys
 from pathlib import Path
 from typing import Any
@@ -29,11 +30,25 @@ from veneerwb.core.files import write_beside
 from veneerwb.core.photos import save_png
 from veneerwb.core.sequence import registered
 from veneerwb.core.shop.cutlist import write_csv
+from veneerwb.core.shop.methods import SAW
+from veneerwb.host import bench as benches
+from veneerwb.host import packet
 from veneerwb.host.objects import add_bundle, add_match, layout
+from veneerwb.host.objects.base import Refused
+from veneerwb.host.objects.bench import add_bench
+from veneerwb.host.objects.closing import add_closing
 from veneerwb.paint import picture
 
 OUT = Path(__file__).resolve().parents[2] / "out"
 PX_PER_MM = 0.75
+TITLE = "Round table top"
+SHOP = {
+    "CutBy": "saw", "Kerf": SAW.kerf, "Lean": SAW.lean, "AtOnce": SAW.most, "Boards": SAW.board,
+    "SeamsCut": "over by an angle",
+    "Press": "vacuum bag", "PressWidth": 1500.0, "PressLength": 1600.0, "MostPressure": 85.0,
+    "Altitude": 250.0, "Price": 480.0, "PricePer": "bundle", "Currency": "EUR",
+}  # fmt: skip
+"""An invented shop: a saw with sandwich boards, a vacuum bag with its pump, the bundle's price."""
 
 
 def main() -> None:
@@ -41,6 +56,7 @@ def main() -> None:
     OUT.mkdir(exist_ok=True)
     doc = FreeCAD.newDocument("RoundTop")
     bundle = add_bundle(doc, register(proved(photographed())))
+    bundle.Follows = "figure"  # what `register` goes by
     sheet = doc.addObject("Spreadsheet::Sheet", "Sizes")
     sheet.set("A1", "ways")
     sheet.set("B1", "16")
@@ -56,6 +72,7 @@ def main() -> None:
         write(match, f"top-{ways}-ways")
         shown.append(picture(layout(match), px_per_mm=0.4))
     save_png(OUT / "both.png", np.hstack(shown))
+    to_the_bench(match)
     doc.saveAs(str(OUT / "round-top.FCStd"))
 
 
@@ -101,8 +118,29 @@ def write(match: Any, name: str) -> None:
     print(f"{name}: {solids} solids, {area / 1e6:.6f} m2, revision {laid.revision}")
 
 
+def to_the_bench(match: Any) -> None:
+    """The sheets of a match in its document, and its packet in a fresh folder."""
+    doc = match.Document
+    closing = add_closing(doc, match)
+    doc.recompute()
+    bench = add_bench(doc, match, Title=TITLE, SeamAngle=closing.Over, **SHOP)
+    doc.recompute()
+    benches.refresh(bench)
+    doc.recompute()
+    if bench.Message or bench.State:
+        sys.exit(bench.Message or bench.State)
+    packets = OUT / "packet"
+    packets.mkdir(exist_ok=True)
+    for old in packets.glob(f"{TITLE} *"):
+        shutil.rmtree(old)
+    written = packet.write(bench, str(packets))
+    if written.left_out:
+        sys.exit("\n".join(f"{part.name}: {part.why}" for part in written.left_out))
+    print(f"\nthe packet: {written.folder.relative_to(OUT.parent)}")
+
+
 if __name__ == "__main__":
     try:
         main()
-    except VeneerError as refused:
+    except (VeneerError, Refused) as refused:
         sys.exit(str(refused))

@@ -12,6 +12,9 @@ from veneerwb.host import bills, panels, solids, values
 from veneerwb.host.objects import add_build_up, add_match, add_stock, parts_of
 from veneerwb.host.objects.buildup import take_down
 
+FIRST_ROW = 5
+"""Where the headings of a bill stand in its sheet."""
+
 ALL = {
     "CoreThickness": 16.0, "CrossbandAbove": 1.5, "CrossbandBelow": 1.5, "BackerThickness": 0.5,
     "LippingWidth": 8.0, "BorderWidth": 40.0, "LineWidth": 3.0,
@@ -199,7 +202,7 @@ def test_findings_follow_the_build_up(doc, match, built):
 # --- the bill ----------------------------------------------------------------------------------
 
 
-def rows_of(sheet, first=bills.FIRST_ROW + 1):
+def rows_of(sheet, first=FIRST_ROW + 1):
     found = []
     while sheet.getContents(f"A{first + len(found)}"):
         row = first + len(found)

@@ -28,6 +28,7 @@ NAMES = [  # in every saved document: never to change
     ("veneerwb.host.objects.facing", "Facing"),
     ("veneerwb.host.objects.drawing", "Drawing"),
     ("veneerwb.host.objects.spot", "Spot"),
+    ("veneerwb.host.objects.closing", "Closing"),
     ("veneerwb.host.objects.buildup", "BuildUp"),
     ("veneerwb.host.objects.buildup", "Parts"),
     ("veneerwb.host.objects.run", "Run"),

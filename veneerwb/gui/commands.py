@@ -73,6 +73,25 @@ def seen_first(drawings: Found) -> Found:
     return before(chosen_first(drawings), meant)
 
 
+def benched_first(matches: Found) -> Found:
+    """Matches, first the one that is selected or whose bench is."""
+    meant = [one.Match for one in selected() if kind_of(one) == "Bench"]
+    return before(chosen_first(matches), meant)
+
+
+def sheets_seen_first(benches: Found) -> Found:
+    """Benches, first the one that is selected with its match or a page, or whose page is seen."""
+    import FreeCADGui
+
+    from veneerwb.host.shop_pages import bench_of
+
+    seen = getattr(FreeCADGui.activeView(), "getPage", lambda: None)()
+    meant = [bench_of(one) for one in [*selected(), seen] if one]
+    meant += [one for match in selected() for one in match.InList
+              if kind_of(one) == "Bench" and one.Match == match]  # fmt: skip
+    return before(chosen_first(benches), meant)
+
+
 def opens(module: str, action: str, *given: Callable[[Found], Any]) -> Callable[[Found], None]:
     """Calls `action` of a module of the screens with what `given` makes of what was found."""
 
@@ -277,6 +296,15 @@ COMMANDS: tuple[Command | None, ...] = (
         opens("panels.check", "look", document, every), ("Match",),
     ),
     Command(
+        "Veneer_CloseRing", "veneer-closing",
+        QT_TRANSLATE_NOOP("Veneer_CloseRing", "Close the Ring"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_CloseRing",
+            "How much over to cut the wedges of the selected match; as cut, what to true and where",
+        ),
+        opens("panels.closing", "look", first), ("Match",), cut_here_first,
+    ),
+    Command(
         "Veneer_DrawMatch", "veneer-drawing",
         QT_TRANSLATE_NOOP("Veneer_DrawMatch", "New Drawing"),
         QT_TRANSLATE_NOOP(
@@ -290,6 +318,30 @@ COMMANDS: tuple[Command | None, ...] = (
         QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save Drawing as PDF..."),
         QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save the selected drawing as a PDF file"),
         opens("saving", "save_drawing", first), ("Drawing",), seen_first,
+    ),
+    Command(
+        "Veneer_Bench", "veneer-bench",
+        QT_TRANSLATE_NOOP("Veneer_Bench", "To the Bench"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_Bench",
+            "Make the sheets of the selected match for the shop; say how it cuts, tapes, presses",
+        ),
+        opens("panels.bench", "look", first), ("Match",), benched_first,
+    ),
+    Command(
+        "Veneer_RefreshSheets", "veneer-refresh",
+        QT_TRANSLATE_NOOP("Veneer_RefreshSheets", "Refresh Sheets"),
+        QT_TRANSLATE_NOOP("Veneer_RefreshSheets", "Make the sheets as the match is now"),
+        opens("packet", "refresh_sheets", first), ("Bench",), sheets_seen_first,
+    ),
+    Command(
+        "Veneer_WritePacket", "veneer-packet",
+        QT_TRANSLATE_NOOP("Veneer_WritePacket", "Write Packet..."),
+        QT_TRANSLATE_NOOP(
+            "Veneer_WritePacket",
+            "Write all sheets, templates, plans and lists for the shop into a folder",
+        ),
+        opens("packet", "write_packet", first), ("Bench",), sheets_seen_first,
     ),
     None,
     Command(

@@ -13,7 +13,9 @@ ICONS = {
     "Bundle": "veneer-bundle",
     "Stock": "veneer-stock",
     "Drawing": "veneer-drawing",
+    "Bench": "veneer-bench",
     "Spot": "veneer-kept",
+    "Closing": "veneer-closing",
 }
 
 
@@ -44,30 +46,41 @@ class ItemView:
 
             page = page_of(self.obj)
             return [page] if page is not None else []
+        if kind == "Bench":
+            from veneerwb.host import shop_pages
+
+            return list(shop_pages.pages_of(self.obj).values())
         return []
 
     def doubleClicked(self, view: Any) -> bool:
-        """Opens a drawing's panel, or a bundle's, or goes to a kept spot; true, so that the host
-        does nothing of its own."""
+        """Opens the panel of a drawing, a bench or a bundle, or goes to a kept spot; true, so that
+        the host does nothing of its own."""
         if kind_of(view.Object) == "Spot":
             from veneerwb.gui.spot_tabs import take_up
 
             take_up(view.Object)
             return True
-        from veneerwb.gui.panels import drawing, live, particulars
+        from veneerwb.gui.panels import bench, closing, drawing, live, particulars
 
-        panels = {"Drawing": drawing.DrawingPanel, "Bundle": particulars.ParticularsPanel}
+        panels = {
+            "Drawing": drawing.DrawingPanel,
+            "Bench": bench.BenchPanel,
+            "Closing": closing.ClosingPanel,
+            "Bundle": particulars.ParticularsPanel,
+        }
         panel = panels.get(kind_of(view.Object))
         if panel is not None:
             live.edit(panel, view.Object)
         return panel is not None
 
     def onDelete(self, view: Any, parts: Any) -> bool:
-        """A drawing takes its page with it, in the same undo step."""
-        if kind_of(view.Object) == "Drawing":
-            from veneerwb.host import sheets
+        """A drawing or a bench takes its pages with it, in the same undo step."""
+        from veneerwb.host import sheets, shop_pages
 
+        if kind_of(view.Object) == "Drawing":
             sheets.remove_page(view.Object)
+        elif kind_of(view.Object) == "Bench":
+            shop_pages.remove_pages(view.Object)
         return True
 
     def dumps(self) -> None:

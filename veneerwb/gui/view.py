@@ -13,6 +13,8 @@ from veneerwb.gui.pictured import PICTURES, Pictured
 from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused, kind_of
 
+BELOW = ("Spot", "Closing")
+"""What hangs below a match."""
 SWITCHES = {
     "Seams": "Whether the seams are drawn on the pictures",
     "Numbers": "Whether positions and leaves are written on the pictures, underlined for a turned "
@@ -45,17 +47,17 @@ _watching: list[Any] = []
 
 
 class Kept:
-    """The tree asks a match which spots are kept of it when the match changes, not when they do: so
-    it is told of a change."""
+    """The tree asks a match what hangs below it when the match changes, not when that does: so it
+    is told of a change."""
 
     def slotChangedObject(self, obj: Any, name: str) -> None:
-        if name == "Match" and kind_of(obj) == "Spot" and not obj.Document.Restoring:
+        if name == "Match" and kind_of(obj) in BELOW and not obj.Document.Restoring:
             self._tell(obj.Match)
 
     def slotDeletedObject(self, obj: Any) -> None:
         """Later, when it has gone: else the tree would not see a change when undo brings it back.
         """
-        if kind_of(obj) == "Spot":
+        if kind_of(obj) in BELOW:
             self.slotUndoDocument(obj.Document)
 
     def slotUndoDocument(self, doc: Any) -> None:
@@ -157,18 +159,20 @@ class MatchView(Pictured):
         self.laid = self.drawn_from = None
 
     def claimChildren(self) -> list[Any]:
-        """The spots that are kept of it."""
+        """The spots that are kept of it, and the closing of its ring."""
+        from veneerwb.host.objects.closing import closings_of
         from veneerwb.host.objects.spot import kept
 
-        return kept(self.obj)
+        return [*kept(self.obj), *closings_of(self.obj)]
 
     def onDelete(self, view: Any, parts: Any) -> bool:
-        """A match takes its kept spots and the panel round it with it, in the same undo step."""
+        """A match takes what hangs below it and the panel round it with it, in the same undo
+        step."""
         from veneerwb.host.objects.buildup import take_down
 
         take_down(view.Object)
-        for spot in self.claimChildren():
-            spot.Document.removeObject(spot.Name)
+        for one in self.claimChildren():
+            one.Document.removeObject(one.Name)
         return True
 
     def doubleClicked(self, view: Any) -> bool:

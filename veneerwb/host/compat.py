@@ -197,6 +197,17 @@ def symbol_scale() -> float:
     return 96.0 / 90.0 if version() < (1, 1) else 1.0
 
 
+def use_drawing_font() -> None:
+    """Pages that are painted get the host's drawing font, for which their letters are reckoned."""
+    from pathlib import Path
+
+    from veneerwb.paint.pdf import use_font
+
+    fonts = Path(FreeCAD.getResourceDir()) / "Mod" / "TechDraw" / "Resources" / "fonts"
+    for path in sorted(fonts.glob("osifont*.ttf"))[:1]:
+        use_font(str(path))
+
+
 def hide_frames(page: Any) -> None:
     """Shows a page as it is printed, without a frame and a name round each view."""
     view = page.ViewObject if has_window() else None

@@ -8,7 +8,6 @@ and the host recomputes it after the drawing.
 
 from __future__ import annotations
 
-import base64
 import io
 from pathlib import Path
 from typing import Any
@@ -30,7 +29,7 @@ _MARGIN = 0.4
 def add_page(drawing: Any, figures: list[str], texts: list[str]) -> Any:
     """A page with a view for each role, of which `drawing` takes care. A failure takes away again
     what was made."""
-    from veneerwb.core.shop.sheet_text import FONT
+    from veneerwb.core.shop.lettering import FONT
 
     doc, made = drawing.Document, []
 
@@ -146,8 +145,10 @@ def say_stale(views: dict[str, Any], reason: str) -> None:
 
 def set_picture(views: dict[str, Any], layout: Any, box: Any) -> None:
     """Puts the picture of a layout in its field; an empty field for a stock."""
+    from veneerwb.core.shop.drawn import (
+        Drawing,
+    )
     from veneerwb.core.shop.sheet import figure
-    from veneerwb.core.shop.sheet_svg import Drawing
 
     view = views.get(f"figure {PICTURE}")
     if view is None:
@@ -163,8 +164,8 @@ def set_picture(views: dict[str, Any], layout: Any, box: Any) -> None:
     _set_figure(view, figure(drawing, x - drawing.wide / 2.0, y - drawing.high / 2.0))
 
 
-def _preview(layout: Any) -> tuple[str, tuple[int, int]]:
-    """The picture as a data address, and its columns and rows."""
+def _preview(layout: Any) -> tuple[bytes, tuple[int, int]]:
+    """The picture as a JPEG file, and its columns and rows."""
     from PIL import Image
 
     from veneerwb.paint import picture
@@ -175,7 +176,7 @@ def _preview(layout: Any) -> tuple[str, tuple[int, int]]:
     paper.paste(image, mask=image.getchannel("A"))
     stream = io.BytesIO()
     paper.save(stream, "JPEG", quality=92, subsampling=0)
-    return f"data:image/jpeg;base64,{base64.b64encode(stream.getvalue()).decode()}", image.size
+    return stream.getvalue(), image.size
 
 
 def _set_figure(view: Any, figure: Any) -> None:

@@ -119,11 +119,11 @@ def value(box: Any) -> Any:
     if isinstance(box, QtGui.QComboBox):
         typed = box.isEditable() and box.currentText() != box.itemText(box.currentIndex())
         return box.currentText() if typed else box.currentData()
-    if isinstance(box, QtGui.QSpinBox):
+    if isinstance(box, (QtGui.QSpinBox, QtGui.QDoubleSpinBox)):
         return box.value()
     if isinstance(box, QtGui.QCheckBox):
         return box.isChecked()
-    from veneerwb.core.shop.sheet_text import clean
+    from veneerwb.core.shop.lettering import clean
 
     return clean(box.text())  # a clipboard may bring what a document cannot hold
 
@@ -138,7 +138,7 @@ def fill(box: Any, wanted: Any) -> None:
         box.setCurrentIndex(row)
         if row < 0 and box.isEditable():
             box.setEditText(str(wanted))
-    elif isinstance(box, QtGui.QSpinBox):
+    elif isinstance(box, (QtGui.QSpinBox, QtGui.QDoubleSpinBox)):
         box.setRange(min(box.minimum(), wanted), max(box.maximum(), wanted))
         box.setValue(wanted)
     elif isinstance(box, QtGui.QCheckBox):

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from veneerwb.host.objects.buildup import add_build_up, parts_of
 from veneerwb.host.objects.bundle import add_bundle, add_bundle_from_photos, core_bundle
+from veneerwb.host.objects.closing import add_closing, closing_of, closings_of
 from veneerwb.host.objects.drawing import add_drawing
 from veneerwb.host.objects.facing import add_facing, faced, set_faces
 from veneerwb.host.objects.leaf import add_leaf
@@ -19,6 +20,7 @@ from veneerwb.host.objects.stock import add_stock
 
 __all__ = [
     "add_build_up",
+    "add_closing",
     "add_bundle",
     "add_bundle_from_photos",
     "add_facing",
@@ -28,6 +30,8 @@ __all__ = [
     "add_run",
     "add_spot",
     "add_stock",
+    "closing_of",
+    "closings_of",
     "core_bundle",
     "faced",
     "layout",

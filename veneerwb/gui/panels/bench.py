@@ -1,0 +1,158 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The panel of a bench: the sheets' paper and words, how the shop cuts, tapes, presses and buys."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from veneerwb.gui.commands import of_kind
+from veneerwb.gui.panels import fields, live
+from veneerwb.gui.panels.at_work import AtWork, Progress
+from veneerwb.gui.panels.base import translate
+from veneerwb.gui.panels.live import LivePanel, start
+from veneerwb.host import shop_pages
+
+HERE = "VeneerBenchPanel"
+CHOICES = (
+    "Paper", "Unit", "Fraction", "CutBy", "SeamsCut", "FileUnit", "TilePaper", "Press", "Gauge",
+    "PricePer",
+)  # fmt: skip
+METHOD = {
+    "Kerf": "kerf", "Lean": "lean", "AtOnce": "most", "Boards": "board",
+    "BoardsBeyond": "around", "PinsClear": "clear",
+}  # fmt: skip
+"""The boxes of a way of cutting, and what the core calls them."""
+PRESSED = ("PressWidth", "PressLength", "PressMargin", "PressThickness", "MostPressure")
+RAMS, BAG = ("Rams", "RamDiameter"), ("Altitude",)
+
+
+def look(match: Any) -> None:
+    """Opens the panel on the bench of a match, a new one where it has none."""
+    from veneerwb.host.bench import bench_of_match
+    from veneerwb.host.objects.bench import add_bench
+
+    bench = bench_of_match(match)
+    if bench is not None:
+        live.edit(BenchPanel, bench)
+        return
+    step = translate(HERE, "{name} to the bench").format(name=match.Label)
+    start(BenchPanel, match.Document, step, lambda: add_bench(match.Document, match), fresh=True)
+
+
+class BenchPanel(LivePanel, AtWork):
+    """Asks how a match goes to the bench; its sheets are made anew when it is left by OK."""
+
+    names = (
+        "Match", "Paper", "Unit", "Fraction", "Base", "Title", "Number", "Owner", "CreatedBy",
+        "ApprovedBy", "CutBy", *METHOD, "PinMargin", "SeamsCut", "SeamAngle", "SeamWidth", "Tool",
+        "FileUnit", "TilePaper", "FaceDown", "Press", *PRESSED, "Gauge", *RAMS, *BAG, "Adhesive",
+        "Pressure", "OpenTime", "PressTime", "Spread", "Price", "PricePer", "Currency", "Tops",
+    )  # fmt: skip
+    drawn, picture = "bench", "veneer-bench"
+    locked = ("tabs", "refresh", "usual")
+
+    def offer(self) -> None:
+        there = {one.Name: one.Label for one in of_kind(self.doc, "Match")}
+        fields.offer(self.form.Match, there, there.values())
+        for name in CHOICES:
+            fields.offer(getattr(self.form, name), self.obj.getEnumerationsOfProperty(name))
+        self.form.usual.clicked.connect(lambda: self.attempt(self._usual))
+        self.form.refresh.clicked.connect(lambda: self.attempt(self._refresh))
+        self.connect("packet", self._packet)
+
+    def wanted(self, name: str, shown: Any) -> Any:
+        return self.doc.getObject(shown or "") if name == "Match" else shown
+
+    def arrange(self) -> None:
+        """Only what is asked of the present choices."""
+        seams, press = self.value("SeamsCut"), self.value("Press")
+        shown = {
+            "Fraction": self.value("Unit") != "mm",
+            "SeamAngle": seams == "over by an angle",
+            "SeamWidth": seams == "over by a width",
+            "BoardsBeyond": bool(self.value("Boards")) or self.value("CutBy") == "saw",
+            **dict.fromkeys(PRESSED, press != "not said"),
+            **dict.fromkeys(RAMS, press == "press"),
+            **dict.fromkeys(BAG, press == "vacuum bag"),
+        }
+        for name, here in shown.items():
+            self.show_row(getattr(self.form, name), here)
+
+    def _usual(self) -> None:
+        """What is common practice for the way of cutting that is chosen."""
+        from veneerwb.core.shop.methods import METHODS
+
+        how = METHODS[self.value("CutBy")]
+        for box, name in METHOD.items():
+            self.fill(box, getattr(how, name))
+        self.changed()
+
+    # --- what came of it ----------------------------------------------------------------------
+
+    def tell(self) -> None:
+        super().tell()
+        self.form.state.setText(self._state())
+        self.form.yields.setText(self._yields())
+
+    def _state(self) -> str:
+        if self.obj.State:
+            return translate(HERE, "The sheets are not up to date: {why}").format(
+                why=self.obj.State
+            )
+        if not shop_pages.pages_of(self.obj):
+            return translate(HERE, "No sheets yet: OK makes them.")
+        return translate(HERE, "The sheets show revision {mark}.").format(mark=self.obj.Revision)
+
+    def _yields(self) -> str:
+        """What is used, and what would do if it were still to be bought."""
+        from veneerwb.core.shop.cost import yields
+        from veneerwb.core.shop.planning import planned_for
+        from veneerwb.host.bench import layout_of
+
+        layout, match = layout_of(self.obj), self.obj.Match
+        found = yields(layout)
+        least = planned_for(layout, match.Spares, match.Margin.Value, self.value("Tops"))
+        text = translate(
+            HERE,
+            "Used: {used} m2 of {bought} m2 bought, {share} %.\n\nStill to buy? {leaves} leaves in "
+            "sequence, {spares} of them spare, each at least {width} x {length}.",
+        )
+        return text.format(
+            used=f"{found.used:.3f}", bought=f"{found.bought:.3f}",
+            share=f"{100.0 * found.of_bundle.used_of_bought:.1f}", leaves=least.leaves,
+            spares=least.spares, width=fields.length(least.width),
+            length=fields.length(least.length),
+        )  # fmt: skip
+
+    def _refresh(self) -> None:
+        """A part of the panel's step."""
+        from veneerwb.host import bench
+
+        self._lay()
+        bench.refresh(self.obj)
+        self.doc.recompute()
+        self.tell()
+
+    def _packet(self) -> None:
+        from veneerwb.gui import packet
+
+        folder = packet.ask(self.obj)
+        if folder:
+            self.at_work("packet", lambda progress: self._write(folder, progress))
+
+    def _write(self, folder: str, progress: Progress) -> None:
+        from veneerwb.gui import packet as packets
+        from veneerwb.host import packet
+
+        self._refresh()
+        written = packet.write(self.obj, folder, progress)
+        self.form.state.setText(packets.said(written))
+
+    def show_row(self, box: Any, shown: bool) -> None:
+        for one in (box, getattr(self.form, f"{box.objectName()}_label")):
+            one.setVisible(shown)
+
+    def finish(self) -> None:
+        super().finish()
+        if self.obj.State or not shop_pages.pages_of(self.obj):
+            self._refresh()
