@@ -109,6 +109,19 @@ def test_the_contents_page_tells_where_templates_are_not_as_advised(doc, bench, 
     assert "advises" not in contents_of(written(bench, tmp_path))
 
 
+def test_a_ring_of_which_no_closing_was_reckoned_is_told(doc, bench):
+    def warned():
+        return " ".join(packet.Packet(benches.at_bench(bench)).warnings)
+
+    assert "no sheet on closing the ring" in warned()
+    add_closing(doc, bench.Match)
+    doc.recompute()
+    assert "no sheet" not in warned()
+    bench.Match.Kind = "End match"
+    doc.recompute()
+    assert "no sheet" not in warned()
+
+
 def over_of(closing):
     closing.Document.recompute()
     assert closing.Over > 0.01

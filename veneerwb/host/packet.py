@@ -39,6 +39,7 @@ from veneerwb.core.shop.press_units import kpa
 from veneerwb.core.shop.template import Pin, Template
 from veneerwb.core.shop.template_make import stack_cuts, templates
 from veneerwb.core.shop.template_over import Over
+from veneerwb.core.shop.wedge import is_ring
 from veneerwb.host import bench as benches
 from veneerwb.host import compat
 from veneerwb.host.bench import AtBench
@@ -56,6 +57,10 @@ STOPPED = "STOP, do not cut by this packet: {why}"
 NOT_AS_ADVISED = (
     "The sheet on closing the ring advises to cut every wedge {advised:.2f} degrees over; the "
     "templates of this packet are cut {over:.2f} degrees over."
+)
+NOT_RECKONED = (
+    "How exact template and knife are was not said, so there is no sheet on closing the ring: "
+    "Close the Ring reckons how much over to cut, never under."
 )
 UNFORESEEN = "it failed for a reason that the addon does not know ({why})"
 
@@ -141,8 +146,11 @@ class Packet:
         return [*(STOPPED.format(why=one.text) for one in stops), *self._not_as_advised()]
 
     def _not_as_advised(self) -> Iterator[str]:
-        """Where the ring is to be trued: that the templates are not as far over as is advised."""
+        """Where a ring is to be trued: that nothing was reckoned, or that the templates are not as
+        far over as is advised."""
         closings = [one for one in closings_of(self.there.match) if not one.Message]
+        if not closings and is_ring(self.layout):
+            yield NOT_RECKONED
         bench = self.there.bench
         over = bench.SeamAngle.Value if bench.SeamsCut == "over by an angle" else 0.0
         if closings and bench.SeamsCut != "over by a width" and not closings[0].TemplateStays:

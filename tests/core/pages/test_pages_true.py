@@ -292,7 +292,7 @@ def test_findings_stand_with_their_remedy_the_gravest_first(look, sound, texts):
     made = notes.pages(layout, look("A3"), found)
     said = " ".join(texts(made))
     sound(made)
-    for finding in found:
+    for finding in (notes.in_lengths(one, look("A3").lengths) for one in found):
         assert finding.text in said and finding.remedy in said
     assert said.index("STOP") < min(said.index(f" {word} ") for word in ("note", "caution"))
 

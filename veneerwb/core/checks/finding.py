@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
@@ -12,6 +13,8 @@ from veneerwb.core.leaf import ranges
 from veneerwb.core.plane import choice
 
 LEVELS = ("stop", "warn", "note")
+LENGTHS = re.compile(r"(\{\w+\}(?:(?: x | to )\{\w+\})*) mm\b")
+"""In a sentence's template: one length, or several before one unit."""
 
 
 @dataclass(frozen=True)

@@ -15,8 +15,6 @@ from PySide import QtCore, QtGui
 MIXED = re.compile(r"""(?<![\d/.,])(\d+)(?:\s+|\s*\+\s*)(\d+)/(\d+)\s*(in|")$""")
 """12 1/2 in, 12+1/2 in, 12 1/2": how a rule is read."""
 
-LENGTHS = re.compile(r"(\{\w+\}(?:(?: x | to )\{\w+\})*) mm\b")
-"""In a sentence's template: one length, or several before one unit."""
 _MIDDLING = 50.0
 """mm: by such a length the user's unit is asked; for very short and long ones hosts take others."""
 _FINEST = 0.01
@@ -57,6 +55,8 @@ def length(mm: float, decimals: int = 1, signed: bool = False) -> str:
 
 def in_units(finding: Any) -> Any:
     """The same finding with its lengths in the user's unit."""
+    from veneerwb.core.checks.finding import LENGTHS
+
     user = unit()
     if user.mm == 1.0:
         return finding

@@ -7,6 +7,7 @@ hold them.
 
 from __future__ import annotations
 
+from veneerwb.host.objects.bench import add_bench
 from veneerwb.host.objects.buildup import add_build_up, parts_of
 from veneerwb.host.objects.bundle import add_bundle, add_bundle_from_photos, core_bundle
 from veneerwb.host.objects.closing import add_closing, closing_of, closings_of
@@ -19,12 +20,13 @@ from veneerwb.host.objects.spot import add_spot
 from veneerwb.host.objects.stock import add_stock
 
 __all__ = [
+    "add_bench",
     "add_build_up",
-    "add_closing",
     "add_bundle",
     "add_bundle_from_photos",
-    "add_facing",
+    "add_closing",
     "add_drawing",
+    "add_facing",
     "add_leaf",
     "add_match",
     "add_run",

@@ -3,11 +3,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import replace
 
-from veneerwb.core.checks.finding import LEVELS, Finding
+from veneerwb.core.checks.finding import LENGTHS, LEVELS, Finding
+from veneerwb.core.errors import number
 from veneerwb.core.layout import Layout
 from veneerwb.core.shop.counted import counted
+from veneerwb.core.shop.lengths import Lengths
 from veneerwb.core.shop.lettering import PLAIN, SMALL, runs
 from veneerwb.core.shop.page import DRY_LAY, Look, Page
 from veneerwb.core.shop.pages.tables import table_pages
@@ -42,13 +46,14 @@ CAUTIONS = (
 )
 WIDEST = 190.0
 """mm: longer lines are hard to follow."""
+NAME = re.compile(r"\{(\w+)\}")
 SAID = {"stop": "STOP: do not cut", "warn": "warning", "note": "note"}
 
 
 def pages(layout: Layout, look: Look, findings: Sequence[Finding] = ()) -> list[Page]:
     """Findings, the gravest first, then notes and cautions."""
     ordered = sorted(findings, key=lambda finding: LEVELS.index(finding.level))
-    rows = [_found(finding) for finding in ordered]
+    rows = [_found(finding, look.lengths) for finding in ordered]
     if not rows:
         rows = [("note", "The checks found nothing that speaks against cutting.", "")]
     rows += [("note", text.format(counted=counted(layout)), "") for text in NOTES]
@@ -59,6 +64,26 @@ def pages(layout: Layout, look: Look, findings: Sequence[Finding] = ()) -> list[
     )  # fmt: skip
 
 
-def _found(finding: Finding) -> tuple[str, str, str]:
-    words = " ".join(part for part in (finding.text, finding.remedy) if part)
+def _found(finding: Finding, lengths: Lengths) -> tuple[str, str, str]:
+    said = in_lengths(finding, lengths)
+    words = " ".join(part for part in (said.text, said.remedy) if part)
     return SAID[finding.level], words, runs(finding.pieces)
+
+
+def in_lengths(finding: Finding, lengths: Lengths) -> Finding:
+    """The same finding with its lengths as the shop writes them, to a tenth of a mm where they are
+    longer than one."""
+
+    def told(found: re.Match[str]) -> str:
+        def figure(write: Callable[[float], str]) -> str:
+            return NAME.sub(lambda name: write(float(finding.values[name[1]])), found[1])
+
+        plain, inches = f"{figure(_plain)} mm", f"{figure(lengths.inches)} in"
+        return {"mm": plain, "inch": inches, "both": f"{plain} ({inches})"}[lengths.unit]
+
+    texts = (LENGTHS.sub(told, text) for text in (finding.template, finding.remedy_template))
+    return replace(finding, **dict(zip(("template", "remedy_template"), texts)))
+
+
+def _plain(mm: float) -> str:
+    return number(round(mm, 1) if abs(mm) >= 1.0 else mm)
