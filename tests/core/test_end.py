@@ -38,6 +38,13 @@ def is_mirror(layout, seam):
     return motion.mirrored and float(np.abs(motion.apply(line) - line).max()) < 1e-6
 
 
+def overlap(a, b):
+    """Of two outlines, mm2. Some versions of the library take neighbours along one seam for each
+    other now and then, but not when one is smaller by a hair; that areas add up is held above."""
+    shared = a.intersection(b).area
+    return min(shared, a.buffer(-1e-6).intersection(b).area) if shared > 1e-6 else shared
+
+
 @settings(max_examples=60)
 @given(
     st.sampled_from(sorted(TOPS)), st.sampled_from(KINDS), st.integers(1, 7), st.integers(2, 4),
@@ -52,7 +59,7 @@ def test_pieces_tile_the_top_and_blanks_the_grown_top(name, kind, columns, rows,
     total = math.fsum(p.area for p in layout.pieces)
     assert total == pytest.approx(top.area, rel=1e-9, abs=1e-9 if rows == 2 else 4.0)
     for a, b in itertools.combinations(layout.pieces, 2):
-        assert a.outline.intersection(b.outline).area <= 1e-6
+        assert overlap(a.outline, b.outline) <= 1e-6
     if oversize and rows == 2:
         grown = top.blank_region(oversize).area
         assert math.fsum(edges.area(p.blank_edge) for p in layout.pieces) == pytest.approx(grown)
