@@ -9,7 +9,7 @@ import pytest
 from veneerwb.core.shop.drawn import Letters
 from veneerwb.core.shop.page import blank_page, numbered, table
 from veneerwb.host import bench as benches
-from veneerwb.host import shop_pages
+from veneerwb.host import compat, shop_pages
 from veneerwb.host.objects import add_bundle, add_match
 from veneerwb.host.objects.bench import add_bench
 from veneerwb.host.objects.closing import add_closing
@@ -271,7 +271,7 @@ def test_paper_marks_make_them_old(doc, codes, sawn):
 def test_sheets_laid_out_by_another_host_say_so(doc, bench, tmp_path, monkeypatch):
     doc.saveAs(str(tmp_path / "bench.FCStd"))
     FreeCAD.closeDocument(doc.Name)
-    monkeypatch.setattr(shop_pages, "host_mark", lambda: "another")
+    monkeypatch.setattr(compat, "symbol_scale", lambda: 0.5)
     again = FreeCAD.openDocument(str(tmp_path / "bench.FCStd"))
     bench = again.getObject("Bench")
     assert "another version of FreeCAD" in bench.State

@@ -28,6 +28,7 @@ from veneerwb.host import areas, buildups, compat, cutlists, shop_pages, values
 from veneerwb.host.objects.base import Refused, kind_of, set_if_new
 from veneerwb.host.objects.bench import Bench
 from veneerwb.host.objects.closing import closings_of
+from veneerwb.host.sheets import host_mark
 
 RESULTS = "Result"
 OTHER_HOST = "it was laid out by another version of FreeCAD; refresh the sheets."
@@ -214,7 +215,7 @@ def refresh(bench: Any) -> list[Page]:
     cutlists.fill_sheet(bench, there.layout, there.look)
     set_if_new(
         bench, Revision=there.layout.revision, SheetMark=mark, Date=there.look.date, State="",
-        HostMark=shop_pages.host_mark(), Closings=closings_of(bench.Match),
+        HostMark=host_mark(), Closings=closings_of(bench.Match),
     )  # fmt: skip
     shop_pages.say_stale(bench, "")
     return pages
@@ -270,4 +271,4 @@ def why_old(bench: Any) -> str:
         return f"the match is now {bench.Match.Revision}; refresh the sheets."
     if mark_of(bench) != bench.SheetMark:
         return "something changed; refresh the sheets."
-    return "" if bench.HostMark == shop_pages.host_mark() else OTHER_HOST
+    return "" if bench.HostMark == host_mark() else OTHER_HOST

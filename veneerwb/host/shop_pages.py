@@ -14,11 +14,11 @@ from typing import Any
 import veneerwb
 from veneerwb.host import compat
 from veneerwb.host.objects.base import kind_of
+from veneerwb.host.sheets import RED
 
 FORMS = Path(veneerwb.__file__).parents[1] / "resources" / "templates"
 CODE, ROLE, OWNER = "SheetCode", "SheetRole", "Bench"
 FIGURE, STALE = "figure", "stale"
-RED = (0.8, 0.0, 0.0)
 MOST_BLOCKS, FURTHEST = 56, 0.8
 """Annotations on a page, and the share of its width that the middle of one may lie at: what is left
 over stays in the figure."""
@@ -94,12 +94,6 @@ def _stale_lines(reason: str) -> list[str]:
 
     said = wrapped(f"NOT UP TO DATE: {reason}", STALE_WIDE - 4.0, SMALL)[:2] if reason else []
     return said or [""]
-
-
-def host_mark() -> str:
-    """Changes with the way in which a host sets text and symbols: pages laid out on another one
-    are to be laid out anew."""
-    return f"{tuple(compat.lettering())} {compat.symbol_scale():.4f}"
 
 
 # --- a page ---------------------------------------------------------------------------------------

@@ -5,9 +5,8 @@ from __future__ import annotations
 
 from typing import Any
 
-import FreeCAD
-
 from veneerwb.host import compat
+from veneerwb.host.objects import names
 from veneerwb.host.objects.base import (
     OUT,
     SECRET,
@@ -165,14 +164,15 @@ class Bench(Proxy):
 
     def __init__(self, obj: Any) -> None:
         super().__init__(obj)
-        watch()
+        names.watch()
 
     def onDocumentRestored(self, obj: Any) -> None:
         from veneerwb.host import bench, shop_pages
+        from veneerwb.host.sheets import host_mark
 
         super().onDocumentRestored(obj)
-        watch()
-        if obj.HostMark and obj.HostMark != shop_pages.host_mark():
+        names.watch()
+        if obj.HostMark and obj.HostMark != host_mark():
             shop_pages.say_stale(obj, bench.OTHER_HOST)
             set_if_new(obj, State=bench.OTHER_HOST)
 
@@ -185,29 +185,6 @@ class Bench(Proxy):
         state = bench.why_old(obj)
         shop_pages.say_stale(obj, state)
         set_if_new(obj, State=state)
-
-
-class Names:
-    """Has benches recomputed when what their sheets name is renamed, which the host counts as no
-    change."""
-
-    def slotChangedObject(self, obj: Any, name: str) -> None:
-        if name != "Label" or obj.Document is None or obj.Document.Restoring:
-            return
-        if kind_of(obj) in ("Match", "Bundle", "Stock"):
-            for one in obj.InListRecursive:
-                if kind_of(one) == "Bench":
-                    one.touch()
-
-
-_watching: list[Names] = []
-
-
-def watch() -> None:
-    """From the first bench on, names are watched."""
-    if not _watching:
-        _watching.append(Names())
-        FreeCAD.addDocumentObserver(_watching[0])
 
 
 def add_bench(doc: Any, match: Any, **properties: Any) -> Any:

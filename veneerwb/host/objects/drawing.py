@@ -8,9 +8,8 @@ import hashlib
 import os
 from typing import Any
 
-import FreeCAD
-
 from veneerwb.host.kinds import KINDS
+from veneerwb.host.objects import names
 from veneerwb.host.objects.base import (
     OUT,
     SECRET,
@@ -53,13 +52,13 @@ class Drawing(Proxy):
         from veneerwb.host import sheets
 
         super().onDocumentRestored(obj)
-        _watch()
+        names.watch()
         if obj.HostMark and obj.HostMark != sheets.host_mark():
             self.execute(obj)  # to touch it would not do: the host forgets that while it opens
 
     def __init__(self, obj: Any) -> None:
         super().__init__(obj)
-        _watch()
+        names.watch()
 
     def update(self, obj: Any) -> None:
         from veneerwb.host import sheets
@@ -75,29 +74,6 @@ class Drawing(Proxy):
             sheets.say_stale(views, sentence(error))
             raise
         sheets.say_stale(views, "")
-
-
-class Names:
-    """Has drawings recomputed when what they name is renamed, which the host counts as no
-    change."""
-
-    def slotChangedObject(self, obj: Any, name: str) -> None:
-        if name != "Label" or obj.Document is None or obj.Document.Restoring:
-            return
-        if kind_of(obj) in ("Match", "Bundle", "Stock"):
-            for one in obj.InListRecursive:
-                if kind_of(one) == "Drawing":
-                    one.touch()
-
-
-_watching: list[Names] = []
-
-
-def _watch() -> None:
-    """From the first drawing on, names are watched."""
-    if not _watching:
-        _watching.append(Names())
-        FreeCAD.addDocumentObserver(_watching[0])
 
 
 def _draw(obj: Any, views: dict[str, Any]) -> None:
