@@ -1,33 +1,20 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The one exception of the core: a code, a template and values; as text it is plain English in
-mm."""
+"""The one exception of the core: a code, a template and values; as text it is a plain sentence in
+mm, in the language spoken (English where no screen has set another)."""
 
 from __future__ import annotations
 
-from string import Formatter
+from collections.abc import Mapping
 from typing import Any
 
+from veneerwb.words import filled, number, word
 
-class _Plain(Formatter):
-    """Formats floats the way a rule is read: at most three decimals, no trailing noughts."""
-
-    def format_field(self, value: Any, format_spec: str) -> str:
-        if not format_spec and isinstance(value, float):
-            return number(value)
-        return super().format_field(value, format_spec)
+__all__ = ["VeneerError", "number", "sentence"]
 
 
-def number(value: float) -> str:
-    """`value` with at most three decimals, without trailing noughts: 3.5, 12, 0.605, 1e+300."""
-    if abs(value) >= 1e15:
-        return f"{value:g}"
-    text = f"{value:.3f}".rstrip("0").rstrip(".")
-    return "0" if text in ("-0", "") else text
-
-
-def sentence(template: str, values: dict[str, Any]) -> str:
-    """`template` filled with `values`, numbers written plainly."""
-    return _Plain().vformat(template, (), values)
+def sentence(template: str, values: Mapping[str, Any]) -> str:
+    """`template` in the language spoken, filled with `values`, numbers written plainly."""
+    return filled(word(template), values)
 
 
 class VeneerError(ValueError):

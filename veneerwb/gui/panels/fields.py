@@ -12,6 +12,8 @@ from typing import Any, NamedTuple
 import FreeCAD
 from PySide import QtCore, QtGui
 
+from veneerwb.words import word
+
 MIXED = re.compile(r"""(?<![\d/.,])(\d+)(?:\s+|\s*\+\s*)(\d+)/(\d+)\s*(in|")$""")
 """12 1/2 in, 12+1/2 in, 12 1/2": how a rule is read."""
 
@@ -67,7 +69,8 @@ def in_units(finding: Any) -> Any:
         )
         return f"{figures} {user.name}"
 
-    plain = (LENGTHS.sub(told, text) for text in (finding.template, finding.remedy_template))
+    texts = (finding.template, finding.remedy_template)
+    plain = (LENGTHS.sub(told, word(text)) for text in texts)
     return replace(finding, **dict(zip(("template", "remedy_template"), plain)))
 
 
