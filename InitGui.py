@@ -1,12 +1,14 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Run by FreeCAD when its window starts: the workbench, and the leaves' pictures on matches.
+"""Run by FreeCAD when its window starts, whatever is used in it: makes the workbench known.
 
 FreeCAD runs this inside a function, so that the class's methods see no name of this file.
 """
 
 import FreeCADGui
 
-from veneerwb.gui import view
+from veneerwb.gui import starting
+
+starting.begin()
 
 
 class VeneerWorkbench(FreeCADGui.Workbench):
@@ -25,7 +27,9 @@ class VeneerWorkbench(FreeCADGui.Workbench):
 
     def Initialize(self) -> None:
         from veneerwb.gui import commands
+        from veneerwb.host import compat
 
+        compat.begin_screens()
         names = commands.register()
         self.appendToolbar(commands.TITLE, names)
         self.appendMenu(commands.TITLE, names)
@@ -34,5 +38,4 @@ class VeneerWorkbench(FreeCADGui.Workbench):
         return "Gui::PythonWorkbench"
 
 
-view.register()
 FreeCADGui.addWorkbench(VeneerWorkbench())

@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: LGPL-2.1-or-later
-# Runs the tests; every ring runs even if one fails. Where there are two cores, core runs beside host and gui, unless
+# Runs the tests; every ring runs even if one fails. Where there are two cores, gui runs beside core and host, unless
 # VENEERWB_ONE_AT_A_TIME is set.
 #   bash tests/run.sh                 all rings
 #   bash tests/run.sh RING [ARGS...]  one of lint, core, host, gui; ARGS go to pytest (or to ruff)
@@ -68,17 +68,17 @@ progress() { # how far the rings are that run now
   echo "  after $SECONDS s:$line"
 }
 
-beside() { # core beside the hosts; each ring is shown when it and those before it are done
+beside() { # gui, which takes as long as the others, beside them; each ring is shown when it and those before it are done
   local name names
   export OMP_NUM_THREADS=1 # a core each
   set -m                   # and a process group each, so that nothing outlives an interruption
-  for names in "lint core" "host gui"; do
+  for names in "lint core host" gui; do
     (set +m; for name in $names; do run_ring "$name" "$@" >"$scratch/$name.shown" 2>&1; done) </dev/null &
     groups+=("-$!")
   done
   set +m
   trap 'trap "" INT TERM HUP; kill -- "${groups[@]}" 2>/dev/null || true; wait; exit 130' INT TERM HUP
-  echo "core runs beside host and gui; each is shown when it is done"
+  echo "gui runs beside the others; each is shown when it is done"
   for name in "${rings[@]}"; do
     until [[ -e $scratch/$name.went || -z $(jobs -rp) ]]; do
       sleep 1

@@ -13,12 +13,16 @@ from string import Formatter
 from typing import Any
 
 _language: list[Callable[[str], str]] = [str]
+_point: list[Callable[[], str]] = [lambda: "."]
 
 
-def speak(language: Callable[[str], str] = str) -> None:
+def speak(
+    language: Callable[[str], str] = str, decimal_sign: Callable[[], str] = lambda: "."
+) -> None:
     """From now on texts are passed through `language`, which returns the translated text, or the
-    same one where it knows none; without it they are plain English."""
-    _language[0] = language
+    same one where it knows none, and numbers in sentences have `decimal_sign`; without them they
+    are plain English."""
+    _language[0], _point[0] = language, decimal_sign
 
 
 def word(text: str) -> str:
@@ -42,17 +46,23 @@ def filled(template: str, values: Mapping[str, Any]) -> str:
 
 
 def number(value: float) -> str:
-    """`value` with at most three decimals, without trailing noughts: 3.5, 12, 0.605, 1e+300."""
+    """`value` with at most three decimals, without trailing noughts: 3.5, 12, 0.605, 1e+300. The
+    point is a point: for data, and for what is not said to a person in a sentence."""
     if abs(value) >= 1e15:
         return f"{value:g}"
     text = f"{value:.3f}".rstrip("0").rstrip(".")
     return "0" if text in ("-0", "") else text
 
 
+def figure(value: float, form: str = "") -> str:
+    """`value` as `number` writes it, or in another form (".1f"), with the decimal sign spoken."""
+    return (format(value, form) if form else number(value)).replace(".", _point[0]())
+
+
 class _Plain(Formatter):
     """Formats floats the way a rule is read: at most three decimals, no trailing noughts."""
 
     def format_field(self, value: Any, format_spec: str) -> str:
-        if not format_spec and isinstance(value, float):
-            return number(value)
+        if isinstance(value, float):
+            return figure(value, format_spec)
         return super().format_field(value, format_spec)

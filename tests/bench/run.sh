@@ -8,6 +8,7 @@
 #   bash tests/bench/run.sh search                 the search for spots: times, the plain way, truth, force (minutes)
 #   bash tests/bench/run.sh suggestions            knots and splits suggested
 #   bash tests/bench/run.sh sides [FIGURE...]      backs tied, sense proved, wander measured (minutes a figure)
+#   bash tests/bench/run.sh open [window]          opening a document of 48 leaves of 3 megapixels
 #   bash tests/bench/run.sh drag                   dragging the wedge of a match in its panel, in a window
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/../../resources/setup.sh"
@@ -20,6 +21,10 @@ if [ $# -eq 0 ]; then
 elif [ "$1" = drag ]; then
     export VENEERWB_SCREEN=1920x1200 VENEERWB_REPORT=$scratch/report
     in_window "$root/tests/bench/drag.py"
+    cat "$VENEERWB_REPORT"
+elif [ "$1" = open ]; then
+    export VENEERWB_REPORT=$scratch/report
+    if [ "${2:-}" = window ]; then in_window "$root/tests/bench/open.py"; else in_host "$root/tests/bench/open.py" >"$scratch/told"; fi
     cat "$VENEERWB_REPORT"
 else
     export PYTHONPATH="$site:$root"

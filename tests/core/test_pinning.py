@@ -140,8 +140,8 @@ def test_paper_marks_come_before_picked_points_and_corners_of_the_outline_last()
     assert [r.name for r in picked] == ["point 1", "point 2"]
     corners = references(area, [(5, 5), (6, 6)])  # too near each other to be measured from
     assert [(r.name, r.place) for r in corners] == [
-        ("the lower left corner", (0.0, 5.0)), ("the lower right corner", (200.0, 0.0)),
-        ("the upper right corner", (210.0, 990.0)), ("the upper left corner", (4.0, 1000.0)),
+        ("lower left", (0.0, 5.0)), ("lower right", (200.0, 0.0)),
+        ("upper right", (210.0, 990.0)), ("upper left", (4.0, 1000.0)),
     ]
 
 

@@ -45,6 +45,12 @@ def bundle(pictures, thickness=0.6):
     return Bundle(tuple(leaves), thickness)
 
 
+@cache
+def clean(figure):
+    """The proof of leaves as they lie."""
+    return prove_sequence(bundle(photos(figure)))
+
+
 def flipped(pixels, along, across):
     return Photo.of(np.ascontiguousarray(pixels[::along, ::across]), 1.0)
 
@@ -55,7 +61,7 @@ def named(proof):
 
 @pytest.mark.parametrize("figure", FIGURES)
 def test_a_clean_bundle_is_proved_and_nothing_accused(figure):
-    proof = prove_sequence(bundle(photos(figure)))
+    proof = clean(figure)
     assert proof.sure and proof.suspects == [] and proof.proposal == {}
     assert proof.order == list(range(1, COUNT + 1))
     assert proof.text == "The photographs prove the order of the 8 leaves as they are numbered."
@@ -97,7 +103,7 @@ def test_a_leaf_end_for_end_is_found_and_registered_so(figure):
     pictures[6] = flipped(seen[6][0], -1, -1)
     proof = prove_sequence(bundle(pictures))
     assert named(proof) == [("end for end", 7)] and proof.sure
-    upright = prove_sequence(bundle(photos(figure))).registers[7]
+    upright = clean(figure).registers[7]
     corners = np.array([(0, 0), (WIDTH, 0), (WIDTH, LENGTH)])
     there = (WIDTH, LENGTH) - upright.apply(corners)
     assert np.abs(proof.registers[7].apply(corners) - there).max() < 1.5
@@ -162,8 +168,7 @@ def test_a_reversed_or_differently_numbered_bundle_is_as_good():
     proof = prove_sequence(bundle(pictures[::-1]))
     assert proof.suspects == [] and proof.order == list(range(1, COUNT + 1))
     numbers = (3, 5, 6, 9, 12, 13, 40, 41)
-    odd = Bundle(tuple(Leaf(n, Side(p)) for n, p in zip(numbers, pictures)), 0.6)
-    proof = prove_sequence(odd)
+    proof = prove_sequence(Bundle(tuple(map(Leaf, numbers, map(Side, pictures))), 0.6))
     assert proof.suspects == [] and proof.order == list(numbers)
     assert proof.registers[3] == IDENTITY and set(proof.registers) == set(numbers)
 
@@ -182,8 +187,7 @@ def test_registers_follow_the_disturbances_of_the_photographs():
         6, WIDTH, LENGTH, thickness=0.001, mm_per_px=1.0, figure="burl", seed=4,
         disturb=Disturbance(),
     )
-    plain = bundle([leaf.face.image for leaf in still.leaves])
-    proof = prove_sequence(plain)
+    proof = prove_sequence(bundle([leaf.face.image for leaf in still.leaves]))
     corners = np.array([(0, 0), (WIDTH, 0), (0, LENGTH), (WIDTH, LENGTH)])
     for leaf in still.leaves:
         wanted = leaf.register.apply(corners)
@@ -193,7 +197,7 @@ def test_registers_follow_the_disturbances_of_the_photographs():
 
 def test_neighbours_that_lie_wrong_in_different_ways_are_named_and_laid_right():
     pictures = photos("burl")
-    right = prove_sequence(bundle(pictures)).registers
+    right = clean("burl").registers
     ways = {4: "turned", 5: "both", 6: "end for end"}
     for number, way in ways.items():
         pictures[number - 1] = flipped(pictures[number - 1].pixels, *FLIPS[way])
@@ -210,9 +214,8 @@ def test_neighbours_that_lie_wrong_in_different_ways_are_named_and_laid_right():
 def test_registers_of_a_leaf_that_lies_wrong_are_as_exact(way):
     """As those of the same photographs with that leaf laid right."""
     pictures = photos("cathedral")
-    right = prove_sequence(bundle(pictures)).registers
-    along, across = FLIPS[way]
-    pictures[3] = flipped(pictures[3].pixels, along, across)
+    right = clean("cathedral").registers
+    pictures[3] = flipped(pictures[3].pixels, *FLIPS[way])
     proof = prove_sequence(bundle(pictures))
     corners = np.array([(0, 0), (WIDTH, 0), (0, LENGTH), (WIDTH, LENGTH)])
     for number, motion in right.items():
@@ -223,7 +226,7 @@ def test_registers_of_a_leaf_that_lies_wrong_are_as_exact(way):
 
 
 def test_equal_bundles_give_equal_proofs():
-    one, other = (prove_sequence(bundle(photos("burl"))) for _ in range(2))
+    one, other = clean("burl"), prove_sequence(bundle(photos("burl")))
     assert one == other and np.array_equal(one.likeness, other.likeness)
     assert np.array_equal(one.likeness, one.likeness.T)
 
@@ -333,7 +336,7 @@ def test_one_two_and_three_leaves_prove_no_order():
 
 def test_two_leaves_of_which_one_is_the_other_or_lies_wrong():
     pictures = photos("burl", 3)
-    twice = prove_sequence(bundle([pictures[0], pictures[0]]))
+    twice = prove_sequence(bundle([pictures[0]] * 2))
     assert named(twice) == [("duplicate", 2)]
     assert twice.text.startswith("All 2 photographs are one and the same")
     proof = prove_sequence(bundle([pictures[0], pictures[0], pictures[1], pictures[2]]))
@@ -365,12 +368,10 @@ def test_a_photograph_that_lies_across_is_named():
 
 def test_other_scales_and_sizes_make_no_difference():
     pictures = photos("burl")
-    cut = pictures[2].pixels[20:, :-15]
-    pictures[2] = Photo.of(np.ascontiguousarray(cut), 1.0)
+    pictures[2] = Photo.of(np.ascontiguousarray(pictures[2].pixels[20:, :-15]), 1.0)
     halved = pictures[5].pixels.reshape(260, 2, 100, 2, 3).mean(axis=(1, 3)).astype(np.uint8)
     pictures[5] = Photo.of(halved, 2.0)
-    doubled = pictures[6].pixels.repeat(2, axis=0).repeat(2, axis=1)
-    pictures[6] = Photo.of(doubled, 0.5)
+    pictures[6] = Photo.of(pictures[6].pixels.repeat(2, axis=0).repeat(2, axis=1), 0.5)
     proof = prove_sequence(bundle(pictures))
     assert proof.sure and proof.suspects == []
 

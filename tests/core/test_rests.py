@@ -30,10 +30,12 @@ def test_a_stock_rests_on_nothing():
 
 
 @pytest.mark.parametrize("follows", FOLLOWS)
-def test_it_is_one_sentence(follows):
+def test_it_is_said_in_whole_sentences(follows):
     for bundle in (REGISTERED, FLAT):
         said = rests(bundle, follows, 0.2, [3], radial(bundle, Top.round(700.0), 12).pieces)
-        assert said.endswith(".") and said.count(". ") == 0
+        sentences = said.removesuffix(".").split(". ")
+        assert said.endswith(".") and all(one[0].isupper() for one in sentences)
+        assert sum(one.startswith("This sheet rests on ") for one in sentences) == 1
 
 
 def test_leaves_as_photographed_are_said_to_be_so():
@@ -43,12 +45,12 @@ def test_leaves_as_photographed_are_said_to_be_so():
 
 
 def test_what_they_follow_and_how_well():
-    assert "on the figure in the photographs (standard error" in rests(REGISTERED, "figure", 0.213)
+    assert "on the figure in the photographs. Standard" in rests(REGISTERED, "figure", 0.213)
     assert "up to 0.21 mm" in rests(REGISTERED, "figure", 0.213)
-    assert "how well, was not kept" in rests(REGISTERED, "log")
+    assert "How well was not kept." in rests(REGISTERED, "log")
     assert "generated log" in rests(REGISTERED, "generated")
     assert "no photograph bears out" in rests(REGISTERED, "typed", 0.2)
-    assert "standard error" not in rests(REGISTERED, "typed", 0.2)
+    assert "Standard error" not in rests(REGISTERED, "typed", 0.2)
     assert "nobody said" in rests(REGISTERED)
     with pytest.raises(VeneerError):
         rests(REGISTERED, "guess")
@@ -62,7 +64,7 @@ def test_leaves_in_doubt_are_named_where_the_sheet_uses_them():
 
 def test_backs_that_were_not_photographed_are_counted():
     layout = radial(REGISTERED, Top.round(700.0), 12)
-    assert "6 turned leaves' backs were not photographed" in rests(
+    assert "The backs of 6 turned leaves were not photographed" in rests(
         REGISTERED, "figure", used=layout.pieces)
     some = bundle_of(lambda k: Motion(0.0, k), photographed=range(1, 12, 2))
     assert "not photographed" not in rests(

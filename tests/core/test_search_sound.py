@@ -104,7 +104,7 @@ def test_cracks_thinner_than_a_cell_are_known_to_the_sweep():
     sweep = swept(task, maps, room_of(task, maps), weighed(None))
     x, y = sweep.frame.centres()
     scored = np.isfinite(sweep.scores)
-    spots = np.argwhere(np.ones_like(scored))[::97]
+    spots = np.argwhere(np.ones_like(scored))[::389]
     stands = [
         bool(task.standing(Placement(x[i], y[j], sweep.angles[k]), (1,))) for k, j, i in spots
     ]

@@ -9,16 +9,20 @@ import csv
 import io
 import os
 from collections.abc import Mapping
-from dataclasses import astuple, dataclass
+from dataclasses import asdict, astuple, dataclass
 from typing import Any
 
 from veneerwb.core.files import write_beside
 from veneerwb.core.inventory import TIGHT_SIDES, guarded
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.renumbering import lies_end_for_end
+from veneerwb.words import filled, marked, word
 
-HEADINGS = ("chalk", "photograph", "now", "top end", "side up", "to do")
-HOW = (
+HEADINGS = (
+    marked("chalk"), marked("photograph"), marked("now"), marked("top end"), marked("side up"),
+    marked("to do"),
+)  # fmt: skip
+HOW = marked(
     "Lay each leaf as its picture shows it, the side named below up. Chalk the number near the top "
     "end, with a line along that end, on the side that is up."
 )
@@ -60,7 +64,7 @@ def chalk_list(
             proposed.get(leaf.number, leaf.number),
             (names or {}).get(leaf.number) or leaf.face.image.name,
             leaf.number,
-            f"the {'lower' if ended else 'upper'} end of the picture",
+            word("the lower end of the picture") if ended else word("the upper end of the picture"),
             _side("back" if over else "face", tight_side),
             " ".join(str(one.text) for one in here),
         ))
@@ -68,17 +72,20 @@ def chalk_list(
 
 
 def _side(photographed: str, tight_side: str) -> str:
+    face = photographed == "face"
     if tight_side == TIGHT_SIDES[0]:
-        return photographed
-    return f"{photographed}, {'tight' if tight_side == photographed else 'loose'} side"
+        return word("face") if face else word("back")
+    if tight_side == photographed:
+        return word("face, tight side") if face else word("back, tight side")
+    return word("face, loose side") if face else word("back, loose side")
 
 
 def as_csv(marks: tuple[Mark, ...]) -> str:
     """The list as comma-separated text."""
     out = io.StringIO()
     table = csv.writer(out, lineterminator="\n")
-    table.writerows([("marking list", HOW), ()])
-    table.writerow(HEADINGS)
+    table.writerows([(word("marking list"), word(HOW)), ()])
+    table.writerow([word(name) for name in HEADINGS])
     for mark in marks:
         table.writerow([guarded(v) if isinstance(v, str) else v for v in astuple(mark)])
     return out.getvalue()
@@ -86,13 +93,13 @@ def as_csv(marks: tuple[Mark, ...]) -> str:
 
 def as_text(marks: tuple[Mark, ...]) -> str:
     """The list to print: a line for each leaf."""
-    lines = [HOW, ""]
+    lines = [word(HOW), ""]
     for mark in marks:
-        moved = "" if mark.chalk == mark.now else f" (now {mark.now})"
-        lines.append(
-            f"{mark.chalk:>4}{moved}  {mark.photograph}: top is {mark.top_end}; {mark.side_up} up."
-            + f" {mark.to_do}".rstrip()
-        )
+        template = word("{chalk}  {photograph}: top is {top_end}; {side_up} up.")
+        if mark.chalk != mark.now:
+            template = word("{chalk} (now {now})  {photograph}: top is {top_end}; {side_up} up.")
+        line = filled(template, {**asdict(mark), "chalk": f"{mark.chalk:>4}"})
+        lines.append(f"{line} {mark.to_do}".rstrip())
     return "\n".join(lines) + "\n"
 
 

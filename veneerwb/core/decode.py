@@ -11,10 +11,11 @@ from __future__ import annotations
 
 import hashlib
 import io
+import math
 import os
 import stat
 import threading
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import BinaryIO
@@ -27,6 +28,15 @@ from veneerwb.core.files import reason, shown_name
 
 FORMATS = ("PNG", "JPEG", "TIFF", "BMP", "WEBP")
 MOST_MEGAPIXELS = 150.0
+MOST_OF_WEBP = 75.0
+"""Megapixels: its decoder holds five copies of a picture at once."""
+MOST_BYTES = 1 << 30
+"""Of a file: 150 megapixels of three times 16 bits are less."""
+MOST_WORK = 2000.0
+"""Megapixels times the scans of a JPEG, each of which goes over all of it again: cameras and
+programs write some ten, a file made to keep a reader busy thousands."""
+BAND = 1 << 22
+"""Pixels converted at once: whole copies of the largest photo would take more than 2 GB."""
 
 _ORIENTATION = 0x0112  # EXIF tag
 _TURNS = {  # EXIF orientation -> the upright view
@@ -38,8 +48,9 @@ _TURNS = {  # EXIF orientation -> the upright view
     7: lambda p: p[::-1, ::-1].swapaxes(0, 1),
     8: lambda p: p.swapaxes(0, 1)[::-1],
 }
+_SIDEWAYS = (5, 6, 7, 8)
 _EIGHT_OF_SIXTEEN = np.rint(np.arange(65536) / 257.0).astype(np.uint8)
-_header_lock = threading.Lock()
+_limit_lock = threading.Lock()
 
 
 def upright(pixels: np.ndarray, orientation: int = 1, mirrored: bool = False) -> np.ndarray:
@@ -67,8 +78,34 @@ def decoded(path: Path, sha256: str = "") -> tuple[np.ndarray, str]:
                 file=name,
             )
         image = _header(stream, name)
+        _refuse_endless(image, stream)
         image.load()
         return upright(_rgb(image), _orientation(image)), found
+
+
+def glimpse(path: Path, columns: int, rows: int) -> np.ndarray:
+    """The upright pixels of a file, at least three quarters of that size unless the picture is
+    smaller: a JPEG is decoded no finer than that takes, which is sooner done."""
+    name = shown_name(path)
+    with _telling(name), _opened(path, name) as stream:
+        image = _header(stream, name)
+        if image.format in ("JPEG", "MPO"):
+            least = 3 * columns // 4, 3 * rows // 4
+            image.draft(None, least[::-1] if _orientation(image) > 4 else least)
+        _refuse_endless(image, stream)
+        image.load()
+        return upright(_rgb(image), _orientation(image))
+
+
+def stored(path: str | os.PathLike[str]) -> tuple[tuple[int, int], int]:
+    """(rows, columns) of the picture held upright and the EXIF orientation in which it is stored,
+    from the head of its file alone."""
+    path = Path(path)
+    name = shown_name(path)
+    with _telling(name), _opened(path, name) as stream:
+        image = _header(stream, name)
+        (columns, rows), turn = image.size, _turn_said(image)
+    return (columns, rows) if turn in _SIDEWAYS else (rows, columns), turn
 
 
 def sha256_of(path: str | os.PathLike[str]) -> str:
@@ -132,32 +169,62 @@ def _opened(path: Path, name: str) -> BinaryIO:
         raise VeneerError(
             "photo-empty", "The photo {file} is an empty file; copy it again.", file=name
         )
+    if status.st_size > MOST_BYTES:
+        raise VeneerError(
+            "photo-file-too-large",
+            "The file {file} has {size} MB and at most {most} can be read; save it at a smaller "
+            "size.",
+            file=name,
+            size=round(status.st_size / 1e6),
+            most=round(MOST_BYTES / 1e6),
+        )
     return path.open("rb")
 
 
 def _header(stream: BinaryIO, name: str) -> Image.Image:
     """The picture in `stream`, not yet decoded, if its size is allowed."""
     stream.seek(0)
-    with _header_lock:  # Pillow's own limit stands below ours and tells neither name nor remedy
-        limit, Image.MAX_IMAGE_PIXELS = Image.MAX_IMAGE_PIXELS, None
-        try:
-            image = Image.open(stream, formats=FORMATS)
-        finally:
-            Image.MAX_IMAGE_PIXELS = limit
-    check_size(name, *image.size)
+    with _unlimited():
+        image = Image.open(stream, formats=FORMATS)
+    check_size(name, *image.size, MOST_OF_WEBP if image.format == "WEBP" else MOST_MEGAPIXELS)
     return image
 
 
-def check_size(name: str, columns: int, rows: int) -> None:
+@contextmanager
+def _unlimited() -> Iterator[None]:
+    """Without Pillow's own limit, which stands below ours and tells neither name nor remedy."""
+    with _limit_lock:
+        limit, Image.MAX_IMAGE_PIXELS = Image.MAX_IMAGE_PIXELS, None
+        try:
+            yield
+        finally:
+            Image.MAX_IMAGE_PIXELS = limit
+
+
+def _refuse_endless(image: Image.Image, stream: BinaryIO) -> None:
+    """Raises for a picture that a small file can make a decoder work on without end."""
+    if image.tile and image.tile[0][0] == "bmp_rle":  # a jump in it may fill any memory
+        raise UnidentifiedImageError
+    if image.format not in ("JPEG", "MPO") or not image.info.get("progressive"):
+        return
+    place = stream.tell()
+    stream.seek(0)
+    scans = stream.read().count(b"\xff\xda")
+    stream.seek(place)
+    if scans * math.prod(image.size) > MOST_WORK * 1e6:
+        raise OSError("too many scans")
+
+
+def check_size(name: str, columns: int, rows: int, most: float = MOST_MEGAPIXELS) -> None:
     megapixels = columns * rows / 1e6
-    if megapixels > MOST_MEGAPIXELS:
+    if megapixels > most:
         raise VeneerError(
             "photo-too-large",
             "The photo {file} has {megapixels} megapixels and at most {most} can be read; "
             "save it at a smaller size.",
             file=name,
             megapixels=round(megapixels, 1),
-            most=MOST_MEGAPIXELS,
+            most=most,
         )
     if columns < 2 or rows < 2:
         raise VeneerError(
@@ -178,8 +245,14 @@ def _orientation(image: Image.Image) -> int:
     """The EXIF orientation in which a loaded picture still lies."""
     if image.format == "TIFF":
         return 1  # Pillow has turned it on loading; some versions leave the tag in nevertheless
+    return _turn_said(image)
+
+
+def _turn_said(image: Image.Image) -> int:
+    """The EXIF orientation that stands in the file; 1 where none does that is one."""
     try:
-        return int(image.getexif().get(_ORIENTATION, 1))
+        turn = int(image.getexif().get(_ORIENTATION, 1))
+        return turn if turn in _TURNS else 1
     except Exception:  # a damaged note of the camera's is no reason to refuse a sound picture
         return 1
 
@@ -188,9 +261,27 @@ def _orientation(image: Image.Image) -> int:
 
 
 def _rgb(image: Image.Image) -> np.ndarray:
-    """A loaded picture of any mode as uint8 rows x columns x 3, sRGB."""
-    if image.mode == "F" or image.mode.startswith("I"):
-        return np.repeat(_grey(image)[..., None], 3, axis=2)
+    """A loaded picture of any mode as uint8 rows x columns x 3, sRGB, converted band by band."""
+    columns, rows = image.size
+    pixels = np.empty((rows, columns, 3), np.uint8)
+    converted = _shown if image.mode != "F" and image.mode[0] != "I" else _grey(image)
+    for top, band in _bands(image):
+        pixels[top : top + band.size[1]] = converted(band)
+    return pixels
+
+
+def _bands(image: Image.Image) -> Iterator[tuple[int, Image.Image]]:
+    """The picture in parts of at most BAND pixels: the first row of each, and the part."""
+    columns, rows = image.size
+    step = max(1, BAND // columns)
+    for top in range(0, rows, step):
+        with _unlimited():
+            band = image.crop((0, top, columns, min(rows, top + step)))
+        yield top, band
+
+
+def _shown(image: Image.Image) -> np.ndarray:
+    """A picture of a mode of 8 bits or fewer as uint8 rows x columns x 3, sRGB."""
     if image.mode == "LAB":
         lab, srgb = ImageCms.createProfile("LAB"), ImageCms.createProfile("sRGB")
         return np.asarray(ImageCms.profileToProfile(image, lab, srgb, outputMode="RGB"))
@@ -225,20 +316,29 @@ def _srgb(image: Image.Image, profile: bytes | None) -> Image.Image:
     return image.convert("RGB")
 
 
-def _grey(image: Image.Image) -> np.ndarray:
-    """A picture of one deep channel (16 or 32 bits, or floating point) as uint8 rows x columns.
+def _grey(image: Image.Image) -> Callable[[Image.Image], np.ndarray]:
+    """What makes bands of a picture of one deep channel (16 or 32 bits, or floating point) uint8
+    rows x columns x 1.
 
     16 bits are scaled by 65535. Where the range is not told, the first of 1 (floating point only),
     255 and 65535 that holds all values is taken for white; if none does, or some are negative, they
     are stretched from least to most.
     """
-    values = np.asarray(image)
     if image.mode.startswith("I;16"):
-        return _EIGHT_OF_SIXTEEN[values]
+        return lambda band: _EIGHT_OF_SIXTEEN[np.asarray(band)][..., None]
     if image.mode == "I" and image.format == "PNG":  # older Pillow's mode for 16 bits
-        return _EIGHT_OF_SIXTEEN[np.clip(values, 0, 65535)]
-    values = np.nan_to_num(values.astype(np.float64), nan=0.0, posinf=0.0, neginf=0.0)
-    black, most = float(values.min()), float(values.max())
+        return lambda band: _EIGHT_OF_SIXTEEN[np.clip(np.asarray(band), 0, 65535)][..., None]
+    extremes = [(one.min(), one.max()) for one in (_numbers(band) for _, band in _bands(image))]
+    black, most = float(min(extremes)[0]), float(max(most for _, most in extremes))
     tops = [top for top in ((1.0,) if image.mode == "F" else ()) + (255.0, 65535.0) if top >= most]
     black, white = (0.0, tops[0]) if black >= 0.0 and tops else (black, most)
-    return np.rint((values - black) * (255.0 / ((white - black) or 1.0))).astype(np.uint8)
+    factor = 255.0 / ((white - black) or 1.0)
+    return lambda band: np.rint((_numbers(band) - black) * factor).astype(np.uint8)[..., None]
+
+
+def _numbers(band: Image.Image) -> np.ndarray:
+    """Its values; 0 for what is no number, or an endless one."""
+    values = np.array(band, dtype=np.float64)
+    if band.mode == "F":
+        np.nan_to_num(values, copy=False, nan=0.0, posinf=0.0, neginf=0.0)
+    return values

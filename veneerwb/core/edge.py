@@ -16,6 +16,9 @@ from shapely.geometry import Polygon
 
 from veneerwb.core.curves import Curve, EllipseArc, Ends
 from veneerwb.core.plane import SAGITTA, TOUCH, Motion, Point, cosd, polar, sind, snapped
+from veneerwb.core.quicker import carry_signatures
+
+carry_signatures()
 
 
 @dataclass(frozen=True)

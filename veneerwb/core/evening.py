@@ -17,7 +17,9 @@ from PIL import Image
 
 from veneerwb.core.background import fitted_to, mask, shading
 from veneerwb.core.colour import decode, encode, srgb_to_lab
-from veneerwb.core.errors import VeneerError, number, sentence
+from veneerwb.core.errors import VeneerError
+from veneerwb.core.listing import all_of
+from veneerwb.words import figure, filled, marked, say, word
 
 DARKEST, BRIGHTEST = 8.0, 254.0
 """Levels of 255 between which a patch's middle must lie for its light to be known."""
@@ -74,23 +76,26 @@ class Evening:
     def text(self) -> str:
         """What was done, in a sentence or two."""
         did = [
-            f"{_percent(share)} {word}"
-            for share, word in (
-                (self.exposure - 1, "lighter"), (1 - self.exposure, "darker"),
-                (self.warmth - 1, "warmer"), (1 / self.warmth - 1, "cooler"),
+            filled(word(template), {"share": _percent(share)})
+            for share, template in (
+                (self.exposure - 1, marked("{share} lighter")),
+                (1 - self.exposure, marked("{share} darker")),
+                (self.warmth - 1, marked("{share} warmer")),
+                (1 / self.warmth - 1, marked("{share} cooler")),
             )
             if share > UNNOTICED
         ]
-        said = sentence(
-            "{name} was made {what}.", {"name": _named(self.name), "what": " and ".join(did)}
-        ) if did else f"{_named(self.name)} is left as it is."
+        name = _named(self.name)
+        said = say("{name} is left as it is.", name=name)
+        if did:
+            said = say("{name} was made {what}.", name=name, what=all_of(did))
         lost = (
-            (self.clipped, "{share} of it is now brighter than a picture can show."),
-            (self.burnt, "{share} of it was too bright when it was photographed."),
+            (self.clipped, marked("{share} of it is now brighter than a picture can show.")),
+            (self.burnt, marked("{share} of it was too bright when it was photographed.")),
         )
         for shares, template in lost:
             if max(shares) > 0.0:
-                said += " " + template.replace("{share}", _percent(max(shares)))
+                said += " " + filled(word(template), {"share": _percent(max(shares))})
         return said
 
     def inverse(self) -> Evening:
@@ -110,32 +115,34 @@ def measured(pixels: np.ndarray, area: Any, name: str = "") -> Light:
     left, top, right, bottom = area.bounds or (np.inf,) * 4  # an empty area has none
     # A click may fall a little beside the picture. (nan, which shapely 2 gives, is not within.)
     if not (left >= -1 and top >= -1 and right <= columns + 1 and bottom <= rows + 1):
-        raise _unusable(
+        raise VeneerError(
             "patch-outside", "{photo}: the patch for the light lies outside the picture of "
-            "{columns} x {rows} pixels; draw it on the picture.", name, columns=columns, rows=rows,
+            "{columns} x {rows} pixels; draw it on the picture.",
+            photo=_named(name), columns=columns, rows=rows,
         )
     row, column = _sample(mask(area, (rows, columns)), _SAMPLES)
     if len(row) < FEWEST:
-        raise _unusable(
+        raise VeneerError(
             "patch-too-small", "{photo}: the patch for the light covers only {count} pixels; draw "
-            "it larger, at least {least} pixels.", name, count=len(row), least=FEWEST,
+            "it larger, at least {least} pixels.",
+            photo=_named(name), count=len(row), least=FEWEST,
         )
     sample = pixels[row, column]
     middle = np.array([_median(sample[:, k]) for k in range(3)])
     if middle.min() < DARKEST:
-        raise _unusable(
+        raise VeneerError(
             "patch-black", "{photo} is black where its light is measured; photograph the leaf "
-            "again with more light, or choose another patch.", name,
+            "again with more light, or choose another patch.", photo=_named(name),
         )
     if middle.max() >= BRIGHTEST:
-        raise _unusable(
+        raise VeneerError(
             "patch-burnt", "{photo} is burnt out where its light is measured; photograph the leaf "
-            "again with less light, or choose a darker patch.", name,
+            "again with less light, or choose a darker patch.", photo=_named(name),
         )
     if _figure(sample, shading(column, row, rows, columns)) > FIGURED:
-        raise _unusable(
+        raise VeneerError(
             "patch-figured", "{photo} is not plain where its light is measured; choose a patch of "
-            "one colour, without figure, edges or deep shadow.", name,
+            "one colour, without figure, edges or deep shadow.", photo=_named(name),
         )
     counts = Image.fromarray(np.ascontiguousarray(pixels)).histogram()
     channels = tuple(tuple(counts[k : k + 256]) for k in (0, 256, 512))
@@ -197,10 +204,10 @@ def _figure(sample: np.ndarray, terms: np.ndarray) -> float:
 def _evening(light: Light, aim: np.ndarray) -> Evening:
     gains = aim / light.level
     if gains.max() > MOST_GAIN or gains.min() < 1 / MOST_GAIN:
-        raise _unusable(
+        raise VeneerError(
             "light-too-far-off", "{photo} has more than {most} times more or less light than the "
             "others; photograph the leaf again, or leave the photo out.",
-            light.name, most=MOST_GAIN,
+            photo=_named(light.name), most=MOST_GAIN,
         )
     counts = np.array(light.counts)
     every = counts.sum(axis=1)
@@ -231,12 +238,10 @@ def _median(values: np.ndarray) -> float:
 
 def _percent(share: float) -> str:
     percent = 100.0 * share
-    return f"{number(round(percent, 1 if percent < 1 else 0)) if percent >= 0.05 else '< 0.1'} %"
+    if percent < 0.05:
+        return f"< {figure(0.1)} %"
+    return f"{figure(round(percent, 1 if percent < 1 else 0))} %"
 
 
 def _named(name: str) -> str:
-    return name or "The photo"
-
-
-def _unusable(code: str, template: str, name: str, **values: Any) -> VeneerError:
-    return VeneerError(code, template, photo=_named(name), **values)
+    return name or word("The photo")

@@ -18,9 +18,11 @@ from shapely.geometry import Point, Polygon, box
 from shapely.ops import unary_union
 
 from veneerwb.core.checks.finding import Finding
-from veneerwb.core.errors import VeneerError, number
+from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Leaf, Side
+from veneerwb.core.listing import all_of
 from veneerwb.core.plane import TOUCH, Motion, finite
+from veneerwb.words import marked, say, word
 
 LEVEL = 1e-4
 """Sine of the slope below which a plane counts as level."""
@@ -28,6 +30,8 @@ SAME_WAY = 1e-4
 """Sine of the angle between two planes below which they may be one."""
 SAME_PLANE = 0.01
 """mm that points of a face, or of an outline, may lie off a plane and still be in it."""
+FURTHEST = 1e6
+"""mm and degrees: further no leaf is moved or turned."""
 MIRROR = Motion(mirrored=True)
 
 
@@ -116,12 +120,10 @@ def _words(faces: Sequence[Face]) -> str:
     by_owner: dict[str, list[str]] = {}
     for face in faces:
         by_owner.setdefault(face.owner, []).append(face.name)
-    return _listed([f"{_listed(names)} of {owner}" for owner, names in by_owner.items()])
-
-
-def _listed(words: Sequence[str]) -> str:
-    *others, last = words
-    return f"{', '.join(others)} and {last}" if others else last
+    return all_of([
+        say("{faces} of {owner}", faces=all_of(names), owner=owner)
+        for owner, names in by_owner.items()
+    ])
 
 
 def planes(faces: Sequence[Face]) -> tuple[Plane, ...]:
@@ -161,8 +163,14 @@ class Lie:
     turned: bool = False
 
     def __post_init__(self) -> None:
-        for name in ("grain", "across", "along"):
-            finite(name, getattr(self, name))
+        for name in (marked("grain"), marked("across"), marked("along")):
+            value = finite(name, getattr(self, name))
+            if abs(value) > FURTHEST:
+                raise VeneerError(
+                    "out-of-range",
+                    "The {name} cannot be {value}; give a number from {least} to {most}.",
+                    name=word(name), value=value, least=-FURTHEST, most=FURTHEST,
+                )
 
     def upright(self, middle: tuple[float, float]) -> Motion:
         """Plane mm to mm on the leaf as it is seen, grain upright, its middle at the origin."""
@@ -225,7 +233,7 @@ class Faced:
         yield from self._off_leaf(plane, area, values)
         faults = [f for f in self.leaf.faults if area.intersection(f.outline).area > TOUCH]
         if faults:
-            kinds = ", ".join(sorted({fault.kind for fault in faults}))
+            kinds = ", ".join(word(kind) for kind in sorted({fault.kind for fault in faults}))
             yield Finding(
                 "fault-seen",
                 "stop",
@@ -234,11 +242,17 @@ class Faced:
                 {**values, "kinds": kinds},
                 plane.numbers,
             )
+        told = marked(
+            "{faces} take {width} mm across and {length} mm along the grain of leaf {leaf}."
+        )
+        if len(plane.numbers) == 1:
+            told = marked(
+                "{faces} takes {width} mm across and {length} mm along the grain of leaf {leaf}."
+            )
         yield Finding(
             "leaf-taken",
             "note",
-            ("{faces} takes" if len(plane.numbers) == 1 else "{faces} take")
-            + " {width} mm across and {length} mm along the grain of leaf {leaf}.",
+            told,
             "",
             values,
             plane.numbers,
@@ -250,17 +264,14 @@ class Faced:
         if beyond.is_empty:
             return
         sides = self._beyond(area, usable)
-        where = ", ".join(f"{number(over)} mm {side}" for side, over in sides.items())
+        where = ", ".join(say(_BEYOND[side], over=over) for side, over in sides.items())
         width, length = self.side.image.size
         on_photo = (self.side.view @ self.side.register.inverse()).apply_to(area)
         off_photo = not box(0.0, 0.0, width, length).buffer(TOUCH, join_style=2).covers(on_photo)
         yield Finding(
             "off-leaf",
             "stop",
-            ("{faces} reaches" if len(plane.numbers) == 1 else "{faces} reach")
-            + " up to {overhang} mm beyond the usable area of leaf {leaf}"
-            + (" ({where})" if where else "")
-            + ("; off the photograph its edge is repeated." if off_photo else "."),
+            _REACH[len(plane.numbers) == 1, bool(where), off_photo],
             "Move the leaf, turn the grain, or take a larger leaf.",
             {**values, **sides, "overhang": _reach(beyond, usable), "where": where},
             plane.numbers,
@@ -274,6 +285,45 @@ class Faced:
         left, right = (x1 - u1, u0 - x0) if self.lie.turned else (u0 - x0, x1 - u1)
         over = {"left": left, "right": right, "below": v0 - y0, "above": y1 - v1}
         return {side: far for side, far in over.items() if far > TOUCH}
+
+
+_BEYOND = {
+    "left": marked("{over} mm left"),
+    "right": marked("{over} mm right"),
+    "below": marked("{over} mm below"),
+    "above": marked("{over} mm above"),
+}
+_REACH = {
+    (True, True, True): marked(
+        "{faces} reaches up to {overhang} mm beyond the usable area of leaf {leaf} ({where}); off "
+        "the photograph its edge is repeated."
+    ),
+    (True, True, False): marked(
+        "{faces} reaches up to {overhang} mm beyond the usable area of leaf {leaf} ({where})."
+    ),
+    (True, False, True): marked(
+        "{faces} reaches up to {overhang} mm beyond the usable area of leaf {leaf}; off the "
+        "photograph its edge is repeated."
+    ),
+    (True, False, False): marked(
+        "{faces} reaches up to {overhang} mm beyond the usable area of leaf {leaf}."
+    ),
+    (False, True, True): marked(
+        "{faces} reach up to {overhang} mm beyond the usable area of leaf {leaf} ({where}); off "
+        "the photograph its edge is repeated."
+    ),
+    (False, True, False): marked(
+        "{faces} reach up to {overhang} mm beyond the usable area of leaf {leaf} ({where})."
+    ),
+    (False, False, True): marked(
+        "{faces} reach up to {overhang} mm beyond the usable area of leaf {leaf}; off the "
+        "photograph its edge is repeated."
+    ),
+    (False, False, False): marked(
+        "{faces} reach up to {overhang} mm beyond the usable area of leaf {leaf}."
+    ),
+}
+"""One face, sides known, off the photograph: what is said."""
 
 
 def _reach(beyond: Any, usable: Any) -> float:

@@ -22,8 +22,9 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Fault, Leaf, Side
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import TOUCH, choice, positive
+from veneerwb.words import marked, word
 
-KINDS = ("margin", "split", "knot", "patch", "stain")
+KINDS = marked("margin"), marked("split"), marked("knot"), marked("patch"), marked("stain")
 """margin: wood at an edge that is not to be used; patch: a repair let into the leaf."""
 SMALLEST = 0.01
 """mm2: an area that is smaller is a slip of the hand."""
@@ -46,7 +47,7 @@ def drawn(points: Any, kind: str = "knot") -> Fault:
         raise VeneerError(
             "outline-too-short",
             "The outline of the {kind} has {corners} corners; draw at least three.",
-            kind=choice("kind of fault", kind, KINDS), corners=len(corners),
+            kind=word(choice("kind of fault", kind, KINDS)), corners=len(corners),
         )
     return checked(Fault(Polygon(corners), kind))
 
@@ -57,7 +58,7 @@ def along(points: Any, width: float = SPLIT_WIDTH, kind: str = "split") -> Fault
     if len(line) < 2:
         raise VeneerError(
             "line-too-short", "The line of the {kind} has one point; draw at least two.",
-            kind=choice("kind of fault", kind, KINDS),
+            kind=word(choice("kind of fault", kind, KINDS)),
         )
     wide = positive("width of the fault", width)
     return checked(Fault(LineString(line).buffer(wide / 2, cap_style=3, join_style=2), kind))
@@ -72,22 +73,22 @@ def checked(fault: Fault, leaf: Leaf | None = None) -> Fault:
     kind, outline = choice("kind of fault", fault.kind, KINDS), fault.outline
     if not isinstance(outline, (Polygon, MultiPolygon)) or outline.is_empty:
         raise VeneerError(
-            "no-outline", "The {kind} has no outline; draw a closed line round it.", kind=kind
+            "no-outline", "The {kind} has no outline; draw a closed line round it.", kind=word(kind)
         )
     if not np.isfinite(outline.bounds).all():
-        raise VeneerError("not-a-number", "A corner of the {kind} is no number.", kind=kind)
+        raise VeneerError("not-a-number", "A corner of the {kind} is no number.", kind=word(kind))
     if not outline.is_valid:
         x, y = _crossing(outline)
         raise VeneerError(
             "outline-crosses",
             "The outline of the {kind} crosses or touches itself near x {x}, y {y} mm; draw it "
             "again without crossing.",
-            kind=kind, x=x, y=y,
+            kind=word(kind), x=x, y=y,
         )
     if outline.area < SMALLEST:
         raise VeneerError(
             "no-outline", "The outline of the {kind} encloses nothing; draw it round the fault.",
-            kind=kind,
+            kind=word(kind),
         )
     if leaf is None:
         return fault
@@ -96,7 +97,7 @@ def checked(fault: Fault, leaf: Leaf | None = None) -> Fault:
         raise VeneerError(
             "fault-off-leaf",
             "The {kind} lies off the photograph of leaf {leaf}; draw it on the leaf.",
-            kind=kind, leaf=leaf.number,
+            kind=word(kind), leaf=leaf.number,
         )
     return here
 

@@ -10,15 +10,15 @@ import io
 import os
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, fields, replace
-from pathlib import Path
 from typing import Any
 
 from veneerwb.core.errors import VeneerError, number
 from veneerwb.core.faults import remains
-from veneerwb.core.files import reason, shown_name, write_beside
+from veneerwb.core.files import read_plain, reason, shown_name, write_beside
 from veneerwb.core.leaf import MOST_LEAVES, THICKEST, Bundle, Leaf, measures
 from veneerwb.core.numerals import decimal_marks, value_of
 from veneerwb.core.plane import choice, finite, positive, whole
+from veneerwb.words import marked, word
 
 SQUARE_FOOT = 0.09290304
 """m2, exactly: the international foot is 0.3048 m by definition (since 1959)."""
@@ -26,7 +26,9 @@ WETTEST = 40.0
 """%: veneer wetter than this would not have been photographed as leaves to lay up."""
 DEAREST = 1e9
 LONGEST_TEXT = 5000
-TIGHT_SIDES = ("not known", "face", "back")
+MOST_BYTES, MOST_ROWS, MOST_COLUMNS = 16_000_000, 10_000, 1000
+"""Of a file: no shelf holds so much, and a file of anything else may."""
+TIGHT_SIDES = marked("not known"), marked("face"), marked("back")
 """Which side of a leaf is the tight one; the face is the side that was photographed as such."""
 
 
@@ -58,9 +60,9 @@ class Particulars:
         if self.thickness is not None:
             self._settle("thickness", positive("leaf thickness", self.thickness, THICKEST))
         if self.moisture is not None:
-            self._settle("moisture", _between("moisture in %", self.moisture, WETTEST))
+            self._settle("moisture", _between(marked("moisture in %"), self.moisture, WETTEST))
         if self.cost is not None:
-            self._settle("cost", _between("cost", self.cost, DEAREST))
+            self._settle("cost", _between(marked("cost"), self.cost, DEAREST))
 
     def _settle(self, name: str, value: float) -> None:
         object.__setattr__(self, name, value)
@@ -81,14 +83,14 @@ class Extent:
     def __post_init__(self) -> None:
         if self.leaves is not None:
             whole("number of leaves", self.leaves, 1, MOST_LEAVES)
-        for name in ("width", "length"):
+        for name, called in (("width", marked("leaf width")), ("length", marked("leaf length"))):
             value = getattr(self, name)
             if value is not None:
-                object.__setattr__(self, name, positive(f"leaf {name}", value))
+                object.__setattr__(self, name, positive(called, value))
         for name in ("full_m2", "usable_m2"):
             value = getattr(self, name)
             if value is not None:
-                object.__setattr__(self, name, _between("area in m2", value, 1e6))
+                object.__setattr__(self, name, _between(marked("area in m2"), value, 1e6))
 
     @property
     def full_sq_ft(self) -> float | None:
@@ -172,7 +174,7 @@ COLUMNS: tuple[_Column, ...] = (  # heading, of which, attribute, decimals (None
     ("currency", "particulars", "currency", None),
     ("origin and papers", "particulars", "origin", None),
 )
-_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+_FORMULA = (*"=+-@\uff1d\uff0b\uff0d\uff20", "\t", "\r", "\n")
 
 
 def as_csv(entries: Iterable[Entry]) -> str:
@@ -201,8 +203,8 @@ def read_csv(path: str | os.PathLike[str]) -> Inventory:
     column of a cell that cannot be."""
     name = shown_name(path)
     try:
-        data = Path(path).read_bytes()
-    except OSError as error:
+        data = read_plain(path, MOST_BYTES)
+    except (OSError, ValueError) as error:
         raise VeneerError(
             "no-inventory", "The file {file} cannot be read ({reason}); check its name.",
             file=name, reason=reason(error),
@@ -216,9 +218,10 @@ def read_csv(path: str | os.PathLike[str]) -> Inventory:
     return from_csv(text, name)
 
 
-def from_csv(text: str, file: str = "the list") -> Inventory:
+def from_csv(text: str, file: str = "") -> Inventory:
     """The inventory in a text of comma- or semicolon-separated lines, columns in any order; see
     `read_csv`."""
+    file = file or word("the list")
     table, separator = _table(text, file)
     headings = [cell.strip().casefold() for cell in table[0]]
     doubled = [h for h in headings if h in _OURS and headings.count(h) > 1]
@@ -261,6 +264,13 @@ def _table(text: str, file: str) -> tuple[list[list[str]], str]:
     try:
         for row in reader:
             table.append(row)
+            if len(table) > MOST_ROWS or len(row) > MOST_COLUMNS:
+                raise VeneerError(
+                    "inventory-too-long",
+                    "The file {file} has more than {rows} rows or {columns} columns, which is no "
+                    "inventory; choose another file.",
+                    file=file, rows=MOST_ROWS, columns=MOST_COLUMNS,
+                )
             begun = reader.line_num + 1
     except csv.Error as error:
         raise VeneerError(
@@ -350,6 +360,7 @@ def _cell(value: Any, decimals: int | None) -> str:
 
 def guarded(text: str) -> str:
     """A text that no spreadsheet takes for a formula; `unguarded` takes it back."""
+    text = text.replace("\r", "\n")  # which the writer leaves without quotes: a line of its own
     return f"'{text}" if text.lstrip("'").startswith(_FORMULA) else text
 
 
@@ -357,17 +368,23 @@ def unguarded(text: str) -> str:
     return text[1:] if text[:1] == "'" and text.lstrip("'").startswith(_FORMULA) else text
 
 
+_CALLED = {called.replace(" ", "_"): called for called in (
+    marked("name"), marked("species"), marked("cut"), marked("tight side"), marked("flitch"),
+    marked("lot"), marked("currency"), marked("origin"),
+)}
+
+
 def _text(name: str, value: Any) -> str:
     if not isinstance(value, str):
         raise VeneerError(
             "not-a-text", "The {name} cannot be {value!r:.40}; give a text.",
-            name=name.replace("_", " "), value=value,
+            name=word(_CALLED[name]), value=value,
         )
     settled = "\n".join(value.replace("\0", "").splitlines()).strip()
     if len(settled) > LONGEST_TEXT:
         raise VeneerError(
             "text-too-long", "The {name} has {count} characters; give at most {most}.",
-            name=name.replace("_", " "), count=len(settled), most=LONGEST_TEXT,
+            name=word(_CALLED[name]), count=len(settled), most=LONGEST_TEXT,
         )
     return settled
 
@@ -377,6 +394,6 @@ def _between(name: str, value: Any, most: float) -> float:
     if not 0.0 <= found <= most:
         raise VeneerError(
             "out-of-range", "The {name} cannot be {value}; give a number from 0 to {most}.",
-            name=name, value=found, most=most,
+            name=word(name), value=found, most=most,
         )
     return found

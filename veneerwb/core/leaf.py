@@ -29,6 +29,8 @@ from veneerwb.core.plane import IDENTITY, Motion, choice, positive, tand, whole
 
 BACKS = ("next", "previous", "own")
 MOST_LEAVES = 1000
+STEEPEST = 89.0
+"""Degrees between figure and leaf: beyond it lies end grain, which is no veneer."""
 THICKEST = 20.0
 ASSUMED_SLOPE = 5.0
 """Degrees between figure and leaf taken where nobody said: common practice, no source."""
@@ -168,6 +170,13 @@ class Bundle(Leaves):
         choice("back", self.back, BACKS)
         thickness = positive("leaf thickness", self.thickness, THICKEST)
         object.__setattr__(self, "thickness", thickness)
+        if self.slope is not None and not abs(self.slope) <= STEEPEST:
+            raise VeneerError(
+                "no-such-slope",
+                "The angle between figure and leaf cannot be {slope} degrees; give one from 0 to "
+                "{most}.",
+                slope=float(self.slope), most=STEEPEST,
+            )
         ordered = sorted(self.leaves, key=lambda leaf: leaf.number)
         if not ordered:
             raise VeneerError("no-leaves", "The bundle has no leaves; add at least one photograph.")

@@ -19,6 +19,7 @@ from veneerwb.core.edge import Arc, Edge, Line, Segment
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.plane import LONGEST, SHORTEST, TOUCH
 from veneerwb.core.region import joined
+from veneerwb.words import marked, word
 
 LEAST_AREA = 1.0
 """mm2: no top and no opening is smaller."""
@@ -43,7 +44,8 @@ def of_polygon(polygon: Any) -> Loops:
     polygon = polygon.geoms[0] if kind == "MultiPolygon" else polygon
     if getattr(polygon, "geom_type", None) != "Polygon":
         raise VeneerError(
-            "no-outline", "An outline must be a polygon, and this is {kind}.", kind=_called(polygon)
+            "no-outline", "An outline must be a polygon, and this is a {kind}.",
+            kind=_called(polygon),
         )
     outer, *holes = map(_straights, (polygon.exterior, *polygon.interiors))
     return of_runs(outer, holes)
@@ -52,9 +54,9 @@ def of_polygon(polygon: Any) -> Loops:
 def of_runs(edge: Iterable[Segment], holes: Iterable[Iterable[Segment]] = ()) -> Loops:
     """The edge and the holes of runs of segments, the edge made counter-clockwise and the holes
     clockwise; VeneerError where they are no outline."""
-    outer = _turned(_closed(edge, "outline"), "outline", 1.0)
+    outer = _turned(_closed(edge, marked("outline")), "outline", 1.0)
     holes = holes if isinstance(holes, Iterable) else [holes]
-    inner = tuple(_turned(_closed(hole, "opening"), "opening", -1.0) for hole in holes)
+    inner = tuple(_turned(_closed(hole, marked("opening")), "opening", -1.0) for hole in holes)
     _apart(outer, inner)
     return outer, inner
 
@@ -100,8 +102,8 @@ def _closed(run: Iterable[Segment], what: str) -> Edge:
     odd = [s for s in segments if not isinstance(s, _KINDS)]
     if odd:
         raise VeneerError(
-            "no-outline", "The {what} must be of segments, and this is {kind}.",
-            what=what, kind=_called(odd[0]),
+            "no-outline", "The {what} must be of segments, and this is a {kind}.",
+            what=word(what), kind=_called(odd[0]),
         )  # fmt: skip
     for segment in segments:
         _in_range(segment, what)
@@ -117,7 +119,7 @@ def _closed(run: Iterable[Segment], what: str) -> Edge:
             raise VeneerError(
                 "open-outline",
                 "The {what} is open by {gap} mm near ({x}, {y}); close it there.",
-                what=what,
+                what=word(what),
                 gap=gap,
                 x=x,
                 y=y,
@@ -140,21 +142,22 @@ def _is_plain(segment: Segment) -> bool:
 def _in_range(segment: Segment, what: str) -> None:
     if not _is_plain(segment):
         raise VeneerError(
-            "not-a-number", "The {what} has a place or a size that is no plain number.", what=what
+            "not-a-number", "The {what} has a place or a size that is no plain number.",
+            what=word(what),
         )
     sizes = [getattr(segment, name, 1.0) for name in ("radius", "along", "across")]
     if min(sizes) < TOUCH:
         raise VeneerError(
             "no-radius",
             "The {what} has an arc with a radius of {radius} mm; draw it larger.",
-            what=what,
+            what=word(what),
             radius=min(sizes),
         )
     if abs(getattr(segment, "sweep", 0.0)) > 360.0 + 1e-6:
         raise VeneerError(
             "crosses-itself",
             "The {what} has an arc of {sweep} degrees, which lies on itself; give at most 360.",
-            what=what,
+            what=word(what),
             sweep=segment.sweep,
         )
     reach = segment.reach
@@ -162,7 +165,7 @@ def _in_range(segment: Segment, what: str) -> None:
         raise VeneerError(
             "out-of-range",
             "The {what} reaches {reach} mm from the origin; the most is {most} mm.",
-            what=what,
+            what=word(what),
             reach=reach,
             most=LONGEST,
         )
@@ -178,7 +181,7 @@ def _turned(loop: Edge, what: str, sense: float) -> Edge:
         raise VeneerError(
             "crosses-itself",
             "The {what} crosses or touches itself near ({x}, {y}); draw it without.",
-            what=what,
+            what=word(what),
             x=x,
             y=y,
         )
@@ -219,11 +222,11 @@ def _too_small(what: str, size: float) -> VeneerError:
     return VeneerError(
         "no-area",
         "The {what} encloses {size} mm2; it must be at least {least} mm2.",
-        what=what,
+        what=word(what),
         size=size,
         least=LEAST_AREA,
     )
 
 
 def _called(thing: Any) -> str:
-    return f"a {getattr(thing, 'geom_type', None) or type(thing).__name__}"
+    return str(getattr(thing, "geom_type", None) or type(thing).__name__)

@@ -7,6 +7,7 @@ alpha, colour profile, depth) is told in `decode`.
 
 from __future__ import annotations
 
+import io
 import math
 import os
 import re
@@ -16,15 +17,24 @@ from collections import Counter, OrderedDict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 from PIL import Image
 
-from veneerwb.core.decode import MOST_MEGAPIXELS, check_size, decoded, sha256_of, upright
+from veneerwb.core.decode import (
+    MOST_MEGAPIXELS,
+    check_size,
+    decoded,
+    glimpse,
+    sha256_of,
+    upright,
+)
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.evening import Evening, Three, evened
 from veneerwb.core.files import reason, shown_name, write_beside
 from veneerwb.core.plane import finite, positive
+from veneerwb.words import word
 
 __all__ = [
     "MOST_MEGAPIXELS", "MOST_NUMBER", "SUFFIXES", "Photo", "by_number", "by_number_or_name",
@@ -113,9 +123,10 @@ class Photo:
                 "not-pixels",
                 "A photo's pixels must be whole numbers from 0 to 255 (uint8), rows x columns x 3; "
                 "these are {dtype} {shape}.",
-                dtype=str(array.dtype), shape=" x ".join(map(str, array.shape)) or "without rows",
+                dtype=str(array.dtype),
+                shape=" x ".join(map(str, array.shape)) or word("without rows"),
             )
-        check_size(name or "in memory", array.shape[1], array.shape[0])
+        check_size(name or word("in memory"), array.shape[1], array.shape[0])
         return Photo(scale, array.shape[:2], name, _array=upright(array))
 
     @property
@@ -143,6 +154,15 @@ class Photo:
     def gains(self) -> Three | None:
         """What evens its light: linear red, green and blue are multiplied so on decoding."""
         return self._origin.gains if self._origin else None
+
+    def small(self, columns: int, rows: int) -> np.ndarray:
+        """Its pixels shrunk to that size, for looking at: decoded no finer than that takes, and
+        not kept."""
+        if self._array is not None:
+            pixels = self._array
+        else:
+            pixels = self._origin.seen(glimpse(self._origin.path, columns, rows))
+        return resized(pixels, columns, rows)
 
     def as_photographed(self) -> Photo:
         """The same photo without gains."""
@@ -342,17 +362,30 @@ def shrunk(pixels: np.ndarray, most_megapixels: float = 3.0) -> tuple[np.ndarray
     return upright(np.asarray(copy)), factor
 
 
+def resized(pixels: np.ndarray, columns: int, rows: int) -> np.ndarray:
+    """uint8 `pixels` at another size, each the mean of what it covers."""
+    image = Image.fromarray(pixels)
+    return np.asarray(image.resize((columns, rows), Image.Resampling.HAMMING))
+
+
 def save_png(path: AnyPath, pixels: np.ndarray) -> None:
     """Writes uint8 rows x columns x 3 (RGB) or x 4 (RGBA) as PNG, whole or not at all."""
     pixels = np.ascontiguousarray(pixels)
     if pixels.dtype != np.uint8 or pixels.ndim != 3 or pixels.shape[2] not in (3, 4):
         raise ValueError(f"uint8 rows x columns x 3 or 4 wanted, not {pixels.dtype} {pixels.shape}")
-    write_beside(path, lambda stream: Image.fromarray(pixels).save(stream, format="PNG"))
+    _save(path, Image.fromarray(pixels), format="PNG")
 
 
 def save_jpeg(path: AnyPath, pixels: np.ndarray) -> None:
     """Writes uint8 rows x columns x 3 as JPEG of JPEG_QUALITY with full colour resolution, whole or
     not at all."""
     image = Image.fromarray(np.ascontiguousarray(pixels))
-    quality = {"quality": JPEG_QUALITY, "subsampling": 0}
-    write_beside(path, lambda stream: image.save(stream, format="JPEG", **quality))
+    _save(path, image, format="JPEG", quality=JPEG_QUALITY, subsampling=0)
+
+
+def _save(path: AnyPath, image: Image.Image, **how: Any) -> None:
+    """By way of the memory: into a file Pillow writes a JPEG without a word that the disk is full.
+    """
+    data = io.BytesIO()
+    image.save(data, **how)
+    write_beside(path, lambda stream: stream.write(data.getbuffer()))

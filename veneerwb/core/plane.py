@@ -15,6 +15,7 @@ import numpy as np
 from shapely import affinity
 
 from veneerwb.core.errors import VeneerError
+from veneerwb.words import word
 
 Point = tuple[float, float]
 SAGITTA = 0.01
@@ -73,7 +74,7 @@ def positive(name: str, value: float, most: float = LONGEST) -> float:
         raise VeneerError(
             "out-of-range",
             "The {name} cannot be {value}; give a number from {least} to {most}.",
-            name=name,
+            name=word(name),
             value=number,
             least=SHORTEST,
             most=most,
@@ -93,7 +94,7 @@ def finite(name: str, value: float) -> float:
         raise VeneerError(
             "not-a-number",
             "The {name} cannot be {value!r:.40}; give a plain number.",
-            name=name,
+            name=word(name),
             value=value,
         )
     return number
@@ -106,7 +107,7 @@ def whole(name: str, value: int, least: int, most: int) -> int:
         raise VeneerError(
             "out-of-range",
             "The {name} cannot be {value}; give a whole number from {least} to {most}.",
-            name=name,
+            name=word(name),
             value=number,
             least=least,
             most=most,
@@ -120,7 +121,7 @@ def choice(name: str, value: str, allowed: tuple[str, ...]) -> str:
         raise VeneerError(
             "unknown-choice",
             "The {name} cannot be {value!r:.40}; choose one of: {allowed}.",
-            name=name,
+            name=word(name),
             value=value,
             allowed=", ".join(allowed),
         )

@@ -18,7 +18,7 @@ from shapely.geometry import Polygon, box
 
 from veneerwb.core.background import around, leaf_on_background
 from veneerwb.core.cutting_out import grown, moved, turned, valid, within
-from veneerwb.core.errors import VeneerError, sentence
+from veneerwb.core.errors import VeneerError
 from veneerwb.core.evening import BRIGHTEST, DARKEST, FEWEST, Light, measured
 from veneerwb.core.photos import COARSEST, shrunk, too_large
 from veneerwb.core.plane import choice, positive
@@ -32,8 +32,9 @@ from veneerwb.core.targets.scaling import (
     squared_by_distances,
     unevenness,
 )
+from veneerwb.words import marked, say, word
 
-LIGHTS = ("as photographed", "background", "patch", "grey patch")
+LIGHTS = marked("as photographed"), marked("background"), marked("patch"), marked("grey patch")
 TURNS = (0, 90, 180, 270)
 MEGAPIXELS = 3.0
 """Of a working copy, at most."""
@@ -122,11 +123,11 @@ class Preparation:
                 "A photograph can be turned by 90, 180 or 270 degrees, not by {turn}.",
                 turn=self.turn,
             )
-        for name, clicks in (("outline", self.outline), ("patch", self.patch)):
+        for name, clicks in ((marked("outline"), self.outline), (marked("patch"), self.patch)):
             if 0 < len(clicks) < 3:
                 raise VeneerError(
                     "too-few-clicks", "The {name} has only {count} corners; click at least 3.",
-                    name=name, count=len(clicks),
+                    name=word(name), count=len(clicks),
                 )
         if self.find and self.outline:
             raise VeneerError(
@@ -199,7 +200,7 @@ def made(pixels: np.ndarray, how: Preparation, name: str = "") -> Made:
     if outline is not None:
         outline = moved(outline, -corner[0], -corner[1])
     if plane.trust is not None and plane.trust > LOOSE:
-        notes += (_said(
+        notes += (say(
             "A click one pixel off moves a corner by up to {mm} mm; zoom in, or click points "
             "further apart.", mm=round(plane.trust, 1),
         ),)
@@ -220,7 +221,7 @@ def check_leaf_size(bounds: Box, turn: int = 0, name: str = "") -> None:
         "leaf-too-large",
         "{photo} would show a leaf {width} m across and {length} m along, larger than any; check "
         "the scale.",
-        photo=name or "The photo", width=round(width / 1e3, 1), length=round(length / 1e3, 1),
+        photo=name or word("The photo"), width=round(width / 1e3, 1), length=round(length / 1e3, 1),
     )
 
 
@@ -233,22 +234,19 @@ def _check_extent(bounds: Box, name: str) -> None:
             "shows-more-than-a-leaf",
             "{photo} would show {width} m by {length} m, more than a leaf; let the leaf be found, "
             "draw its outline, or check what the photograph is squared up by.",
-            photo=name or "The photo", width=round(width / 1e3, 1), length=round(length / 1e3, 1),
+            photo=name or word("The photo"),
+            width=round(width / 1e3, 1), length=round(length / 1e3, 1),
         )
 
-
-def _said(template: str, **values: Any) -> str:
-    return sentence(template, values)
 
 
 def _refuse_empty(pixels: np.ndarray, name: str) -> None:
     seen = pixels[::_EVERY, ::_EVERY]
     if np.quantile(seen, 0.99) < DARKEST or np.quantile(seen, 0.01) >= BRIGHTEST:
-        raise VeneerError(
-            "nothing-on-it",
-            "{photo} is {what} all over; photograph the leaf again.",
-            photo=name or "The photo", what="black" if seen.mean() < DARKEST else "white",
-        )
+        told = marked("{photo} is white all over; photograph the leaf again.")
+        if seen.mean() < DARKEST:
+            told = marked("{photo} is black all over; photograph the leaf again.")
+        raise VeneerError("nothing-on-it", told, photo=name or word("The photo"))
 
 
 # --- the plane of the leaf ---------------------------------------------------------------------
@@ -335,14 +333,14 @@ def _by_marks(pixels: np.ndarray, how: Preparation, name: str) -> _Straight | _S
     if len(marks) == 4 and how.distances:
         found, off = squared_by_distances(marks, how.distances, pixels.shape)
         if off > DOUBTFUL:
-            notes = (_said(
+            notes = (say(
                 "The six distances between the marks disagree by {off} mm, so one may be misread "
                 "by some mm; measure them again.", off=round(off, 1),
             ),)
         return _Slanted(found, found.whole(pixels.shape), notes=notes)
     uneven = unevenness(marks)
     if uneven > UNEVEN:
-        notes = (_said(
+        notes = (say(
             "The rings differ by {share} %; photograph it square on, or use four marks.",
             share=round(100 * uneven),
         ),)
@@ -377,7 +375,7 @@ def _leaf(
     if out < 0.01 * leaf.exterior.length:
         return leaf, ()
     share = max(1, round(100 * out / leaf.exterior.length))
-    return leaf, (_said(
+    return leaf, (say(
         "The leaf runs out of the picture along {share} % of its outline; what lies beyond is not "
         "known.", share=share,
     ),)

@@ -9,7 +9,6 @@ decoded, so that it can be taken back at any time.
 from __future__ import annotations
 
 import os
-import tempfile
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -18,12 +17,14 @@ from typing import Any
 import numpy as np
 
 from veneerwb.core.decode import decoded
-from veneerwb.core.errors import VeneerError, sentence
+from veneerwb.core.errors import VeneerError
 from veneerwb.core.evening import Evening, Light, Three, evenings
+from veneerwb.core.files import scratch
 from veneerwb.core.leaf import Bundle, Leaf, Side, measures
 from veneerwb.core.photos import AnyPath, Photo, names_apart, save_jpeg
 from veneerwb.core.preparation import LIGHTS, Preparation, made
 from veneerwb.core.preparing_report import batch_report, named, said_of
+from veneerwb.words import filled, marked, say, word
 
 __all__ = [
     "LIGHTS", "Batch", "Cancelled", "Preparation", "Prepared", "Progress", "Troubles",
@@ -44,7 +45,7 @@ class Cancelled(VeneerError):
     """The batch was stopped by its progress; nothing of it is left."""
 
     def __init__(self) -> None:
-        super().__init__("cancelled", "Stopped: none of the photographs was brought in.")
+        super().__init__("cancelled", marked("Stopped: none of the photographs was brought in."))
 
 
 class Troubles(VeneerError):
@@ -62,10 +63,11 @@ class Troubles(VeneerError):
             super().__init__("photo-will-not-do", "{said}", said=first, count=1, total=total)
             return
         alike = len(self.lines) == 1
+        told = marked("{count} of {total} photographs will not do ({names}); the first: {said}")
+        if alike:
+            told = marked("{count} of {total} photographs will not do ({names}): {said}")
         super().__init__(
-            "photos-will-not-do",
-            "{count} of {total} photographs will not do ({names})"
-            + (": {said}" if alike else "; the first: {said}"),
+            "photos-will-not-do", told,
             count=len(names), total=total, names=named(names),
             said=self.lines[0].removeprefix(f"{named(names)}: ") if alike else first,
         )
@@ -153,7 +155,7 @@ def prepared(
     every photograph that will not do. In both cases no file is left.
     """
     hows = _hows(paths, how)
-    own = tempfile.TemporaryDirectory(prefix="leaves-") if folder is None else None
+    own = scratch("leaves") if folder is None else None
     into = Path(own.name if own else folder)
     called = names_apart(paths)
     work = _Work(into, len(hows))
@@ -255,19 +257,23 @@ class _Work:
             if there is None:
                 first[one.sha256] = one.name
                 continue
-            same = "was given twice" if there == one.name else f"is the same photograph as {there}"
-            self.trouble(one.name, f"{one.name} {same}; leave one of them out.")
+            said = say("{photo} was given twice; leave one of them out.", photo=one.name)
+            if there != one.name:
+                said = say(
+                    "{photo} is the same photograph as {other}; leave one of them out.",
+                    photo=one.name, other=there,
+                )
+            self.trouble(one.name, said)
 
     def _sideways(self) -> None:
         slim = [_slimness(one) for one, _ in self.done]
         usual = float(np.median(slim)) if slim else 0.0
         for (one, _), here in zip(self.done, slim):
             if abs(usual) > np.log(1 + LIKE) and here * usual < 0 and abs(here) > abs(usual) / 2:
-                self.trouble(
-                    one.name,
-                    f"{one.name} shows its leaf turned by 90 degrees against the others; turn that "
-                    "photograph and save it so.",
-                )
+                self.trouble(one.name, say(
+                    "{photo} shows its leaf turned by 90 degrees against the others; turn that "
+                    "photograph and save it so.", photo=one.name,
+                ))
 
     def _evenings(self, light: str) -> list[Evening | None]:
         lights = [measured for _, measured in self.done]
@@ -281,18 +287,21 @@ class _Work:
     def _unlike(self, one: Prepared) -> tuple[str, ...]:
         """What is said of a leaf that differs from the others in size or scale."""
         said = []
-        for what, of in (
-            ("leaf is {share} % {way} than the others", lambda p: p.leaf_size[0] * p.leaf_size[1]),
-            ("photograph is {share} % {way} in mm per pixel than the others",
+        for larger, smaller, of in (
+            (marked("The leaf is {share} % larger than the others; check it."),
+             marked("The leaf is {share} % smaller than the others; check it."),
+             lambda p: p.leaf_size[0] * p.leaf_size[1]),
+            (marked("The photograph is {share} % larger in mm per pixel than the others; check "
+                    "it."),
+             marked("The photograph is {share} % smaller in mm per pixel than the others; check "
+                    "it."),
              lambda p: p.original_mm_per_px),
         ):
             usual = float(np.median([of(other) for other, _ in self.done]))
             off = of(one) / usual - 1.0
             if abs(off) > LIKE:
-                way = "larger" if off > 0 else "smaller"
-                said.append(sentence(
-                    f"The {what}; check it.", {"share": round(100 * abs(off)), "way": way}
-                ))
+                template = word(larger) if off > 0 else word(smaller)
+                said.append(filled(template, {"share": round(100 * abs(off))}))
         return tuple(said)
 
 

@@ -8,8 +8,8 @@ from typing import Any
 
 import numpy as np
 
-from veneerwb.core.errors import number
 from veneerwb.core.evening import Evening
+from veneerwb.words import figure, filled, say, word
 
 _NAMED = 5  # photographs named one by one
 
@@ -21,10 +21,10 @@ def batch_report(photos: Sequence[Any], light: str) -> str:
     trusts = [(one.trust, one.name) for one in photos if one.trust is not None]
     if trusts:
         worst, name = max(trusts)
-        lines.append(
-            f"A click one pixel off moves a corner by at most {number(round(worst, 2))} mm "
-            f"({name})."
-        )
+        lines.append(say(
+            "A click one pixel off moves a corner by at most {worst} mm ({photo}).",
+            worst=float(round(worst, 2)), photo=name,
+        ))
     lines += light_report([one.evening for one in photos if one.evening is not None], light)
     return "\n".join([*lines, *_notes(photos)])
 
@@ -42,15 +42,15 @@ def said_of(each: Sequence[tuple[str, str]]) -> tuple[str, ...]:
 
 def named(names: Sequence[str]) -> str:
     """Names one after the other; of many the first."""
-    more = len(names) - _NAMED
-    return ", ".join(names[:_NAMED]) + (f" and {more} more" if more > 0 else "")
+    more, shown = len(names) - _NAMED, ", ".join(names[:_NAMED])
+    return say("{names} and {more} more", names=shown, more=more) if more > 0 else shown
 
 
 def _notes(photos: Sequence[Any]) -> list[str]:
     """What is said of each photograph; of all alike, once."""
     every = [one.notes for one in photos]
     alike = [note for note in every[0] if len(every) > 1 and all(note in one for one in every)]
-    return [f"All photographs: {note}" for note in alike] + [
+    return [say("All photographs: {note}", note=note) for note in alike] + [
         _named(one.name, note) for one in photos for note in one.notes if note not in alike
     ]
 
@@ -60,31 +60,37 @@ def _named(name: str, note: str) -> str:
 
 
 def _scales(photos: Sequence[Any]) -> str:
-    return (
-        f"{len(photos)} photograph{'s' * (len(photos) > 1)} at "
-        f"{_span([one.original_mm_per_px for one in photos])} mm per pixel; working copies at "
-        f"{_span([one.mm_per_px for one in photos])} mm per pixel."
+    template = word(
+        "{count} photographs at {original} mm per pixel; working copies at {copies} mm per pixel."
     )
+    if len(photos) == 1:
+        template = word(
+            "{count} photograph at {original} mm per pixel; working copies at {copies} mm per "
+            "pixel."
+        )
+    return filled(template, {
+        "count": len(photos), "original": _span([one.original_mm_per_px for one in photos]),
+        "copies": _span([one.mm_per_px for one in photos]),
+    })
 
 
 def light_report(even: Sequence[Evening], light: str) -> list[str]:
     """What was done to the light of photographs, in sentences; `light` as a Preparation has it."""
     if not even:
-        return ["The light is as photographed."]
+        return [say("The light is as photographed.")]
     gains = np.array([one.gains for one in even])
-    lines = [
-        f"Light evened from the {light}, as measured on these photographs: gains from "
-        f"{number(round(float(gains.min()), 2))} to {number(round(float(gains.max()), 2))}; the "
-        "photographs themselves are unchanged."
-    ]
+    lines = [say(
+        "Light evened from the {light}, as measured on these photographs: gains from {least} to "
+        "{most}; the photographs themselves are unchanged.",
+        light=word(light), least=round(float(gains.min()), 2), most=round(float(gains.max()), 2),
+    )]
     burnt = sorted(((max(e.burnt), e.name) for e in even if max(e.burnt) >= 0.001), reverse=True)
     if burnt:
-        named = ", ".join(f"{name} {number(round(100 * s, 1))} %" for s, name in burnt[:_NAMED])
-        more = f" and {len(burnt) - _NAMED} more" if len(burnt) > _NAMED else ""
-        lines.append(f"Too bright when photographed, and lost: {named}{more}.")
+        lost = named([f"{name} {figure(round(100 * s, 1))} %" for s, name in burnt])
+        lines.append(say("Too bright when photographed, and lost: {lost}.", lost=lost))
     return lines
 
 
 def _span(values: Sequence[float]) -> str:
-    least, most = (number(float(f"{v:.3g}")) for v in (min(values), max(values)))
-    return least if least == most else f"{least} to {most}"
+    least, most = (figure(float(f"{v:.3g}")) for v in (min(values), max(values)))
+    return least if least == most else say("{least} to {most}", least=least, most=most)

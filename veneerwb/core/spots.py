@@ -25,6 +25,7 @@ from shapely.geometry import LineString, MultiPoint
 from veneerwb.core.errors import sentence
 from veneerwb.core.leaf import Fault, Leaf
 from veneerwb.core.sequence.align import mask
+from veneerwb.words import marked
 
 SWING = 8
 """Degrees off the grain that a split may run."""
@@ -197,7 +198,8 @@ def _spot(calm: np.ndarray, row: int, column: int, size: float) -> Suggestion | 
     }
     return Suggestion(
         "knot" if knot else "stain", hull.simplify(0.3), darker, long, short, 0.0,
-        "A spot of {length} x {width} mm, {darker} darker than what lies round it.", values,
+        marked("A spot of {length} x {width} mm, {darker} darker than what lies round it."),
+        values,
     )
 
 
@@ -301,10 +303,15 @@ def _split(
     values = {
         "darker": f"{abs(darker):.0%}", "length": round(length), "width": round(width, 1),
     }
-    template = (
-        "A line of {length} mm along the grain, some {width} mm wide, {darker} "
-        + ("darker" if shade == "dark" else "lighter") + " than the leaf on both sides of it."
+    template = marked(
+        "A line of {length} mm along the grain, some {width} mm wide, {darker} lighter than the "
+        "leaf on both sides of it."
     )
+    if shade == "dark":
+        template = marked(
+            "A line of {length} mm along the grain, some {width} mm wide, {darker} darker than the "
+            "leaf on both sides of it."
+        )
     outline = drawn.buffer(width / 2 + across, 4, cap_style=2)
     return Suggestion("split", outline, darker, length, width, height / least, template, values)
 

@@ -18,6 +18,7 @@ from veneerwb.core.errors import VeneerError, sentence
 from veneerwb.core.offset import parallel
 from veneerwb.core.plane import LONGEST, Motion, cosd, finite, polar, positive, whole
 from veneerwb.core.region import Region
+from veneerwb.words import marked, say
 
 SIDES = (3, 64)
 
@@ -42,14 +43,14 @@ class Top:
     def round(diameter: float) -> Top:
         """A round top of that diameter in mm."""
         size = positive("diameter", diameter)
-        return Top("round, {size} mm", size, (Arc((0.0, 0.0), size / 2.0, -90.0, 360.0),))
+        return Top(marked("round, {size} mm"), size, (Arc((0.0, 0.0), size / 2.0, -90.0, 360.0),))
 
     @staticmethod
     def oval(length: float, width: float) -> Top:
         """A true ellipse, `length` mm along x and `width` mm along y."""
         long, wide = _sizes(length, width)
         edge = (EllipseArc((0.0, 0.0), long / 2.0, wide / 2.0, 0.0, -90.0, 360.0),)
-        return Top("oval, {size} by {width} mm", long, edge, (), (("width", wide),))
+        return Top(marked("oval, {size} by {width} mm"), long, edge, (), (("width", wide),))
 
     @staticmethod
     def polygon(sides: int, across_flats: float) -> Top:
@@ -60,20 +61,22 @@ class Top:
         corner = size / 2.0 / cosd(180.0 / count)
         turns = [-90.0 + (2 * k - 1) * 180.0 / count for k in range(count)]
         edge = edges.straights([polar(corner, turn) for turn in turns])
-        return Top(f"{count}-sided, {{size}} mm across flats", size, edge)
+        words = marked("{sides}-sided, {size} mm across flats")
+        return Top(words, size, edge, (), (("sides", count),))
 
     @staticmethod
     def square(side: float) -> Top:
         """A square of `side` mm."""
         size = positive("side", side)
-        return Top("square, {size} mm", size, _oblong(size / 2.0, size / 2.0))
+        return Top(marked("square, {size} mm"), size, _oblong(size / 2.0, size / 2.0))
 
     @staticmethod
     def rectangle(length: float, width: float) -> Top:
         """A rectangle, `length` mm along x and `width` mm along y."""
         long, wide = _sizes(length, width)
         edge = _oblong(long / 2.0, wide / 2.0)
-        return Top("rectangle, {size} by {width} mm", long, edge, (), (("width", wide),))
+        words = marked("rectangle, {size} by {width} mm")
+        return Top(words, long, edge, (), (("width", wide),))
 
     @staticmethod
     def racetrack(length: float, width: float) -> Top:
@@ -88,7 +91,8 @@ class Top:
             Line((x, y), (-x, y)),
             Arc((-x, 0.0), y, 90.0, 180.0),
         )
-        return Top("racetrack, {size} by {width} mm", long, edge, (), (("width", wide),))
+        words = marked("racetrack, {size} by {width} mm")
+        return Top(words, long, edge, (), (("width", wide),))
 
     @staticmethod
     def boat(length: float, width: float, ends: float) -> Top:
@@ -108,7 +112,7 @@ class Top:
             Arc((0.0, below), radius, 90.0 - half, 2.0 * half),
             Line((-x, end / 2.0), (-x, -end / 2.0)),
         )
-        words = "boat shape, {size} by {width} mm, {ends} mm at the ends"
+        words = marked("boat shape, {size} by {width} mm, {ends} mm at the ends")
         return Top(words, long, edge, (), (("width", wide), ("ends", end)))
 
     @staticmethod
@@ -151,12 +155,9 @@ class Top:
         wide = positive("border's width", width)
         edge = parallel(self.edge, -wide)
         holes = outlines.holes_within(edge, self.edge, self.holes, wide)
-        words = self.words + ", less {border} mm all round"
         others = dict(self.others)
-        if "border" in others:
-            words, wide = self.words, wide + others["border"]
-        others["border"] = wide
-        return Top(words, self.size, edge, holes, tuple(others.items()))
+        others["border"] = others.get("border", 0.0) + wide
+        return Top(self.words, self.size, edge, holes, tuple(others.items()))
 
     def scaled(self, factor: float) -> Top:
         """The same shape, `factor` times as large."""
@@ -168,7 +169,9 @@ class Top:
                 factor=factor, most=LONGEST / self.reach,
             )  # fmt: skip
         edge, *holes = (tuple(s.scaled(factor) for s in loop) for loop in self.region.loops)
-        others = tuple((name, value * factor) for name, value in self.others)
+        others = tuple(
+            (name, value if name == "sides" else value * factor) for name, value in self.others
+        )
         return Top(self.words, self.size * factor, edge, tuple(holes), others)
 
     @property
@@ -184,11 +187,14 @@ class Top:
     @property
     def name(self) -> str:
         """What it is in words."""
-        return sentence(self.words, self.values)
+        name = sentence(self.words, self.values)
+        if "border" in self.values:
+            return say("{top}, less {border} mm all round", top=name, border=self.values["border"])
+        return name
 
     @property
     def values(self) -> dict[str, float]:
-        """The sizes in its name, in mm."""
+        """The sizes in its name, in mm, and the number of sides of a polygon."""
         return {"size": self.size, **dict(self.others)}
 
     @cached_property
@@ -218,7 +224,8 @@ def _oblong(x: float, y: float) -> Edge:
 def _of_loops(edge: Edge, holes: Sequence[Edge]) -> Top:
     (left, right), (low, high) = edges.extent(edge, 0.0), edges.extent(edge, 90.0)
     others = (("width", high - low),)
-    return Top("outline, {size} by {width} mm", right - left, edge, tuple(holes), others)
+    words = marked("outline, {size} by {width} mm")
+    return Top(words, right - left, edge, tuple(holes), others)
 
 
 def _no_racetrack(long: float, wide: float) -> VeneerError:

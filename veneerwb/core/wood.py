@@ -12,8 +12,9 @@ from dataclasses import dataclass
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.plane import choice, finite, positive
+from veneerwb.words import figure, marked, word
 
-HELD = (
+HELD = marked(
     "Glued veneer is held by its ground: this is the movement of free wood, not the gap of a joint."
 )
 DRIEST, WETTEST = 6.0, 14.0
@@ -37,14 +38,18 @@ class Coefficients:
     tangential: float
 
     def __post_init__(self) -> None:
-        for name in ("radial", "tangential"):
-            value = finite(f"{name} coefficient", getattr(self, name))
+        names = {
+            "radial": marked("radial coefficient"),
+            "tangential": marked("tangential coefficient"),
+        }
+        for name, called in names.items():
+            value = finite(called, getattr(self, name))
             if not 0.0 < value <= LARGEST:
                 raise VeneerError(
                     "out-of-range",
-                    "The {name} coefficient cannot be {shown}; give more than 0 and at most {most}"
-                    " for each % of moisture.",
-                    name=name, shown=f"{value:g}", most=f"{LARGEST:g}",
+                    "The {name} cannot be {shown}; give more than 0 and at most {most} for each % "
+                    "of moisture.",
+                    name=word(called), shown=figure(value, "g"), most=figure(LARGEST, "g"),
                 )  # fmt: skip
             object.__setattr__(self, name, value)
 
@@ -54,32 +59,35 @@ class Coefficients:
 
 
 SPECIES = {
-    "alder, red": Coefficients(0.00151, 0.00256),
-    "ash, white": Coefficients(0.00169, 0.00274),
-    "beech, American": Coefficients(0.00190, 0.00431),
-    "birch, yellow": Coefficients(0.00256, 0.00338),
-    "cherry, black": Coefficients(0.00126, 0.00248),
-    "elm, American": Coefficients(0.00144, 0.00338),
-    "maple, sugar": Coefficients(0.00165, 0.00353),
-    "oak, red": Coefficients(0.00158, 0.00369),
-    "oak, white": Coefficients(0.00180, 0.00365),
-    "sweetgum": Coefficients(0.00183, 0.00365),
-    "sycamore": Coefficients(0.00172, 0.00296),
-    "walnut, black": Coefficients(0.00190, 0.00274),
+    marked("alder, red"): Coefficients(0.00151, 0.00256),
+    marked("ash, white"): Coefficients(0.00169, 0.00274),
+    marked("beech, American"): Coefficients(0.00190, 0.00431),
+    marked("birch, yellow"): Coefficients(0.00256, 0.00338),
+    marked("cherry, black"): Coefficients(0.00126, 0.00248),
+    marked("elm, American"): Coefficients(0.00144, 0.00338),
+    marked("maple, sugar"): Coefficients(0.00165, 0.00353),
+    marked("oak, red"): Coefficients(0.00158, 0.00369),
+    marked("oak, white"): Coefficients(0.00180, 0.00365),
+    marked("sweetgum"): Coefficients(0.00183, 0.00365),
+    marked("sycamore"): Coefficients(0.00172, 0.00296),
+    marked("walnut, black"): Coefficients(0.00190, 0.00274),
 }
 """Wood Handbook (FPL-GTR-190, 2010), Table 13-5."""
 
 
 def coefficients(species: str) -> Coefficients:
-    """Those of a species of the table: "oak, white", "White oak"; VeneerError where it has none."""
-    found = _BY_WORDS.get(words(species))
+    """Those of a species of the table: "oak, white", "White oak", or by its name in the language
+    spoken; VeneerError where it has none."""
+    asked = words(species)
+    called = {words(word(name)): known for name, known in SPECIES.items()}
+    found = _BY_WORDS.get(asked) or called.get(asked)
     if found is None:
         raise VeneerError(
             "unknown-species",
             "How much {species!r:.40} moves is not known here; give coefficients of your own or "
             "one of these: {known}.",
             species=str(species),
-            known="; ".join(SPECIES),
+            known="; ".join(map(word, SPECIES)),
         )
     return found
 
@@ -114,8 +122,8 @@ def moisture_in(temperature: float, humidity: float) -> float:
 
     Simpson, FPL-RN-0268 (1998); it gives Table 4-2 of the Wood Handbook within 0.06 at 70 F.
     """
-    t = _between("temperature", temperature, COLDEST, HOTTEST, "degrees C")
-    h = _between("relative humidity", humidity, 0.0, DAMPEST, "%") / 100.0
+    t = _between(marked("temperature"), temperature, COLDEST, HOTTEST, word("degrees C"))
+    h = _between(marked("relative humidity"), humidity, 0.0, DAMPEST, "%") / 100.0
     water = 349.0 + 1.29 * t + 0.0135 * t**2
     k = 0.805 + 0.000736 * t - 0.00000273 * t**2
     k1 = 6.27 - 0.00938 * t - 0.000303 * t**2
@@ -139,7 +147,7 @@ def beyond(*moistures: float) -> Iterator[float]:
 
 
 def _moisture(value: float) -> float:
-    return _between("moisture", value, 0.0, 30.0, "%")
+    return _between(marked("moisture"), value, 0.0, 30.0, "%")
 
 
 def _between(name: str, value: float, least: float, most: float, unit: str) -> float:
@@ -148,6 +156,6 @@ def _between(name: str, value: float, least: float, most: float, unit: str) -> f
         raise VeneerError(
             "out-of-range",
             "The {name} cannot be {value} {unit}; give a number from {least} to {most}.",
-            name=name, value=number, unit=unit, least=least, most=most,
+            name=word(name), value=number, unit=unit, least=least, most=most,
         )  # fmt: skip
     return number

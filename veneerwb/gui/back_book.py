@@ -81,7 +81,7 @@ class BackBook:
         self.sense: Sense | None = None
         self.wander: Wander | None = None
         self._ready: dict[int, Any] = {}
-        self._folder = tempfile.TemporaryDirectory(prefix="backs-")
+        self._folder = tempfile.TemporaryDirectory(prefix="veneerwb-backs-")
         self.points: dict[tuple[int, str], list[Point]] = {}
         for number, leaf in leaf_objects(obj).items():
             self.points[number, FACE] = [

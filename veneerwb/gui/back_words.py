@@ -41,7 +41,7 @@ def sense_told(book: Any) -> str:
         *each, verdict = book.sense.notes
         proved = book.sense.back is not None
         said = [verdict, *(note for note in each if not proved or note.code != "back-told")]
-        return " ".join(note.text for note in said)
+        return " ".join(map(fields.in_words, said))
     return {
         "next": translate(HERE, "The bundle says that leaf 2 lay under leaf 1."),
         "previous": translate(HERE, "The bundle says that leaf 2 lay over leaf 1."),

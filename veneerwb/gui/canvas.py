@@ -14,12 +14,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
-from typing import Any, NamedTuple
+from typing import Any, ClassVar, NamedTuple
+from weakref import WeakSet
 
 from PySide import QtCore, QtGui
 
-from veneerwb.host import compat
-from veneerwb.host.objects.base import sentence
+from veneerwb.gui.panels import fields
+from veneerwb.host import compat, settings
 from veneerwb.paint import ink
 
 Qt, Kind = QtCore.Qt, QtCore.QEvent
@@ -31,6 +32,7 @@ NOTCH = 1.25
 """How much larger a notch of the wheel makes a picture."""
 FAR = 40.0
 """Pixels that an arrow key moves a picture by."""
+ink.use(settings.colour)
 ARROWS = {
     Qt.Key_Left: (-1, 0), Qt.Key_Right: (1, 0), Qt.Key_Up: (0, -1), Qt.Key_Down: (0, 1),
 }  # fmt: skip
@@ -195,10 +197,13 @@ class Keys(QtCore.QObject):
 class Canvas(Keys):
     """Paints a widget by `hand`, and gives that the widget's events as plain values."""
 
+    there: ClassVar[WeakSet[Canvas]] = WeakSet()
+    """All that there are."""
     _does: Mapping[Any, Callable[[Any], Any]] = {}
 
     def __init__(self, widget: Any, hand: Hand) -> None:
         super().__init__(widget)
+        self.there.add(self)
         self.hand = hand
         self._start: Place | None = None
         """Where the button went down, or where the picture was pulled to last."""
@@ -247,7 +252,7 @@ class Canvas(Keys):
         except Exception as error:
             painter.resetTransform()
             painter.setClipping(False)
-            ink.say(painter, self.size, sentence(error))
+            ink.say(painter, self.size, fields.told(error))
         finally:
             painter.end()
         return True

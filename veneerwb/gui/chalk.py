@@ -14,7 +14,7 @@ from veneerwb.gui.saving import with_ending
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSaving"
-KINDS = ("PDF (*.pdf)", "CSV (*.csv)", "Text (*.txt)")
+ENDINGS = (".pdf", ".csv", ".txt")
 
 
 def save_list(obj: Any, bundle: Any, proof: Any) -> None:
@@ -24,18 +24,23 @@ def save_list(obj: Any, bundle: Any, proof: Any) -> None:
     name = obj.Label.replace("/", "-").replace("\\", "-")
     start = os.path.join(os.path.dirname(obj.Document.FileName), f"{name} to chalk.pdf")
     path, kind = QtGui.QFileDialog.getSaveFileName(
-        FreeCADGui.getMainWindow(), title, start, ";;".join(KINDS)
+        FreeCADGui.getMainWindow(), title, start, ";;".join(kinds())
     )
     if path:
         write(obj, bundle, proof, ended(path, kind))
 
 
+def kinds() -> tuple[str, ...]:
+    """What the kinds of file are called, in the order of ENDINGS."""
+    return "PDF (*.pdf)", "CSV (*.csv)", translate(HERE, "Text (*.txt)")
+
+
 def ended(path: str, kind: str) -> str:
     """The path with the ending of the kind chosen, unless it has one of ours."""
-    endings = [one.split("*")[1].rstrip(")") for one in KINDS]
-    if os.path.splitext(path)[1].lower() in endings:
+    if os.path.splitext(path)[1].lower() in ENDINGS:
         return path
-    return with_ending(path, endings[KINDS.index(kind) if kind in KINDS else 0])
+    ending = next((one for one in ENDINGS if f"*{one}" in kind), ENDINGS[0])
+    return with_ending(path, ending)
 
 
 def write(obj: Any, bundle: Any, proof: Any, path: str) -> None:

@@ -10,7 +10,18 @@ from typing import Any
 
 import FreeCAD
 
-from veneerwb.host.objects.base import kind_of
+from veneerwb.gui.chosen import (
+    Found,
+    benched_first,
+    chosen_first,
+    cut_here_first,
+    holding_first,
+    leaves_chosen,
+    of_kind,
+    seen_first,
+    selected,
+    sheets_seen_first,
+)
 
 
 def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
@@ -21,75 +32,7 @@ def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
 TITLE = QT_TRANSLATE_NOOP("Workbench", "Veneer Layup")
 
 
-def of_kind(doc: Any, *kinds: str) -> list[Any]:
-    """The objects of those kinds in a document (None: none)."""
-    return [obj for obj in (doc.Objects if doc else ()) if kind_of(obj) in kinds]
-
-
-def sources(doc: Any) -> list[Any]:
-    """What a match can be cut from: the bundles and stocks of a document."""
-    return of_kind(doc, "Bundle", "Stock")
-
-
-def selected() -> list[Any]:
-    """What is selected in the document."""
-    import FreeCADGui
-
-    return FreeCADGui.Selection.getSelection()
-
-
-def before(candidates: list[Any], meant: list[Any]) -> list[Any]:
-    """`candidates`, those that are meant before the others."""
-    return sorted(candidates, key=lambda one: one not in meant)
-
-
-def chosen_first(candidates: list[Any]) -> list[Any]:
-    """`candidates`, those that are selected before the others."""
-    return before(candidates, selected())
-
-
-# --- what is found, and what is done with it ----------------------------------------------------
-
-Found = list[Any]
-
-
-def leaves_chosen() -> list[Any]:
-    return [one for one in selected() if kind_of(one) == "Leaf"]
-
-
-def holding_first(bundles: Found) -> Found:
-    """Bundles, first the one that is selected or holds a selected leaf."""
-    return before(chosen_first(bundles), [up for leaf in leaves_chosen() for up in leaf.InList])
-
-
-def seen_first(drawings: Found) -> Found:
-    """Drawings, first the one whose page or view is selected or whose page is seen."""
-    import FreeCADGui
-
-    from veneerwb.host.sheets import drawing_of
-
-    seen = getattr(FreeCADGui.activeView(), "getPage", lambda: None)()
-    meant = [drawing_of(one) for one in [*selected(), seen] if one]
-    return before(chosen_first(drawings), meant)
-
-
-def benched_first(matches: Found) -> Found:
-    """Matches, first the one that is selected or whose bench is."""
-    meant = [one.Match for one in selected() if kind_of(one) == "Bench"]
-    return before(chosen_first(matches), meant)
-
-
-def sheets_seen_first(benches: Found) -> Found:
-    """Benches, first the one that is selected with its match or a page, or whose page is seen."""
-    import FreeCADGui
-
-    from veneerwb.host.shop_pages import bench_of
-
-    seen = getattr(FreeCADGui.activeView(), "getPage", lambda: None)()
-    meant = [bench_of(one) for one in [*selected(), seen] if one]
-    meant += [one for match in selected() for one in match.InList
-              if kind_of(one) == "Bench" and one.Match == match]  # fmt: skip
-    return before(chosen_first(benches), meant)
+# --- what is done with what is found ------------------------------------------------------------
 
 
 def opens(module: str, action: str, *given: Callable[[Found], Any]) -> Callable[[Found], None]:
@@ -112,12 +55,6 @@ def first(found: Found) -> Any:
 
 def every(found: Found) -> Found:
     return found
-
-
-def cut_here_first(matches: Found) -> Found:
-    """Matches, first the one that is selected or whose kept spot is."""
-    kept = [one.Match for one in selected() if kind_of(one) == "Spot"]
-    return before(chosen_first(matches), kept)
 
 
 def leaf_number(found: Found) -> int | None:
@@ -162,7 +99,10 @@ class Command:
     alone: bool = True
 
     def GetResources(self) -> dict[str, str]:
-        return {"Pixmap": self.picture, "MenuText": self.menu, "ToolTip": self.tip}
+        """`WhatsThis` is what the host takes for the place of its help: the command's name, which
+        `help` finds a page by."""
+        told = {"MenuText": self.menu, "ToolTip": self.tip, "WhatsThis": self.name}
+        return {"Pixmap": self.picture, **told}
 
     def IsActive(self) -> bool:
         import FreeCADGui
@@ -360,6 +300,26 @@ COMMANDS: tuple[Command | None, ...] = (
         ),
         switches("Numbers"), ("Match", "Run"), alone=False,
     ),
+    None,
+    Command(
+        "Veneer_OpenExample", "veneer-example",
+        QT_TRANSLATE_NOOP("Veneer_OpenExample", "Open Example"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_OpenExample",
+            "Open a copy of the example: a round top in 12 ways, built up, with its bench",
+        ),
+        opens("help", "open_example"),
+    ),
+    Command(
+        "Veneer_Help", "veneer-help",
+        QT_TRANSLATE_NOOP("Veneer_Help", "Veneer Help"),
+        QT_TRANSLATE_NOOP(
+            "Veneer_Help",
+            "A first top step by step, a page for each command, the trade's words, what to beware "
+            "of",
+        ),
+        opens("help", "show"), alone=False,
+    ),
 )
 """In the order of the toolbar; None is a gap."""
 
@@ -368,6 +328,9 @@ def register() -> list[str]:
     """Makes the commands known to the host; their names, in the order of the toolbar."""
     import FreeCADGui
 
+    from veneerwb.gui import help as pages
+
+    pages.answer_whats_this()
     for command in filter(None, COMMANDS):
         FreeCADGui.addCommand(command.name, command)
     return [command.name if command else "Separator" for command in COMMANDS]

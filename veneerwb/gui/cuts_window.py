@@ -74,7 +74,7 @@ class LotsHand(Hand):
         if self._made is None or self._made[0] != (size, ratio):
             self._made = (size, ratio), self._picture(size, ratio)
         painter.drawImage(0, 0, self._made[1])
-        painter.setPen(QtGui.QPen(ink.colour(ink.MARK if self.chosen else ink.RULE), 2))
+        painter.setPen(QtGui.QPen(ink.colour(ink.mark() if self.chosen else ink.RULE), 2))
         painter.drawRect(1, 1, size[0] - 2, size[1] - 2)
 
     def _picture(self, size: tuple[int, int], ratio: float) -> QtGui.QImage:

@@ -9,6 +9,7 @@ import FreeCAD
 
 from veneerwb.core.leaf import ranges
 from veneerwb.gui.panels import fields
+from veneerwb.words import figure
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerCuts"
@@ -88,7 +89,7 @@ def _area(way: Any) -> str:
 
 
 def _m2(mm2: float) -> str:
-    return f"{mm2 / 1e6:.3f}"
+    return figure(mm2 / 1e6, ".3f")
 
 
 def _lies(way: Any) -> str:

@@ -4,7 +4,6 @@
 from __future__ import annotations
 
 import os
-import tempfile
 import time
 from pathlib import Path
 from typing import Any
@@ -12,7 +11,7 @@ from typing import Any
 import FreeCADGui
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.files import write_beside
+from veneerwb.core.files import scratch, write_beside
 from veneerwb.host import compat
 from veneerwb.paint.qt import QtCore
 
@@ -41,15 +40,16 @@ def save_pdf(page: Any, path: str | os.PathLike[str]) -> None:
     the form of a page that was never shown. Raises VeneerError."""
     import TechDrawGui
 
-    with tempfile.TemporaryDirectory(prefix="page-") as folder:
+    with scratch("page") as folder:
         made = Path(folder) / "page.pdf"
         open_page(page)
         TechDrawGui.exportPageAsPdf(page, str(made))
         pdf = made.read_bytes() if made.exists() else b""
-    if not pdf.startswith(b"%PDF-"):
+    if not pdf.startswith(b"%PDF-") or b"%%EOF" not in pdf[-64:]:  # or the disk was full
         raise VeneerError(
             "no-pdf",
-            "FreeCAD wrote no PDF of the page {page}; recompute the document and try again.",
+            "FreeCAD wrote no whole PDF of the page {page}; make room on the disk, recompute the "
+            "document and try again.",
             page=page.Label,
         )
     write_beside(path, lambda stream: stream.write(pdf))

@@ -52,9 +52,9 @@ class FacingView(Pictured):
                 return
             nodes = facing_scene.drawn(obj, found)
         except Exception as error:
-            from veneerwb.host.objects.base import sentence
+            from veneerwb.gui.panels import fields
 
-            self._draw_plainly(obj, sentence(error))
+            self._draw_plainly(obj, fields.told(error))
             return
         self._show(nodes)
         self.faced, self.shape, self.revision = found, shape, obj.Revision

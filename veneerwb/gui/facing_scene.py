@@ -46,7 +46,7 @@ def outlined(obj: Any, faced: Faced, numbers: set[int]) -> coin.SoSeparator:
             for part in getattr(outline, "geoms", [outline]):
                 for ring in (part.exterior, *part.interiors):
                     rim = list(ring.coords)
-                    lines = scene.lines_at(rim, [len(rim)], 5 * scene.LIFT, scene.CHOSEN, 4.0)
+                    lines = scene.chosen_lines(rim, [len(rim)], 5 * scene.LIFT)
                     here.addChild(lines)
     return root
 

@@ -18,6 +18,7 @@ from veneerwb.core import Bundle, Fault, Leaf, Motion, VeneerError
 from veneerwb.core.faults import KINDS, along, checked
 from veneerwb.core.renumbering import numbers_now
 from veneerwb.core.spots import suggested
+from veneerwb.gui.panels import fields
 from veneerwb.gui.photo_frame import Picture
 from veneerwb.gui.photo_items import Item
 
@@ -133,7 +134,7 @@ class FaultBook:
         """What a leaf's photo suggests, in place of what it suggested before."""
         self.entries = [e for e in self.entries if not (e.suggested and e.leaf == number)]
         found = [
-            Entry(part, one.kind, number, True, why=one.text)
+            Entry(part, one.kind, number, True, why=fields.in_words(one))
             for one in suggested(self.leaf(number))
             for part in _parts(one.outline)
         ]
@@ -197,7 +198,7 @@ class FaultBook:
                 for ring in rings:
                     _sound(ring, number)
         except VeneerError as error:
-            return str(error)
+            return fields.in_words(error)
         return ""
 
     # --- what changed -------------------------------------------------------------------------

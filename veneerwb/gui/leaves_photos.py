@@ -18,6 +18,7 @@ from veneerwb.core.squaring import scale_between, squaring
 from veneerwb.core.targets.mark import LETTERS
 from veneerwb.core.targets.scaling import clicked, scale_of, squared_by_distances
 from veneerwb.gui.leaves_plan import MARKED, MOST, WANTED, Plan
+from veneerwb.gui.panels import fields
 from veneerwb.gui.photo_frame import Picture, Place
 from veneerwb.gui.photo_items import Grip, Item, mark
 from veneerwb.gui.photo_window import PhotoWindow
@@ -214,7 +215,7 @@ class LeavesPhotos:
         if self.goal == OUTLINE:
             if pointing.kind:
                 found = self._found.get(self.path)
-                why = f"{found} " if isinstance(found, VeneerError) else ""
+                why = f"{fields.in_words(found)} " if isinstance(found, VeneerError) else ""
                 return why + translate(HERE, "Click round the leaf.")
             return translate(
                 HERE, "Drag corners; a double click on an edge adds one; Delete finds it anew."

@@ -18,6 +18,7 @@ from veneerwb.core.plane import positive
 from veneerwb.core.preparation import check_leaf_size
 from veneerwb.core.preparing import LIGHTS, Preparation
 from veneerwb.gui.photo_frame import Place
+from veneerwb.words import marked, say
 
 MARKED = ("rings", "two marks", "four marks")
 """Scales by paper marks: as their rings are printed, a distance, six distances."""
@@ -129,10 +130,13 @@ class Plan:
         if self.scale == "pixel":
             scale = positive("size of a pixel", self.per_pixel)
         else:
-            known = positive(f"{self.scale} of the first photograph", self.known)
+            across = marked("width of the first photograph")
+            along = marked("length of the first photograph")
+            known = positive(along if self.scale == "length" else across, self.known)
             scale = known / (rows if self.scale == "length" else columns)
         if self.leaf == "whole":
-            check_leaf_size((0.0, 0.0, columns * scale, rows * scale), name="The first photograph")
+            size = (0.0, 0.0, columns * scale, rows * scale)
+            check_leaf_size(size, name=say("The first photograph"))
         return scale
 
     def key(self, path: Path) -> Path | None:
@@ -174,7 +178,7 @@ class Plan:
             raise VeneerError(
                 "clicks-missing",
                 "Click what is still missing {where}.",
-                where=_on(lacking, paths) if self.each else "on the photograph",
+                where=_on(lacking, paths) if self.each else say("on the photograph"),
             )
         scale = None if self.scale in WANTED else self.mm_per_px(first())
         return [self._preparation(path, scale) for path in paths]
@@ -203,8 +207,10 @@ class Plan:
 def _on(lacking: list[Path], paths: list[Path]) -> str:
     """Which photographs of all, in a few words."""
     if len(lacking) == len(paths):
-        return "on each photograph"
+        return say("on each photograph")
     called = names_apart(paths)
     names = [called[path] for path in lacking[:3]]
     more = len(lacking) - len(names)
-    return "on " + ", ".join(names) + (f" and {more} more" if more else "")
+    if more:
+        return say("on {names} and {more} more", names=", ".join(names), more=more)
+    return say("on {names}", names=", ".join(names))

@@ -80,5 +80,5 @@ def line(keys: tuple[str, ...]) -> str:
     """What the core says of the matches of these keys."""
     from veneerwb.core.matches.kinds import MATCHES
 
-    said = {match.key: match.kind.line for match in MATCHES}
+    said = {match.key: match.line for match in MATCHES}
     return " ".join(said[key] for key in keys)

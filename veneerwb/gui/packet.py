@@ -10,7 +10,8 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtCore, QtGui
 
-from veneerwb.host.objects.base import Refused, sentence
+from veneerwb.gui.panels import fields
+from veneerwb.host.objects.base import Refused
 from veneerwb.host.steps import one_step
 
 translate = FreeCAD.Qt.translate
@@ -34,7 +35,7 @@ def refresh_sheets(bench: Any) -> None:
             benches.refresh(bench)
             bench.Document.recompute()
     except Exception as error:
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, sentence(error))
+        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, fields.told(error))
 
 
 def write_packet(bench: Any) -> None:
@@ -64,7 +65,7 @@ def write_packet(bench: Any) -> None:
         written = packet.write(bench, folder, progress)
     except Exception as error:
         shown.reset()
-        QtGui.QMessageBox.warning(main, title, sentence(error))
+        QtGui.QMessageBox.warning(main, title, fields.told(error))
         return
     finally:
         shown.deleteLater()

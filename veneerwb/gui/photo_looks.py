@@ -12,6 +12,7 @@ from PySide import QtCore, QtGui
 
 from veneerwb.gui.photo_frame import Frame, Picture, Place
 from veneerwb.gui.photo_items import Grip, Item
+from veneerwb.host.settings import COLOURS, colour
 
 Colour = tuple[int, int, int]
 
@@ -41,22 +42,30 @@ class Look:
 
 LOOKS = {
     "mark": Look((0, 60, 160)),
-    "usable": Look((0, 120, 70)),
+    "usable": Look(COLOURS["UsableColour"]),
     "frame": Look((0, 90, 200)),
     "light": Look((90, 90, 90), dots=True, dashed=True),
-    "margin": Look((196, 110, 0), lines=(45,)),
-    "split": Look((200, 20, 40), lines=(90,)),
-    "knot": Look((110, 30, 150), lines=(45, 135)),
-    "patch": Look((0, 100, 190), lines=(0, 90)),
-    "stain": Look((150, 50, 90), dots=True),
+    "margin": Look(COLOURS["MarginColour"], lines=(45,)),
+    "split": Look(COLOURS["SplitColour"], lines=(90,)),
+    "knot": Look(COLOURS["KnotColour"], lines=(45, 135)),
+    "patch": Look(COLOURS["PatchColour"], lines=(0, 90)),
+    "stain": Look(COLOURS["StainColour"], dots=True),
     "suggested": Look((30, 30, 30), dashed=True),
 }
 OTHER = Look((60, 60, 60), lines=(0,))
 """What a kind that is not known looks like."""
 
 
+OWN = {
+    kind: f"{kind.capitalize()}Colour"
+    for kind in ("usable", "margin", "split", "knot", "patch", "stain")
+}
+"""The kinds whose colour the user may set, and the name of the setting."""
+
+
 def look_of(item: Item) -> Look:
-    return LOOKS.get(item.kind, OTHER)
+    look = LOOKS.get(item.kind, OTHER)
+    return replace(look, colour=colour(OWN[item.kind])) if item.kind in OWN else look
 
 
 # --- areas --------------------------------------------------------------------------------------

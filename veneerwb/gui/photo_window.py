@@ -12,6 +12,7 @@ from veneerwb.gui.panels import fields
 from veneerwb.gui.photo_frame import Picture, Place
 from veneerwb.gui.photo_view import PhotoView
 from veneerwb.gui.side_window import Window
+from veneerwb.words import figure
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerPhoto"
@@ -141,7 +142,7 @@ class PhotoWindow(ViewWindow):
             self._tell_place()
             return
         pixel = translate(HERE, "Column {column}, row {row}").format(
-            column=f"{place[0]:.1f}", row=f"{place[1]:.1f}"
+            column=figure(place[0], ".1f"), row=figure(place[1], ".1f")
         )
         self._tell_place(pixel, self.where(place), f"{100 * self.view.frame.zoom:.0f} %")
 

@@ -5,10 +5,13 @@ from __future__ import annotations
 
 from typing import Any, ClassVar
 
+from PySide import QtCore
+
 from veneerwb.gui import tree_icon
 from veneerwb.host import compat
+from veneerwb.words import say
 
-PICTURES = "Leaf pictures"
+PICTURES = QtCore.QT_TRANSLATE_NOOP("App::Property", "Leaf pictures")
 
 
 class Pictured:
@@ -69,7 +72,7 @@ class Pictured:
             return
         if why and why != self.said:
             self.said = why
-            compat.say(f"{obj.Label} is shown without pictures: {why}")
+            compat.say(say("{name} is shown without pictures: {why}", name=obj.Label, why=why))
         self.pictures.removeAllChildren()
         self.pictures.addChild(plain.drawn(obj.Shape))
 

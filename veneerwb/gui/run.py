@@ -8,6 +8,7 @@ from typing import Any
 
 from veneerwb.gui.pictured import Pictured
 from veneerwb.gui.view import SWITCHES, add_switches, positions_of, show_face
+from veneerwb.host import settings
 
 
 class RunView(Pictured):
@@ -54,7 +55,7 @@ class RunView(Pictured):
             return
         switches = [bool(getattr(obj.ViewObject, name, True)) for name in SWITCHES]
         revision = getattr(obj, "Revision", "")
-        mark = (revision, getattr(obj, "ShapeMark", ""), *switches)
+        mark = (revision, getattr(obj, "ShapeMark", ""), *switches, settings.in_view())
         if mark == self.drawn_from or not revision:
             return
         if obj.Message:
@@ -70,9 +71,9 @@ class RunView(Pictured):
                 return
             nodes = run_scene.drawn(obj, found, *switches)
         except Exception as error:
-            from veneerwb.host.objects.base import sentence
+            from veneerwb.gui.panels import fields
 
-            self._draw_plainly(obj, sentence(error))
+            self._draw_plainly(obj, fields.told(error))
             return
         self._show(nodes)
         self.run, self.drawn_from = found, mark

@@ -20,6 +20,7 @@ from veneerwb.core.runs import Panel
 from veneerwb.core.runs.findings import bundle_seams
 from veneerwb.core.runs.grain import grain_of, grain_on
 from veneerwb.gui import scene
+from veneerwb.host import settings
 from veneerwb.host.runs import OnFaces
 
 translate = FreeCAD.Qt.translate
@@ -31,8 +32,6 @@ SHAFT = 3.2
 PANEL, LEAF, LEAF_ROOM = 1.3, 1.1, 0.55
 """Half the height of a panel's and of a leaf's tag, in such half heights; a leaf's takes at most
 that share of the room that its piece has there."""
-JOINT = (1.0, 0.6, 0.1)
-"""The colour of seams where two bundles meet."""
 LIFT = 0.03
 """How far the marks lie over the show faces, and over each other, likewise: in the view of a whole
 wall less would not keep them apart."""
@@ -53,7 +52,7 @@ def drawn(obj: Any, run: OnFaces, seams: bool = True, numbers: bool = True) -> c
         if joints:
             points, counts = [p for line in joints for p in line], [len(line) for line in joints]
             over = thickness + 0.5 * LIFT * half
-            lines = scene.lines_at(points, counts, over, JOINT, 4.0)
+            lines = scene.lines_at(points, counts, over, settings.shade("JointColour"), 4.0)
             lines.setName("bundle_joint")
             here.addChild(lines)
         if numbers:

@@ -10,7 +10,10 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtGui
 
-from veneerwb.host.objects.base import Refused, sentence
+from veneerwb.gui.later import later
+from veneerwb.gui.panels import fields
+from veneerwb.host import compat
+from veneerwb.host.objects.base import Refused, kind_of
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSaving"
@@ -33,7 +36,23 @@ def save_drawing(obj: Any) -> None:
     try:
         write(obj, path)
     except Exception as error:
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, sentence(error))
+        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, fields.told(error))
+
+
+def in_danger(doc: Any, text: str) -> None:
+    """Says it in a window of its own, and that the document is not saved, so that closing it asks:
+    later, for the host is still busy with saving it."""
+
+    def tell(name: str = doc.Name) -> None:
+        if name in FreeCAD.listDocuments():
+            document = FreeCAD.getDocument(name)
+            for obj in document.Objects:
+                if kind_of(obj) == "Bundle":
+                    compat.count_as_unsaved(document, obj)
+            title, main = translate(HERE, "Save document"), FreeCADGui.getMainWindow()
+            QtGui.QMessageBox.critical(main, title, text)
+
+    later(tell)
 
 
 def with_ending(path: str, ending: str) -> str:
@@ -66,5 +85,6 @@ def write(obj: Any, path: str) -> None:
     obj.Document.recompute()
     page = page_of(obj)
     if obj.Message or page is None:
-        raise Refused(f"{obj.Label} is not up to date, and was not saved: {obj.Message}")
+        text = translate(HERE, "{name} is not up to date, and was not saved: {why}")
+        raise Refused(text.format(name=obj.Label, why=obj.Message))
     save_pdf(page, path)

@@ -7,15 +7,15 @@ faces, with its seams as lines. Photographs are shrunk to a common budget of tex
 
 from __future__ import annotations
 
-import math
+import os
 from collections.abc import Iterable, Iterator
+from concurrent.futures import ThreadPoolExecutor
 from functools import lru_cache
 from typing import Any
 from weakref import WeakKeyDictionary
 
 import FreeCAD
 import numpy as np
-from PIL import Image
 from pivy import coin
 
 from veneerwb.core.inside import number_places, room_at
@@ -25,6 +25,7 @@ from veneerwb.core.photos import Photo
 from veneerwb.core.plane import Point
 from veneerwb.gui.facets import facets
 from veneerwb.gui.plain import BARE
+from veneerwb.host import settings
 from veneerwb.paint.label import SMALL, label
 
 translate = FreeCAD.Qt.translate
@@ -32,12 +33,14 @@ HERE = "VeneerScene"
 BUDGET = 96_000_000
 """Bytes of all textures of one layout together: what a modest graphics card holds with ease."""
 LONGEST_SIDE = 2048
+MOST_THREADS = 4
+"""That decode photographs at once."""
 LIFT = 0.02
 """mm that the pictures lie over the show faces, and the seams over the pictures."""
 
 
 Rgb = tuple[float, float, float]
-INK, PAPER, CHOSEN = (0.08, 0.08, 0.08), (1.0, 1.0, 1.0), (0.1, 0.8, 0.1)
+INK, PAPER = (0.08, 0.08, 0.08), (1.0, 1.0, 1.0)
 NUMBER_SHARE = 0.05
 """Most height of a number as a share of the top's reach; less where a wedge is narrow."""
 
@@ -84,8 +87,9 @@ def _pieces(layout: Layout, z: float) -> Iterable[coin.SoSeparator]:
             yield _face(piece, z, [material(BARE)])
         return
     share = BUDGET // len(_photos(bundle))
-    for piece in layout.pieces:
-        side = bundle.leaf(piece.leaf).side(piece.turned)
+    sides = [bundle.leaf(piece.leaf).side(piece.turned) for piece in layout.pieces]
+    _make({id(side.image): side.image for side in sides}.values(), share)
+    for piece, side in zip(layout.pieces, sides):
         yield _piece(piece, side, texture_of(side.image, share), z)
 
 
@@ -144,22 +148,41 @@ def texture_of(photo: Photo, budget: int) -> coin.SoTexture2:
     return found[1]
 
 
+def _make(photos: Iterable[Photo], budget: int) -> None:
+    """Makes the textures of photos that have none yet, several photos being decoded at once."""
+    lacking = [photo for photo in photos if _kept.get(photo, (0,))[0] != budget]
+    if len(lacking) > 1:
+        with ThreadPoolExecutor(min(MOST_THREADS, os.cpu_count() or 1)) as pool:
+            ready = pool.map(_shrunk, lacking, [budget] * len(lacking))
+            for photo, pixels in zip(lacking, ready):
+                _kept[photo] = (budget, as_texture(pixels))
+
+
 def _texture(photo: Photo, budget: int) -> coin.SoTexture2:
     """The photo as a texture of at most `budget` bytes."""
-    pixels = photo.pixels
-    rows, columns = pixels.shape[:2]
-    share = min(1.0, LONGEST_SIDE / max(rows, columns), math.sqrt(budget / (3.0 * rows * columns)))
-    if share < 1.0:
-        size = (max(1, int(columns * share)), max(1, int(rows * share)))
-        pixels = np.asarray(Image.fromarray(pixels).resize(size, Image.BOX))
-    return as_texture(pixels)
+    return as_texture(_shrunk(photo, budget))
+
+
+def _shrunk(photo: Photo, budget: int) -> np.ndarray:
+    """The pixels of a texture: the photo's own, or shrunk to sides that are powers of two, or Coin
+    would stretch them once more. The coarser side is as fine as the budget allows."""
+    rows, columns = photo.shape
+    if max(rows, columns) <= LONGEST_SIDE and 3 * rows * columns <= budget:
+        return photo.pixels
+    sides = [2**k for k in range(LONGEST_SIDE.bit_length())]
+    fitting = [
+        (min(across / columns, along / rows), across + along, across, along)
+        for across in sides for along in sides
+        if 3 * across * along <= budget and across < 2 * columns and along < 2 * rows
+    ]  # fmt: skip
+    return photo.small(*max(fitting, default=(0.0, 0, 1, 1))[2:])
 
 
 def as_texture(pixels: np.ndarray) -> coin.SoTexture2:
     """uint8 rows x columns x 3 as a texture; off it its edge pixel is repeated."""
     rows, columns = pixels.shape[:2]
     node = coin.SoTexture2()
-    upwards = pixels[::-1].tobytes()  # Coin's first row is the lowest
+    upwards = pixels[::-1].copy().tobytes()  # Coin's first row is the lowest; quicker than without
     node.image.setValue(coin.SbVec2s(columns, rows), 3, upwards)
     node.wrapS = node.wrapT = coin.SoTexture2.CLAMP
     node.model = coin.SoTexture2.MODULATE
@@ -171,15 +194,21 @@ def outlined(pieces: Iterable[Piece], thickness: float) -> coin.SoSeparator:
     node = coin.SoSeparator()
     for piece in pieces:
         points, counts = _rings(piece.outline)
-        node.addChild(lines_at(points, counts, thickness + 5 * LIFT, CHOSEN, 4.0))
+        node.addChild(chosen_lines(points, counts, thickness + 5 * LIFT))
     return node
+
+
+def chosen_lines(points: list[Any], counts: list[int], z: float) -> coin.SoSeparator:
+    """The outlines of what is selected."""
+    return lines_at(points, counts, z, settings.shade("ChosenColour"), 4.0)
 
 
 def _seams(layout: Layout, z: float) -> coin.SoSeparator:
     lines = [[*seam.line.coords] for seam in layout.seams]
     points, counts = _rings(layout.top.polygon_mm)
     seams = [point for line in lines for point in line]
-    return lines_at([*seams, *points], [*map(len, lines), *counts], z)
+    counts = [*map(len, lines), *counts]
+    return lines_at([*seams, *points], counts, z, settings.shade("SeamColour"))
 
 
 def _rings(polygon: Any) -> tuple[list[Any], list[int]]:
@@ -221,7 +250,7 @@ def tag(
 ) -> coin.SoSeparator:
     """A text on a light tag about a place, a smaller one below it, `high` mm from its middle up,
     which the mouse passes through."""
-    texture, shape = _tag(text, underlined, below)
+    texture, shape = _tag(text, underlined, below, settings.colour("NumberColour"))
     (x, y), wide = place, high * shape
     around = [(0, 0), (1, 0), (1, 1), (0, 1)]
     corners = [(x + (2 * u - 1) * wide, y + (2 * v - 1) * high) for u, v in around]
@@ -236,9 +265,11 @@ def tag(
 
 
 @lru_cache(maxsize=256)
-def _tag(text: str, underlined: bool, below: str) -> tuple[coin.SoTexture2, float]:
+def _tag(
+    text: str, underlined: bool, below: str, rgb: settings.Rgb
+) -> tuple[coin.SoTexture2, float]:
     """A tag's texture, and its width divided by its height."""
-    pixels = label(text, underlined, below)
+    pixels = label(text, underlined, below, rgb)
     return as_texture(pixels), pixels.shape[1] / pixels.shape[0]
 
 

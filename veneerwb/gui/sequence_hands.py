@@ -183,11 +183,13 @@ class StripHand(WindowHand):
         if self.window is None:
             return
         row, bundle = self.row(), self.window.state.stack.bundle
+        ratio = self.window.form.devicePixelRatioF()
+        pixels = tuple(round(side * ratio) for side in row.picture)
         for number in row.numbers:
             key = self._key(bundle, number)
             if key not in self.pictures:
                 try:
-                    self.pictures[key] = strip.small(bundle.leaf(number).face.image, row.picture)
+                    self.pictures[key] = strip.small(bundle.leaf(number).face.image, pixels)
                 except ValueError:
                     self.pictures[key] = QtGui.QImage()
                 self.window.canvases[3].refresh()

@@ -17,6 +17,7 @@ from veneerwb.gui.sequence_hands import BoardHand, PictureHand, PlotHand, StripH
 from veneerwb.gui.sequence_state import BLINK, ONE, SHOWS, Stack, State
 from veneerwb.gui.sequence_words import laid_as
 from veneerwb.gui.side_window import Window
+from veneerwb.words import figure
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSequenceWindow"
@@ -173,7 +174,7 @@ class SequenceWindow(Window):
         a, b = self.pair
         value = likeness[numbers.index(a), numbers.index(b)]
         return translate(HERE, "Leaves {a} and {b}: likeness {value}").format(
-            a=a, b=b, value=f"{value:.2f}"
+            a=a, b=b, value=figure(float(value), ".2f")
         )
 
     # --- what others ask for ------------------------------------------------------------------

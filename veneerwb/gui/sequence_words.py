@@ -8,6 +8,8 @@ from typing import Any
 
 import FreeCAD
 
+from veneerwb.gui.panels import fields
+
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSequenceWindow"
 
@@ -83,7 +85,7 @@ def doubt(found: Any) -> str:
     if found.refused is not None:
         said.append(translate(
             HERE, "Its register could not be made exact and may be some millimetres off. {why}"
-        ).format(why=found.refused))
+        ).format(why=fields.in_words(found.refused)))
     if found.doubts:
         pair = translate(HERE, "from leaf {a} to {b}")
         said.append(translate(

@@ -171,7 +171,7 @@ class Work:
 
     def summary(self) -> str:
         if self.proof is not None:
-            return self.proof.text
+            return fields.in_words(self.proof)
         return translate(HERE, "{count} leaves, {numbers}. Their order is not proved yet.").format(
             count=len(self.numbers), numbers=listed(self.numbers)
         )

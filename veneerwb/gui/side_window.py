@@ -11,7 +11,7 @@ from typing import Any
 import FreeCADGui
 from PySide import QtCore, QtGui
 
-from veneerwb.gui import resources
+from veneerwb.gui import resources, themes
 from veneerwb.gui.canvas import Canvas, Keys
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import base
@@ -25,7 +25,8 @@ OFTEN = 250
 
 
 class _Ear(QtCore.QObject):
-    """Hears that a widget is being closed; it is deleted later, which may be much later."""
+    """Hears that a widget is being closed, which is deleted later, perhaps much later; and has it
+    follow the host's style."""
 
     def __init__(self, widget: Any, heard: Callable[[], None]) -> None:
         super().__init__()
@@ -35,6 +36,8 @@ class _Ear(QtCore.QObject):
     def eventFilter(self, watched: Any, event: Any) -> bool:
         if event.type() == QtCore.QEvent.Close:
             later(self.heard)
+        elif event.type() in (QtCore.QEvent.Show, QtCore.QEvent.StyleChange):
+            themes.fill(watched, FreeCADGui.getMainWindow())
         return False
 
 

@@ -15,11 +15,11 @@ from veneerwb.core.leaf import ranges
 from veneerwb.gui import photo_looks as looks
 from veneerwb.gui.photo_frame import Place
 from veneerwb.gui.spot_fit import Misfit
+from veneerwb.host.settings import colour
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSpot"
 
-GOOD, BAD = looks.Look((0, 90, 200)), looks.Look((214, 20, 30), lines=(45,))
 HANDLE = 6.0
 """Half a handle's width in pixels of the widget."""
 MOST_WORDS = 4
@@ -28,6 +28,16 @@ ASIDE = 12.0
 """Pixels between the wedge and a label."""
 COARSE = 0.1
 """mm: how far a drawn arc may lie off."""
+
+
+def good() -> looks.Look:
+    """How a wedge looks that can be cut."""
+    return looks.Look(colour("WedgeColour"))
+
+
+def bad() -> looks.Look:
+    """And one that cannot, with what forbids it."""
+    return looks.Look(colour("MisfitColour"), lines=(45,))
 
 
 def outline(edge: Edge, axis: float) -> tuple[np.ndarray, int]:
@@ -54,21 +64,22 @@ def draw(
 ) -> None:  # fmt: skip
     """The wedge with these corners (pixels of the widget): `grips` are its tip, a corner of its
     rim, the rim's middle and the other corner."""
-    look = BAD if misfits else GOOD
+    red = bad()
+    look = red if misfits else good()
     points = QtGui.QPolygonF([QtCore.QPointF(*corner) for corner in corners])
     path = QtGui.QPainterPath()
     path.addPolygon(points)
     path.closeSubpath()
     areas = [onto_widget.map(_path(misfit.area)) for misfit in misfits]
     for area in areas:
-        looks.hatch(painter, area, BAD)
+        looks.hatch(painter, area, red)
     looks.cased(painter, path, look, 2.0)
     tip, first, middle, last = (points[number] for number in grips)
     axis = QtCore.QLineF(tip, middle)
     looks.stroke(painter, axis, looks.CASING, 2.5, 150)
     looks.stroke(painter, axis, look.colour, 1.2, dashed=True)
     for area in areas:
-        looks.cased(painter, area, looks.Look(BAD.colour), 1.5)
+        looks.cased(painter, area, looks.Look(red.colour), 1.5)
     _handles(painter, look, tip, middle, (first, last))
     _words(painter, misfits, areas, path.boundingRect())
 
@@ -121,6 +132,7 @@ def _words(
     """A label beside the wedge for each place that forbids, at its height, one below the other
     where they would meet."""
     taken: list[QtCore.QRectF] = []
+    look = bad()
     sheet = QtCore.QRectF(painter.viewport()).adjusted(4, 4, -4, -4)
     for misfit, area in list(zip(misfits, areas))[:MOST_WORDS]:
         text = said(misfit)
@@ -134,4 +146,4 @@ def _words(
         while any(box.intersects(other) for other in taken):
             box.translate(0.0, box.height() + 1.0)
         taken.append(box)
-        looks.write(painter, box.center(), text, BAD)
+        looks.write(painter, box.center(), text, look)

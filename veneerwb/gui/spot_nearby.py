@@ -17,6 +17,7 @@ from veneerwb.gui.panels import fields
 from veneerwb.gui.spot_tab import Tab, told
 from veneerwb.paint import ink
 from veneerwb.paint.gallery import AIR, Box, Tile, box_at, draw_tile, picture_side, words_height
+from veneerwb.words import figure
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSpotNearby"
@@ -193,7 +194,7 @@ def called(cell: Cell, shift: float, turn: float) -> str:
     if turned:
         text = translate(HERE, "turned left {by}") if turned > 0 else translate(
             HERE, "turned right {by}")
-        return text.format(by=f"{turn:g}\N{DEGREE SIGN}")
+        return text.format(by=figure(turn, "g") + "\N{DEGREE SIGN}")
     names = {
         (0, 0): translate(HERE, "here"),
         (0, 1): translate(HERE, "on {by}"), (0, -1): translate(HERE, "back {by}"),

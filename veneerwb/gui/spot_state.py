@@ -14,6 +14,7 @@ from veneerwb.core import Bundle, Layout, Leaf, Motion, Top, VeneerError
 from veneerwb.core.matches.radial import TURNED, Placement
 from veneerwb.host import values
 from veneerwb.host.objects.base import Refused, kind_of
+from veneerwb.words import say
 
 Heard = Callable[[], None]
 TIP = ("TipX", "TipY", "Axis")
@@ -43,7 +44,7 @@ class SpotState:
         """The Match object. Refused if it is gone."""
         found = self.doc.getObject(self._name) if self.doc is not None else None
         if kind_of(found) != "Match":
-            raise Refused("The match is gone; close this panel.")
+            raise Refused(say("The match is gone; close this panel."))
         return found
 
     # --- what the document has ----------------------------------------------------------------
@@ -52,10 +53,10 @@ class SpotState:
         """Takes over what the match holds. Raises as `__init__` does, and then changes nothing."""
         match = self.match
         if kind_of(match.Bundle) == "Stock":
-            raise Refused(
+            raise Refused(say(
                 "A stock of plain sizes has no photographs to choose a spot on; cut the match from "
                 "a bundle of leaves."
-            )
+            ))  # fmt: skip
         bundle, recipe = values.leaves_of(match.Bundle), values.radial_recipe(match)
         self.bundle, self.top = bundle, values.top(match)
         self._sides = match.Sides if match.Top == "Polygon" else 0

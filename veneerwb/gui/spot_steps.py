@@ -6,9 +6,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from veneerwb.gui.panels.step import Step
 from veneerwb.host.objects.base import set_if_new
 from veneerwb.host.spots import STEPS, bring_back, noted
+from veneerwb.host.steps import Step
+from veneerwb.words import word
 
 NAMES = (
     "TipX", "TipY", "Axis", "AutoPlacement", "Ways", "Turn", "Turned", "First", "Order", "Diameter",
@@ -22,7 +23,7 @@ class SpotSteps:
 
     def __init__(self, match: Any, name: str) -> None:
         self.doc, self._match, self.name = match.Document, match.Name, name
-        self._ours = {name, *STEPS}
+        self._ours = {name, *map(word, STEPS)}
         self._open: Step | None = None
         self.base()
 

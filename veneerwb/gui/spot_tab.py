@@ -129,7 +129,7 @@ class Tab:
         return self.form is not None and not self._stopped
 
 
-NAMED = re.compile(r"(\d+(?:\.\d+)?) mm\b")
+NAMED = re.compile(r"(\d+(?:[.,]\d+)?) mm\b")
 """A length in the name of a top."""
 
 
@@ -140,7 +140,7 @@ def told(error: Exception) -> str:
     from veneerwb.core import Finding
 
     values = {
-        name: NAMED.sub(lambda found: fields.length(float(found[1])), value)
+        name: NAMED.sub(lambda found: fields.length(float(found[1].replace(",", "."))), value)
         if isinstance(value, str) and fields.unit().mm != 1.0 else value
         for name, value in error.values.items()
     }

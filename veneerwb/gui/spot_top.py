@@ -14,6 +14,7 @@ from PySide import QtCore, QtGui
 
 from veneerwb.core import Layout, Piece, Top, VeneerError
 from veneerwb.gui.canvas import Action, Canvas, Hand, Place
+from veneerwb.gui.panels import fields
 from veneerwb.gui.spot_keys import SpotKeys
 from veneerwb.gui.spot_state import SpotState
 from veneerwb.paint import ink
@@ -58,7 +59,7 @@ class TopView(SpotKeys, Hand):
             painter.fillRect(QtCore.QRectF(0, 0, *size), QtGui.QColor(*AROUND))
             painter.setPen(QtGui.QColor(*PALE))
             room = (2 * AIR, 2 * AIR, size[0] - 4 * AIR, size[1] - 4 * AIR)
-            ink.write(painter, str(error), room, wrap=True)
+            ink.write(painter, fields.in_words(error), room, wrap=True)
             return
         scale, ratio = self._scale(layout.top, size), ink.ratio_of(painter)
         key = (*size, scale, ratio)

@@ -31,4 +31,4 @@ def measured(values: Any) -> str:
     from veneerwb.core.appeal.words import in_words
 
     said = in_words(Appeal(*values))
-    return ", ".join(translate(HERE, one.template) for one in said)
+    return ", ".join(map(str, said))

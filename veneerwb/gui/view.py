@@ -10,29 +10,31 @@ import FreeCAD
 
 from veneerwb.gui.later import later
 from veneerwb.gui.pictured import PICTURES, Pictured
-from veneerwb.host import compat
-from veneerwb.host.objects.base import Refused, kind_of
+from veneerwb.host import compat, settings
+from veneerwb.host.objects.base import Property, Refused, kind_of
 
 BELOW = ("Spot", "Closing")
 """What hangs below a match."""
-SWITCHES = {
-    "Seams": "Whether the seams are drawn on the pictures",
-    "Numbers": "Whether positions and leaves are written on the pictures, underlined for a turned "
-    "leaf",
-}
+SWITCHES = {one.name: one for one in (
+    Property("Bool", "Seams", PICTURES, "Whether the seams are drawn on the pictures", True),
+    Property(
+        "Bool", "Numbers", PICTURES,
+        "Whether positions and leaves are written on the pictures, underlined for a turned leaf",
+        True,
+    ),
+)}  # fmt: skip
 
 
 def register() -> None:
     """From now on matches are shown with their leaves' pictures, in documents that are open too."""
     import FreeCADGui
 
-    from veneerwb.gui import resources
     from veneerwb.gui.buildup import BuildUpView, PartsView
     from veneerwb.gui.facing import FacingView
     from veneerwb.gui.items import ICONS, ItemView
     from veneerwb.gui.run import RunView
+    from veneerwb.gui.saving import in_danger
 
-    FreeCADGui.addIconPath(resources("icons"))
     compat.viewers.update(Match=MatchView, Facing=FacingView, Run=RunView)
     compat.viewers.update(BuildUp=BuildUpView, Parts=PartsView)
     compat.viewers.update(dict.fromkeys(ICONS, ItemView))
@@ -41,6 +43,7 @@ def register() -> None:
         FreeCADGui.Selection.addObserver(_watching[0])
         _watching.append(Kept())
         FreeCAD.addDocumentObserver(_watching[1])
+        compat.alarms.append(in_danger)
 
 
 _watching: list[Any] = []
@@ -134,9 +137,9 @@ def show_face(obj: Any, position: int) -> str:
 
 def add_switches(view: Any) -> None:
     """Gives a view the properties that say what is drawn on its pictures."""
-    for name, text in SWITCHES.items():
-        if compat.add_property(view, "Bool", name, PICTURES, text):
-            setattr(view, name, True)
+    for switch in SWITCHES.values():
+        if compat.add_property(view, *switch[:4]):
+            setattr(view, switch.name, switch.value)
 
 
 class MatchView(Pictured):
@@ -201,7 +204,7 @@ class MatchView(Pictured):
         if getattr(obj.Proxy, "busy", False):
             return
         switches = [bool(getattr(obj.ViewObject, name, True)) for name in SWITCHES]
-        mark = (tuple(obj.PieceMarks), obj.ShapeMark, obj.Revision, *switches)
+        mark = (tuple(obj.PieceMarks), obj.ShapeMark, obj.Revision, *switches, settings.in_view())
         if mark == self.drawn_from or not obj.PieceMarks:
             return
         if obj.Message:  # refused: what could be laid now is not what was drawn and listed
@@ -212,7 +215,9 @@ class MatchView(Pictured):
             from veneerwb.gui import scene
             from veneerwb.host.objects import layout
         except ImportError as error:
-            self._draw_plainly(obj, f"The Python package {error.name} is missing; install it.")
+            from veneerwb.gui.panels import fields
+
+            self._draw_plainly(obj, fields.told(error))
             return
         try:
             laid = layout(obj)

@@ -18,6 +18,7 @@ from veneerwb.host import imports, values
 from veneerwb.host.objects.base import set_if_new
 from veneerwb.host.sequence import leaf_objects
 from veneerwb.host.steps import one_step
+from veneerwb.words import marked, word
 
 
 def set_usable(leaf_obj: Any, area: Any = None) -> None:
@@ -25,7 +26,7 @@ def set_usable(leaf_obj: Any, area: Any = None) -> None:
     leaf = replace(values.core_leaf(leaf_obj), usable=None)
     if area is not None:
         leaf = outlined(leaf, area)
-    with one_step(leaf_obj.Document, "Set usable area"):
+    with one_step(leaf_obj.Document, word("Set usable area")):
         imports.place_areas(leaf_obj, leaf)
 
 
@@ -33,7 +34,7 @@ def set_faults(leaf_obj: Any, faults: Sequence[Fault]) -> None:
     """Sets the faults of a Leaf object (leaf mm) in place of those that it has."""
     bare = replace(values.core_leaf(leaf_obj), faults=())
     leaf = with_faults(bare, faults)
-    with one_step(leaf_obj.Document, "Set faults"):
+    with one_step(leaf_obj.Document, word("Set faults")):
         imports.place_areas(leaf_obj, leaf)
 
 
@@ -41,7 +42,7 @@ def set_through_faults(bundle_obj: Any, faults: Sequence[Fault]) -> None:
     """Sets the faults that run through all leaves of a Bundle object (bundle mm) in place of those
     written down before; what sketches and wires show stays."""
     outlines = imports.fault_rings([checked(fault) for fault in faults])
-    with one_step(bundle_obj.Document, "Set faults through the bundle"):
+    with one_step(bundle_obj.Document, word("Set faults through the bundle")):
         set_if_new(
             bundle_obj,
             FaultOutlines=imports.corners([ring for ring, _ in outlines]),
@@ -56,7 +57,7 @@ def set_marks(leaf_obj: Any, places: Sequence[Place | None]) -> None:
     """Sets where the paper marks A, B .. of a Leaf object lie (leaf mm); None for one that is not
     on it."""
     marks = [_vector(place, k) for k, place in enumerate(places) if place is not None]
-    with one_step(leaf_obj.Document, "Set marks"):
+    with one_step(leaf_obj.Document, word("Set marks")):
         set_if_new(leaf_obj, Marks=marks)
 
 
@@ -72,7 +73,7 @@ def set_picked(bundle_obj: Any, marks: Mapping[int, Sequence[Place]]) -> None:
     for number, leaf in leaf_objects(bundle_obj).items():
         places = [_from_photo(leaf).apply(place) for place in marks.get(number, ())]
         kept[leaf] = [_vector(place, k) for k, place in enumerate(places)]
-    with one_step(bundle_obj.Document, "Pick marks"):
+    with one_step(bundle_obj.Document, word("Pick marks")):
         for leaf, places in kept.items():
             set_if_new(leaf, Picked=places)
 
@@ -95,5 +96,5 @@ def _from_photo(leaf_obj: Any) -> Motion:
 
 
 def _vector(place: Place, number: int) -> Vector:
-    x, y = (finite("place of a mark", one) for one in place)
+    x, y = (finite(marked("place of a mark"), one) for one in place)
     return Vector(x, y, float(number))

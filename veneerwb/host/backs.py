@@ -23,6 +23,7 @@ from veneerwb.host.objects.bundle import PINS
 from veneerwb.host.photos import included
 from veneerwb.host.sequence import leaf_objects
 from veneerwb.host.steps import one_step
+from veneerwb.words import marked, say, word
 
 
 @dataclass(frozen=True)
@@ -103,14 +104,14 @@ def add_backs(bundle_obj: Any, ready: Mapping[int, Prepared]) -> None:
     """Gives leaves of a Bundle object photographs of their backs, in place of those that they have;
     what tied those is forgotten."""
     objects = leaf_objects(bundle_obj)
-    with one_step(bundle_obj.Document, "Add backs"):
+    with one_step(bundle_obj.Document, word("Add backs")):
         for number, one in ready.items():
             obj = objects[number]
             imports.put(obj, "Back", imports.copy_of(one), "BackPhoto", "BackMmPerPx")
             set_if_new(
                 obj, BackGains=list(one.gains or ()), BackRegister=[], BackView=[], BackTie="",
                 BackTieRms=0.0, BackTieError=0.0,
-                Notes=[*obj.Notes, *(f"Back: {note}" for note in one.notes)],
+                Notes=[*obj.Notes, *(say("Back: {note}", note=note) for note in one.notes)],
             )
 
 
@@ -118,7 +119,7 @@ def keep_wander(bundle_obj: Any, wander: Wander | None, pin: str = "face") -> No
     """Keeps a measured wander on a Bundle object, so that its turned leaves are shown, judged and
     pinned by it; None forgets it. `pin` as `core.sides.with_wander` has it. Raises VeneerError for
     a wander that is not known."""
-    choice("way to pin backs", pin, PINS)
+    choice(marked("way to pin backs"), pin, PINS)
     if wander is not None and not wander.known:
         raise VeneerError(
             "wander-unknown",
@@ -126,7 +127,7 @@ def keep_wander(bundle_obj: Any, wander: Wander | None, pin: str = "face") -> No
         )
     kept = [] if wander is None else [wander.across, wander.along, wander.left]
     own = {p.leaf: p.motion for p in wander.passages if p.sure} if wander else {}
-    with one_step(bundle_obj.Document, "Keep the figure's wander"):
+    with one_step(bundle_obj.Document, word("Keep the figure's wander")):
         set_if_new(bundle_obj, Wander=kept, PinBacks=pin)
         _pin(bundle_obj, own)
 
@@ -152,16 +153,16 @@ def set_pin(bundle_obj: Any, pin: str) -> None:
     """Pins turned leaves another way by the wander that is kept. By the figure, a photographed
     back that has a place of its own keeps it. As the faces are, all give theirs up: pinned by the
     figure again they get the bundle's wander, until it is measured anew (`keep_wander`)."""
-    choice("way to pin backs", pin, PINS)
-    with one_step(bundle_obj.Document, "Pin backs"):
+    choice(marked("way to pin backs"), pin, PINS)
+    with one_step(bundle_obj.Document, word("Pin backs")):
         set_if_new(bundle_obj, PinBacks=pin)
         _pin(bundle_obj, None)
 
 
 def set_sense(bundle_obj: Any, back: str) -> None:
     """Says how the leaves of a Bundle object lay in the log."""
-    choice("back", back, BACKS)
-    with one_step(bundle_obj.Document, "Say how the leaves lay"):
+    choice(marked("back"), back, BACKS)
+    with one_step(bundle_obj.Document, word("Say how the leaves lay")):
         set_if_new(bundle_obj, Back=back)
 
 

@@ -29,9 +29,10 @@ from veneerwb.host.objects.base import Refused, kind_of, set_if_new
 from veneerwb.host.objects.bench import Bench
 from veneerwb.host.objects.closing import closings_of
 from veneerwb.host.sheets import host_mark
+from veneerwb.words import marked, say, word
 
 RESULTS = "Result"
-OTHER_HOST = "it was laid out by another version of FreeCAD; refresh the sheets."
+OTHER_HOST = marked("it was laid out by another version of FreeCAD; refresh the sheets.")
 
 
 @dataclass(frozen=True)
@@ -156,7 +157,7 @@ def bench_of_match(match: Any) -> Any:
 def layout_of(bench: Any) -> Layout:
     """The layout that goes to the bench."""
     if kind_of(bench.Match) != "Match":
-        raise Refused("The bench has no match; link it to one, or delete it.")
+        raise Refused(word("The bench has no match; link it to one, or delete it."))
     return _layout_of(bench.Match, values.leaves_of(bench.Match.Bundle))
 
 
@@ -166,15 +167,21 @@ def _others(bench: Any) -> list[Any]:
     for one in found:
         if kind_of(one) != "Match" or one.Bundle != bench.Match.Bundle:
             raise Refused(
-                f"{one.Label} is not laid from {bench.Match.Bundle.Label}, so it cannot be cut "
-                f"together with {bench.Match.Label}; take it out of Together."
+                say(
+                    "{name} is not laid from {bundle}, so it cannot be cut together with {match}; "
+                    "take it out of Together.",
+                    name=one.Label, bundle=bench.Match.Bundle.Label, match=bench.Match.Label,
+                )
             )
     return found
 
 
 def _layout_of(match: Any, bundle: Leaves) -> Layout:
     if match.Message:
-        raise Refused(f"{match.Label} was refused, nothing can be cut by it: {match.Message}")
+        raise Refused(say(
+            "{name} was refused, nothing can be cut by it: {why}",
+            name=match.Label, why=match.Message,
+        ))
     return values.layout_on(match, bundle)
 
 
@@ -209,7 +216,8 @@ def refresh(bench: Any) -> list[Page]:
     """Makes the sheets of a bench as its match is now; the core's pages. Raises Refused or
     VeneerError before anything is changed."""
     compat.use_drawing_font()
-    mark, there = mark_of(bench), at_bench(bench)
+    there = at_bench(bench)
+    mark = mark_of(bench)
     pages = sheets(there)
     shop_pages.put(bench, pages)
     cutlists.fill_sheet(bench, there.layout, there.look)
@@ -266,9 +274,13 @@ def why_old(bench: Any) -> str:
     if not shop_pages.pages_of(bench):
         return ""
     if bench.Match.Message:
-        return f"{bench.Match.Label} was refused: {bench.Match.Message}"
+        return say(
+            "{match} was refused: {why}", match=bench.Match.Label, why=bench.Match.Message
+        )
     if bench.Revision != bench.Match.Revision:
-        return f"the match is now {bench.Match.Revision}; refresh the sheets."
+        return say(
+            "the match is now {revision}; refresh the sheets.", revision=bench.Match.Revision
+        )
     if mark_of(bench) != bench.SheetMark:
-        return "something changed; refresh the sheets."
-    return "" if bench.HostMark == host_mark() else OTHER_HOST
+        return word("something changed; refresh the sheets.")
+    return "" if bench.HostMark == host_mark() else word(OTHER_HOST)

@@ -14,6 +14,7 @@ from veneerwb.core.buildup.bill import CAUTION, HEADINGS, write_bill
 from veneerwb.host import listed
 from veneerwb.host.objects.base import Refused
 from veneerwb.host.objects.buildup import SHEET_OF
+from veneerwb.words import word
 
 OWNER, MARK = SHEET_OF, "BillMark"
 WIDTHS = (120, 120, 120, 60, 110, 90, 90, 80, 90, 80, 260)
@@ -68,12 +69,15 @@ def _new(parts: Any) -> Any:
 
 
 def _write(sheet: Any, name: str, rows: list[Any]) -> None:
-    head = (("bill of materials",), ("top", name), ("caution", CAUTION), (), _in_litres(HEADINGS))
+    head = (
+        (word("bill of materials"),), (word("top"), name), (word("caution"), word(CAUTION)), (),
+        _in_litres(tuple(map(word, HEADINGS))),
+    )  # fmt: skip
     listed.write(sheet, [*head, *(_in_litres(one.cells) for one in rows)], len(head))
 
 
 def _in_litres(cells: tuple[Any, ...]) -> tuple[Any, ...]:
     """A line of the bill with its volume in litres: a sheet shows two decimals."""
     volume = cells[VOLUME]
-    litres = "volume l" if isinstance(volume, str) else round(1000.0 * volume, 6)
+    litres = word("volume l") if isinstance(volume, str) else round(1000.0 * volume, 6)
     return (*cells[:VOLUME], litres, *cells[VOLUME + 1 :])

@@ -4,12 +4,12 @@
 from __future__ import annotations
 
 import os
-import tempfile
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
 from veneerwb.core import Leaf, Side, VeneerError
+from veneerwb.core.files import scratch
 from veneerwb.core.photos import MOST_NUMBER
 from veneerwb.core.plane import whole
 from veneerwb.core.preparing import Preparation, Prepared, Progress, prepared
@@ -17,6 +17,7 @@ from veneerwb.host import imports
 from veneerwb.host.objects.base import Refused
 from veneerwb.host.photos import included
 from veneerwb.host.steps import one_step
+from veneerwb.words import marked, say, word
 
 AnyPath = str | os.PathLike[str]
 
@@ -58,14 +59,14 @@ def bring_in(
         )
     hows = [how] * len(paths) if isinstance(how, Preparation) else list(how)
     hows += [_of_back(number, how, backs_how) for number in rear]
-    with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+    with scratch("leaves") as folder:
         batch = prepared([*paths, *rear.values()], hows, folder, progress)
         behind = dict(zip(rear, batch.photos[len(paths) :]))
         ready = [
             _ready(number, face, behind.get(number))
             for number, face in zip(leaf_numbers, batch.photos)
         ]
-        with one_step(doc, "Bring in leaves"):
+        with one_step(doc, word("Bring in leaves")):
             obj = imports.make_bundle(doc, ready, thickness, back, slope)
             obj.Report = batch.report.split("\n")
             doc.recompute()
@@ -83,10 +84,13 @@ def take_out(bundle_obj: Any) -> None:
     ]
     if users:
         raise Refused(
-            f"{users[0].Label} uses these leaves, so that they cannot be taken out; delete it "
-            "first, or keep them."
+            say(
+                "{name} uses these leaves, so that they cannot be taken out; delete it first, or "
+                "keep them.",
+                name=users[0].Label,
+            )
         )
-    with one_step(doc, "Take leaves out"):
+    with one_step(doc, word("Take leaves out")):
         for name in [one.Name for one in ours]:
             doc.removeObject(name)
 
@@ -94,7 +98,7 @@ def take_out(bundle_obj: Any) -> None:
 def _numbers(numbers: Sequence[int] | None, count: int) -> list[int]:
     if numbers is None:
         return list(range(1, count + 1))
-    settled = [whole("number of a leaf", number, 1, MOST_NUMBER) for number in numbers]
+    settled = [whole(marked("number of a leaf"), number, 1, MOST_NUMBER) for number in numbers]
     if len(settled) != count:
         raise VeneerError(
             "as-many-numbers",
@@ -128,7 +132,9 @@ def _of_back(
 
 def _ready(number: int, face: Prepared, back: Prepared | None) -> imports.Ready:
     leaf = Leaf(number, _side(face), None if back is None else _side(back), face.usable)
-    notes = face.notes + (tuple(f"Back: {note}" for note in back.notes) if back else ())
+    notes = face.notes + (
+        tuple(say("Back: {note}", note=note) for note in back.notes) if back else ()
+    )
     copies = imports.copy_of(face), None if back is None else imports.copy_of(back)
     return imports.Ready(leaf, *copies, notes)
 

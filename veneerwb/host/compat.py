@@ -8,10 +8,15 @@ compared as tuples, never by the major number alone.
 from __future__ import annotations
 
 import importlib
+import os
+import sys
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from typing import Any, NamedTuple
 
 import FreeCAD
+
+from veneerwb import packages
 
 READ_ONLY, HIDDEN, OUTPUT = 1, 4, 8
 """Bits of addProperty's `attr`. READ_ONLY binds the editor alone; an OUTPUT leaves its object
@@ -29,6 +34,16 @@ def version() -> tuple[int, ...]:
     return tuple(numbers)
 
 
+def _users_packages() -> str:
+    """The folder into which the host's own Addon Manager puts packages for the host's Python."""
+    folder = os.path.join(FreeCAD.getUserAppDataDir(), "AdditionalPythonPackages")
+    python = "py{}{}".format(*sys.version_info)
+    return folder if version() < (1, 0) else os.path.join(folder, python)
+
+
+packages.put_into(_users_packages())
+
+
 def say(text: str) -> None:
     """One line to the host's console and report view."""
     FreeCAD.Console.PrintWarning(" ".join(text.split()) + "\n")
@@ -37,6 +52,29 @@ def say(text: str) -> None:
 def log(text: str) -> None:
     """For developers: shown only where the host's log level asks for it."""
     FreeCAD.Console.PrintLog(text.rstrip() + "\n")
+
+
+alarms: list[Callable[[Any, str], None]] = []
+"""What else is done when a document is in danger; the screens, where there are any, add to it."""
+
+
+def alarm(doc: Any, text: str) -> None:
+    """Says what must not be missed, for the work in a document might be lost."""
+    say(text)
+    begin_screens()
+    for one in alarms:
+        one(doc, text)
+
+
+def count_as_unsaved(doc: Any, bundle: Any) -> None:
+    """Has the window ask before it closes `doc`; older hosts do so only after a change, and that of
+    an output (of a Bundle object in it) touches nothing."""
+    import FreeCADGui
+
+    try:
+        FreeCADGui.getDocument(doc.Name).Modified = True
+    except AttributeError:
+        bundle.Report = bundle.Report
 
 
 def has_window() -> bool:
@@ -68,6 +106,18 @@ def add_property(
     except (ValueError, TypeError, RuntimeError):  # a host that cannot lock
         log(f"{name} is not locked")
     return True
+
+
+def is_of(obj: Any, name: str, kind: str) -> bool:
+    """Whether a property of `obj` is of a type, given without "App::Property"."""
+    return obj.getTypeIdOfProperty(name) == f"App::Property{kind}"
+
+
+def drop_property(obj: Any, name: str) -> None:
+    """Takes away a property that `add_property` may have locked."""
+    with suppress(ValueError, TypeError, RuntimeError):  # a host that cannot lock
+        obj.setPropertyStatus(name, "-LockDynamic")
+    obj.removeProperty(name)
 
 
 def set_hidden(obj: Any, name: str, hidden: bool) -> None:
@@ -125,6 +175,15 @@ def forget(form: Any) -> None:
 
 viewers: dict[str, Callable[[Any], Any]] = {}
 """View providers by kind of object; the screens, where there are any, put theirs here."""
+awaited: list[Callable[[], None]] = []
+"""What the screens do once, when the first object of ours is there: a host that has none is not
+kept waiting for it at start."""
+
+
+def begin_screens() -> None:
+    """Does what is `awaited`."""
+    while awaited:
+        awaited.pop()()
 
 
 def show(obj: Any, kind: str) -> None:
@@ -134,6 +193,7 @@ def show(obj: Any, kind: str) -> None:
     restores: so this is asked for on restore too, and shows what has a shape.
     """
     view = obj.ViewObject if has_window() else None
+    begin_screens()
     if view is None or getattr(view, "Proxy", 1) not in (None, 0):
         return
     fresh = view.Proxy is None

@@ -12,11 +12,15 @@ import Part
 from FreeCAD import Matrix, Placement, Vector
 
 from veneerwb.core.facing import SAME_PLANE, Face, Frame
+from veneerwb.core.listing import all_of
 from veneerwb.core.plane import SAGITTA
 from veneerwb.host.objects.base import Refused
+from veneerwb.words import say, word
 
 SMALLEST = 1e-4
 """mm2: a smaller face is a slip of the model."""
+FURTHEST = 1e6
+"""mm: so is anything that reaches further."""
 
 Chosen = tuple[Any, str]
 """An object and the name of one of its faces: (box, "Face6"), (part, "Body.Pad.Face6")."""
@@ -34,7 +38,11 @@ def chosen(links: Sequence[tuple[Any, Any]]) -> list[Chosen]:
 
 def words(obj: Any, name: str) -> str:
     """ "Face6 of Box" """
-    return f"{element_of(name)} of {obj.Label}"
+    return of_owner(element_of(name), obj.Label)
+
+
+def of_owner(face: str, owner: str) -> str:
+    return say("{face} of {owner}", face=face, owner=owner)
 
 
 def element_of(name: str) -> str:
@@ -92,7 +100,7 @@ class Seen:
 
     def shows(self, face: Any, whole: Any) -> bool:
         """Whether a face of `whole` lies in the plane that was seen."""
-        if not _flat(face):
+        if not is_flat(face):
             return False
         normal, point = _local(face, whole)
         frame = Frame.facing(tuple(self.normal), tuple(self.point))
@@ -117,17 +125,24 @@ def found(obj: Any, name: str, before: Seen | None = None) -> Any:
     whole, element = _whole(obj, name)
     face = _element(whole, element)
     if face is None:
-        raise Refused(f"{words(obj, name)} is gone; {_instead(whole, before)}.")
+        raise Refused(say(
+            "{face} is gone; {instead}.",
+            face=words(obj, name), instead=_instead(whole, before),
+        ))
     if face.ShapeType != "Face":
-        raise Refused(f"{words(obj, name)} is no face; choose flat faces.")
+        raise Refused(say("{face} is no face; choose flat faces.", face=words(obj, name)))
     if face.Area < SMALLEST:
-        raise Refused(f"{words(obj, name)} has no size; choose a larger face.")
-    if not _flat(face):
-        raise Refused(f"{words(obj, name)} is not flat; choose flat faces.")
+        raise Refused(say("{face} has no size; choose a larger face.", face=words(obj, name)))
+    refuse_endless(obj, face)
+    if not is_flat(face):
+        raise Refused(say("{face} is not flat; choose flat faces.", face=words(obj, name)))
     if before and before.count != len(whole.Faces) and not before.shows(face, whole):
         now = _now(whole, before)
         if now:
-            raise Refused(f"{words(obj, name)} is another face now; {_instead(whole, before)}.")
+            raise Refused(say(
+                "{face} is another face now; {instead}.",
+                face=words(obj, name), instead=_instead(whole, before),
+            ))
     copy = face.copy()
     if _inside_out(face, whole):
         copy.reverse()
@@ -144,8 +159,11 @@ def _now(whole: Any, before: Seen | None) -> list[str]:
 
 def _instead(whole: Any, before: Seen | None) -> str:
     now = _now(whole, before)
-    there = f" (in its place there is {' and '.join(now)})" if now else ""
-    return f"choose the faces again{there}"
+    if now:
+        return say(
+            "choose the faces again (in its place there is {faces})", faces=all_of(now)
+        )
+    return word("choose the faces again")
 
 
 def _whole(obj: Any, name: str) -> tuple[Any, str]:
@@ -173,8 +191,26 @@ def _element(whole: Any, name: str) -> Any:
     return None if part is None or part.isNull() else part
 
 
-def _flat(face: Any) -> bool:
-    return isinstance(face.Surface, Part.Plane) or face.findPlane(SAME_PLANE) is not None
+def is_flat(face: Any) -> bool:
+    """Whether all of a face lies in a plane: the host looks at its edges alone, and those of a ball
+    do."""
+    if isinstance(face.Surface, Part.Plane):
+        return True
+    plane, (u0, u1, v0, v1) = face.findPlane(SAME_PLANE), face.ParameterRange
+    if plane is None:
+        return False
+    on_it = [face.valueAt(u, v) for u in (u0, (u0 + u1) / 2, u1) for v in (v0, (v0 + v1) / 2, v1)]
+    return all(abs(plane.Axis.dot(one - plane.Position)) <= SAME_PLANE for one in on_it)
+
+
+def refuse_endless(obj: Any, shape: Any) -> None:
+    """Raises Refused for a shape that has no end, as of a line or a plane alone, or one so large
+    that to divide its curves would take as long."""
+    if not shape.BoundBox.DiagonalLength <= FURTHEST:
+        raise Refused(say(
+            "{name} has no end, or is larger than any piece of furniture; draw it smaller.",
+            name=obj.Label,
+        ))
 
 
 def _inside_out(face: Any, whole: Any) -> bool:

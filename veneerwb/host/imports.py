@@ -5,7 +5,8 @@ photograph leaves the document as it was."""
 from __future__ import annotations
 
 import os
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import Any
 
@@ -18,11 +19,13 @@ from veneerwb.core.photos import Photo
 from veneerwb.core.plane import choice, positive
 from veneerwb.core.preparation import check_leaf_size
 from veneerwb.core.preparing import Prepared
+from veneerwb.host.keeping import keep
 from veneerwb.host.objects import bundle as bundles
 from veneerwb.host.objects import leaf as leaves
 from veneerwb.host.objects.base import set_if_new
 from veneerwb.host.photos import WorkingCopy, copied
 from veneerwb.host.values import numbers_of
+from veneerwb.words import marked
 
 
 @dataclass(frozen=True)
@@ -62,12 +65,29 @@ def check_bundle(count: int, thickness: float, back: str) -> None:
     """Raises what a bundle of `count` leaves would raise, before photographs are read."""
     if count == 0:
         raise VeneerError("no-leaves", "The bundle has no leaves; add at least one photograph.")
-    positive("leaf thickness", thickness, THICKEST)
-    choice("back", back, BACKS)
+    positive(marked("leaf thickness"), thickness, THICKEST)
+    choice(marked("back"), back, BACKS)
+
+
+@contextmanager
+def _all_or_nothing(doc: Any) -> Iterator[None]:
+    """Takes out again what was added to a document before something failed."""
+    before = {obj.Name for obj in doc.Objects}
+    try:
+        yield
+    except BaseException:
+        for name in [obj.Name for obj in reversed(doc.Objects) if obj.Name not in before]:
+            doc.removeObject(name)
+        raise
 
 
 def make_leaf(doc: Any, ready: Ready) -> Any:
-    """The Leaf object in `doc`."""
+    """The Leaf object in `doc`; nothing is added if its picture cannot be kept there."""
+    with _all_or_nothing(doc):
+        return _leaf(doc, ready)
+
+
+def _leaf(doc: Any, ready: Ready) -> Any:
     leaf = ready.leaf
     obj = doc.addObject("App::FeaturePython", "Leaf")
     leaves.Leaf(obj)
@@ -130,7 +150,7 @@ def _length(millimetres: float) -> Any:
 
 def put(obj: Any, prefix: str, copy: WorkingCopy, photo: str, scale: str) -> None:
     """Gives a Leaf object a working copy, and what is said of where it came from."""
-    setattr(obj, photo, copy.path)
+    keep(obj, photo, copy.path)
     setattr(obj, scale, copy.mm_per_px)
     setattr(obj, f"{prefix}OriginalName", copy.name)
     setattr(obj, f"{prefix}OriginalSha256", copy.sha256)
@@ -161,10 +181,11 @@ def corners(rings: Sequence[Any]) -> list[Vector]:
 def make_bundle(
     doc: Any, ready: Sequence[Ready], thickness: float, back: str, slope: float | None
 ) -> Any:
-    """The Bundle object in `doc`, with its leaves."""
-    made = [make_leaf(doc, one) for one in ready]
-    obj = doc.addObject("App::FeaturePython", "Bundle")
-    bundles.Bundle(obj)
-    obj.Leaves, obj.Thickness, obj.Back = made, thickness, back
-    obj.Slope, obj.SlopeKnown = slope or 0.0, slope is not None
-    return obj
+    """The Bundle object in `doc`, with its leaves; nothing is added if one of them fails."""
+    with _all_or_nothing(doc):
+        made = [_leaf(doc, one) for one in ready]
+        obj = doc.addObject("App::FeaturePython", "Bundle")
+        bundles.Bundle(obj)
+        obj.Leaves, obj.Thickness, obj.Back = made, thickness, back
+        obj.Slope, obj.SlopeKnown = slope or 0.0, slope is not None
+        return obj

@@ -13,6 +13,7 @@ from veneerwb.core.inventory import Entry, Particulars, entry, extent, read_csv,
 from veneerwb.host import values
 from veneerwb.host.objects.base import kind_of, set_if_new
 from veneerwb.host.steps import one_step
+from veneerwb.words import say, word
 
 _TEXTS = {
     "species": "Species",
@@ -46,7 +47,7 @@ def write_inventory(bundle_objs: Sequence[Any], path: str | os.PathLike[str]) ->
 
 def take(bundle_obj: Any, particulars: Particulars) -> None:
     """Sets the particulars of a Bundle object; its name, its thickness and its leaves stay."""
-    with one_step(bundle_obj.Document, "Take particulars"):
+    with one_step(bundle_obj.Document, word("Take particulars")):
         set_if_new(bundle_obj, **_properties(particulars))
 
 
@@ -77,14 +78,17 @@ def read_inventory(doc: Any, path: str | os.PathLike[str]) -> str:
     by_name = {one.particulars.name: one.particulars for one in found.entries}
     here = {obj.Label: obj for obj in bundles(doc)}
     taken = [name for name in by_name if name in here]
-    left = [name or "without a name" for name in by_name if name not in here]
-    with one_step(doc, "Read inventory"):
+    left = [name or word("without a name") for name in by_name if name not in here]
+    with one_step(doc, word("Read inventory")):
         for name in taken:
             set_if_new(here[name], **_known(by_name[name]))
-    said = [f"Particulars were taken for {', '.join(taken)}." if taken else
-            "The file names none of the bundles of this document."]
+    said = [
+        say("Particulars were taken for {bundles}.", bundles=", ".join(taken)) if taken
+        else word("The file names none of the bundles of this document.")
+    ]  # fmt: skip
     if left:
-        said.append(f"Not in this document: {', '.join(left)}.")
+        said.append(say("Not in this document: {bundles}.", bundles=", ".join(left)))
     if found.unknown_columns:
-        said.append(f"Columns that were not read: {', '.join(found.unknown_columns)}.")
+        columns = ", ".join(found.unknown_columns)
+        said.append(say("Columns that were not read: {columns}.", columns=columns))
     return " ".join(said)

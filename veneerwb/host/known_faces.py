@@ -13,6 +13,7 @@ from typing import Any
 import FreeCAD
 
 from veneerwb.host.objects.base import SECRET, Property, Proxy, Refused, kind_of, set_if_new
+from veneerwb.words import say, word
 
 KINDS = ("Facing", "Run")
 """The objects that lie on faces."""
@@ -54,7 +55,7 @@ def taken(obj: Any) -> tuple[Links, list[Any]]:
     links = faces.chosen(obj.Faces)
     _refuse_deleted(obj, links)
     if not links:
-        raise Refused("It has no faces; choose flat faces.")
+        raise Refused(word("It has no faces; choose flat faces."))
     return links, [faces.found(*link, before) for link, before in zip(links, _seen(obj, links))]
 
 
@@ -109,8 +110,13 @@ def _refuse_deleted(obj: Any, links: Links) -> None:
     ]
     if len(left) < len(obj.FaceNames) and left == _names(links):
         gone = [name.partition(".") for name in obj.FaceNames if name not in left]
-        words = ", ".join(f"{name.split('.')[-1]} of {base}" for base, _, name in gone)
-        raise Refused(f"{words} is gone with what it belonged to; undo, or choose the faces again.")
+        lost = ", ".join(
+            say("{face} of {owner}", face=name.split(".")[-1], owner=base) for base, _, name in gone
+        )
+        raise Refused(say(
+            "{faces} is gone with what it belonged to; undo, or choose the faces again.",
+            faces=lost,
+        ))
 
 
 def _watched(obj: Any, links: Links, more: Iterable[Any]) -> list[Any]:

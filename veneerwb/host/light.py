@@ -21,6 +21,7 @@ from veneerwb.host import values
 from veneerwb.host.objects.base import set_if_new
 from veneerwb.host.sequence import leaf_objects
 from veneerwb.host.steps import one_step
+from veneerwb.words import marked, say, word
 
 RAGGED = 3.0
 """Pixels: an outline that is found is not truer than that."""
@@ -53,7 +54,7 @@ def even_light(
     if troubles or more:
         raise Troubles([*troubles, *more], len(places))
     report = light_report(found, _word(patch, grey))
-    with one_step(bundle_obj.Document, "Even light"):
+    with one_step(bundle_obj.Document, word("Even light")):
         for (obj, name), evening in zip(places, found):
             set_if_new(obj, **{name: list(evening.gains)})
         set_if_new(bundle_obj, EvenLight=True)
@@ -65,7 +66,7 @@ def even_backs(bundle_obj: Any, numbers: Iterable[int]) -> None:
     the background is as light behind both; where that cannot be measured, the leaf's Notes say so.
     """
     bundle, objects = values.plain_bundle(bundle_obj), leaf_objects(bundle_obj)
-    with one_step(bundle_obj.Document, "Even light of backs"):
+    with one_step(bundle_obj.Document, word("Even light of backs")):
         for leaf in map(bundle.leaf, numbers):
             obj = objects[leaf.number]
             gains = checked_gains(obj.Gains)
@@ -74,7 +75,7 @@ def even_backs(bundle_obj: Any, numbers: Iterable[int]) -> None:
             try:
                 found = _as_the_face(leaf, gains, obj)
             except VeneerError as error:
-                said = f"Back: its light stays as photographed. {error}"
+                said = f"{word('Back: its light stays as photographed.')} {error}"
                 set_if_new(obj, Notes=[*obj.Notes, said])
             else:
                 set_if_new(obj, BackGains=list(found))
@@ -96,7 +97,7 @@ def told(bundle_obj: Any) -> list[str]:
                 gains = checked_gains(getattr(obj, name))
                 said.append(Evening(gains, name=_called(obj, name)).text)
         if obj.Gains and obj.BackPhoto and not obj.BackGains:
-            said.append(f"{_called(obj, 'BackGains')} is as photographed.")
+            said.append(say("The back of leaf {leaf} is as photographed.", leaf=obj.Number))
     return said
 
 
@@ -151,8 +152,12 @@ def _in_pixels(area: Any, photo: Any) -> Any:
 
 
 def _called(obj: Any, name: str) -> str:
-    return f"Leaf {obj.Number}" if name == "Gains" else f"The back of leaf {obj.Number}"
+    if name == "Gains":
+        return say("Leaf {leaf}", leaf=obj.Number)
+    return say("The back of leaf {leaf}", leaf=obj.Number)
 
 
 def _word(patch: Any, grey: bool) -> str:
-    return "background" if patch is None else "grey patch" if grey else "patch"
+    if patch is None:
+        return marked("background")
+    return marked("grey patch") if grey else marked("patch")

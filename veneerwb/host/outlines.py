@@ -19,8 +19,9 @@ from veneerwb.core import Fault
 from veneerwb.core.facing import SAME_PLANE
 from veneerwb.core.faults import KINDS, SMALLEST
 from veneerwb.core.plane import TOUCH
-from veneerwb.host.faces import above, corners_of
+from veneerwb.host.faces import above, corners_of, refuse_endless
 from veneerwb.host.objects.base import Refused
+from veneerwb.words import say
 
 WHERE_NOT_SAID = "knot"
 """The kind of a fault whose object's label begins with none."""
@@ -56,16 +57,23 @@ def _rings(obj: Any) -> list[Any]:
     """The corners of an object's outlines, N x 2 each, every one a sound area."""
     shape = getattr(obj, "Shape", None)
     if shape is None or shape.isNull() or not shape.Edges:
-        raise Refused(f"{obj.Label} shows no outline; choose a sketch, a wire or a flat face.")
+        raise Refused(say(
+            "{name} shows no outline; choose a sketch, a wire or a flat face.",
+            name=obj.Label,
+        ))
     if shape.Solids:
-        raise Refused(f"{obj.Label} is a solid; choose a sketch, a wire or a flat face.")
+        raise Refused(say(
+            "{name} is a solid; choose a sketch, a wire or a flat face.",
+            name=obj.Label,
+        ))
+    refuse_endless(obj, shape)
     shape = shape.copy()
     shape.Placement = above(obj).multiply(shape.Placement)
     wires = _wires(shape)
     if not all(wire.isClosed() for wire in wires):
-        raise Refused(f"{obj.Label} is not closed; join the ends of its lines.")
+        raise Refused(say("{name} is not closed; join the ends of its lines.", name=obj.Label))
     if shape.findPlane(SAME_PLANE) is None:
-        raise Refused(f"{obj.Label} does not lie in one plane; draw it flat.")
+        raise Refused(say("{name} does not lie in one plane; draw it flat.", name=obj.Label))
     return [_sound(obj, wire) for wire in wires]
 
 
@@ -81,7 +89,10 @@ def _sound(obj: Any, wire: Any) -> Any:
         corners = corners[:-1]
     outline = Polygon(corners) if len(corners) > 2 else Polygon()
     if outline.convex_hull.area < SMALLEST:
-        raise Refused(f"{obj.Label} encloses nothing, seen from above; draw it on the XY plane.")
+        raise Refused(say(
+            "{name} encloses nothing, seen from above; draw it on the XY plane.",
+            name=obj.Label,
+        ))
     if not outline.is_valid:
-        raise Refused(f"{obj.Label} crosses itself; draw it without crossing.")
+        raise Refused(say("{name} crosses itself; draw it without crossing.", name=obj.Label))
     return corners

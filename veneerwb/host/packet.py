@@ -16,7 +16,6 @@ from typing import Any
 from veneerwb.core.layout import Layout
 from veneerwb.core.shop import cost as costs
 from veneerwb.core.shop import packet as packets
-from veneerwb.core.shop import press as presses
 from veneerwb.core.shop.chalking import chalking
 from veneerwb.core.shop.cutlist import as_csv
 from veneerwb.core.shop.cutting import cutting_plan
@@ -35,7 +34,6 @@ from veneerwb.core.shop.pages.template import pages as template_pages
 from veneerwb.core.shop.paper import paper_of
 from veneerwb.core.shop.pinning import Pinning, pinning
 from veneerwb.core.shop.planning import planned_for
-from veneerwb.core.shop.press_units import kpa
 from veneerwb.core.shop.template import Pin, Template
 from veneerwb.core.shop.template_make import stack_cuts, templates
 from veneerwb.core.shop.template_over import Over
@@ -43,8 +41,10 @@ from veneerwb.core.shop.wedge import is_ring
 from veneerwb.host import bench as benches
 from veneerwb.host import compat
 from veneerwb.host.bench import AtBench
+from veneerwb.host.bench_press import press_day, price_of
 from veneerwb.host.objects.base import Refused, sentence
 from veneerwb.host.objects.closing import closings_of
+from veneerwb.words import marked, say, word
 
 Progress = Callable[[float], None]
 STEPS = 10.0
@@ -53,16 +53,16 @@ LONGEST_NAME = 48
 """Characters of a layout's name on a template."""
 ALIKE = 0.005
 """Degrees: angles over that differ by less are one."""
-STOPPED = "STOP, do not cut by this packet: {why}"
-NOT_AS_ADVISED = (
+STOPPED = marked("STOP, do not cut by this packet: {why}")
+NOT_AS_ADVISED = marked(
     "The sheet on closing the ring advises to cut every wedge {advised:.2f} degrees over; the "
     "templates of this packet are cut {over:.2f} degrees over."
 )
-NOT_RECKONED = (
+NOT_RECKONED = marked(
     "How exact template and knife are was not said, so there is no sheet on closing the ring: "
     "Close the Ring reckons how much over to cut, never under."
 )
-UNFORESEEN = "it failed for a reason that the addon does not know ({why})"
+UNFORESEEN = marked("it failed for a reason that the addon does not know ({why})")
 
 
 @dataclass(frozen=True)
@@ -88,7 +88,7 @@ def write(bench: Any, folder: str, progress: Progress = lambda share: None) -> W
             except Exception as error:
                 if needed:
                     raise
-                left_out.append(LeftOut(name, sentence(error, UNFORESEEN)))
+                left_out.append(LeftOut(word(name), sentence(error, UNFORESEEN)))
                 found = []
                 break
             if file is None:
@@ -117,25 +117,25 @@ class Packet:
     def parts(self) -> Iterator[tuple[str, bool, Iterator[PacketFile]]]:
         """The parts in the order in which the shop needs them, but for the contents: name, whether
         there is no packet without it, files."""
-        yield "Sheets", True, self._sheets()
-        yield "Pinning", False, self._pinning()
-        yield "Marking", False, self._marking()
-        yield "Cutting plan", False, self._cutting()
-        yield "Templates at 1:1", False, self._tiled()
-        yield "Templates as DXF", False, self._dxf()
-        yield "Templates as SVG", False, self._svg()
-        yield "Closing the ring", False, self._closing()
-        yield "Press day", False, self._press()
-        yield "Yield and cost", False, self._yields()
-        yield "Cut list", True, self._cut_lists()
-        yield "Bill of materials", False, self._bill()
-        yield "Picture of the top", False, self._picture()
+        yield marked("Sheets"), True, self._sheets()
+        yield marked("Pinning"), False, self._pinning()
+        yield marked("Marking"), False, self._marking()
+        yield marked("Cutting plan"), False, self._cutting()
+        yield marked("Templates at 1:1"), False, self._tiled()
+        yield marked("Templates as DXF"), False, self._dxf()
+        yield marked("Templates as SVG"), False, self._svg()
+        yield marked("Closing the ring"), False, self._closing()
+        yield marked("Press day"), False, self._press()
+        yield marked("Yield and cost"), False, self._yields()
+        yield marked("Cut list"), True, self._cut_lists()
+        yield marked("Bill of materials"), False, self._bill()
+        yield marked("Picture of the top"), False, self._picture()
 
     def written(self, folder: str, made: list[PacketFile], left_out: list[LeftOut]) -> Path:
         """Writes the files and their contents page into a new folder."""
         named = packets.named(made, first=2)
         listed = contents.pages(self.look, named, left_out, self.warnings)
-        first = packets.named([self._pdf("Contents", "This list.", listed)])
+        first = packets.named([self._pdf(marked("Contents"), word("This list."), listed)])
         name, revision = self.look.title, self.layout.revision
         return packets.write_packet(folder, name, revision, [*first, *named])
 
@@ -143,20 +143,20 @@ class Packet:
     def warnings(self) -> list[str]:
         """What must be known before anything is cut by this packet."""
         stops = [one for one in self.there.findings if one.level == "stop"]
-        return [*(STOPPED.format(why=one.text) for one in stops), *self._not_as_advised()]
+        return [*(say(STOPPED, why=one.text) for one in stops), *self._not_as_advised()]
 
     def _not_as_advised(self) -> Iterator[str]:
         """Where a ring is to be trued: that nothing was reckoned, or that the templates are not as
         far over as is advised."""
         closings = [one for one in closings_of(self.there.match) if not one.Message]
         if not closings and is_ring(self.layout):
-            yield NOT_RECKONED
+            yield word(NOT_RECKONED)
         bench = self.there.bench
         over = bench.SeamAngle.Value if bench.SeamsCut == "over by an angle" else 0.0
         if closings and bench.SeamsCut != "over by a width" and not closings[0].TemplateStays:
             advised = closings[0].Over
             if abs(advised - over) > ALIKE:
-                yield NOT_AS_ADVISED.format(advised=advised, over=over)
+                yield say(NOT_AS_ADVISED, advised=advised, over=over)
 
     def _name(self, top: int) -> str:
         """What the layout of a top is called."""
@@ -165,11 +165,11 @@ class Packet:
     def _pdf(self, name: str, about: str, pages: list[Page]) -> PacketFile:
         from veneerwb.paint.pdf import pdf
 
-        title = f"{self.look.title} {self.layout.revision}: {name}"
+        title = f"{self.look.title} {self.layout.revision}: {word(name)}"
         return PacketFile(name, ".pdf", about, pdf(numbered(pages), title))
 
     def _sheets(self) -> Iterator[PacketFile]:
-        about = "Notes, plan, pieces, stack, section, lists, taping."
+        about = word("Notes, plan, pieces, stack, section, lists, taping.")
         yield self._pdf("Sheets", about, benches.sheets(self.there))
 
     # --- the stack ----------------------------------------------------------------------------
@@ -211,21 +211,21 @@ class Packet:
 
     def _pinning(self) -> Iterator[PacketFile]:
         pages = pinning_pages.pages(self.pins, self.stack_look)
-        yield self._pdf("Pinning", "Where the pin holes go on every leaf.", pages)
+        yield self._pdf("Pinning", word("Where the pin holes go on every leaf."), pages)
 
     def _marking(self) -> Iterator[PacketFile]:
         there = self.there
         marks = chalking(there.layouts, spares=there.match.Spares)
         pages = pinning_pages.marking_pages(marks, there.layouts, self.stack_look)
-        yield self._pdf("Marking", "What is chalked on every leaf before it is cut.", pages)
+        yield self._pdf("Marking", word("What is chalked on every leaf before it is cut."), pages)
 
     def _cutting(self) -> Iterator[PacketFile]:
         there, spares = self.there, self.there.match.Spares
         if there.method.through and not there.method.board:
-            raise Refused("A saw cuts a stack between boards; say how thick these are.")
+            raise Refused(word("A saw cuts a stack between boards; say how thick these are."))
         plan = cutting_plan(there.layouts, there.method, spares, pins=self.pins, over=self.over)
         left = offcuts(there.layouts, there.method, spares, over=self.over)
-        yield self._pdf("Cutting plan", "The stack, its cuts in order, what is left over.",
+        yield self._pdf("Cutting plan", word("The stack, its cuts in order, what is left over."),
                         cutting_pages.pages(plan, left, self.stack_look))  # fmt: skip
 
     # --- templates ----------------------------------------------------------------------------
@@ -244,7 +244,7 @@ class Packet:
             made = templates(layout, self.over, bench.Tool.Value, singly, name, cuts,
                              self.look.rests, bench.Base.Value)  # fmt: skip
             if len(there.layouts) > 1:
-                made = [replace(one, title=f"{one.title}, top {top}") for one in made]
+                made = [_of_top(one, top) for one in made]
             found += made
         return found
 
@@ -254,7 +254,9 @@ class Packet:
         except Exception:  # the part Pinning says why
             return list(self.piles), {}
         holes = {
-            one.pile.name: [Pin(at, f"pin {k}") for k, at in enumerate(one.places, start=1)]
+            one.pile.name: [
+                Pin(at, say("pin {number}", number=k)) for k, at in enumerate(one.places, start=1)
+            ]
             for one in pinned
         }
         return [one.pile for one in pinned], holes
@@ -265,9 +267,12 @@ class Packet:
         paper = paper_of(self.there.bench.TilePaper)
         look = replace(self.look, paper=paper)
         for one in self.templates:
-            title = f"{one.name} {one.revision}: {one.title}"
+            title = f"{one.name} {one.revision}: {one.shown}"
             data = pdf(template_pages(one, replace(look, revision=one.revision)), title)
-            about = f"{one.title} at 1:1 on {paper.name}; print at 100 %."
+            about = say(
+                "{name} at 1:1 on {paper}; print at 100 %.", name=one.shown,
+                paper=paper.name,
+            )
             yield PacketFile(one.title, ".pdf", about, data)
 
     def _dxf(self) -> Iterator[PacketFile]:
@@ -275,14 +280,14 @@ class Packet:
 
         unit = self.there.bench.FileUnit
         for one in self.templates:
-            about = f"{one.title} for a machine, in {unit}."
+            about = say("{name} for a machine, in {unit}.", name=one.shown, unit=unit)
             yield PacketFile(one.title, ".dxf", about, dxf(one, unit, self.look.lengths))
 
     def _svg(self) -> Iterator[PacketFile]:
         from veneerwb.core.shop.template_svg import svg
 
         for one in self.templates:
-            about = f"{one.title} for a machine or a printer, in mm."
+            about = say("{name} for a machine or a printer, in mm.", name=one.shown)
             data = svg(one, self.look.lengths).encode("utf-8")
             yield PacketFile(one.title, ".svg", about, data)
 
@@ -291,14 +296,17 @@ class Packet:
     def _closing(self) -> Iterator[PacketFile]:
         closing = self.there.closing
         if closing is not None:
-            yield self._pdf("Closing the ring", "How much over to cut; where and how to true.",
-                            closing_pages.pages(closing, self.look))  # fmt: skip
+            about = word("How much over to cut; where and how to true.")
+            pages = closing_pages.pages(closing, self.look)
+            yield self._pdf("Closing the ring", about, pages)
 
     def _press(self) -> Iterator[PacketFile]:
         there = self.there
         species = getattr(there.match.Bundle, "Species", "")
         pages = press_pages.pages(press_day(there), self.look, there.bench.Gauge, species)
-        yield self._pdf("Press day", "Centre and axes, press, adhesive, order of the day.", pages)
+        yield self._pdf(
+            "Press day", word("Centre and axes, press, adhesive, order of the day."), pages
+        )
 
     def _yields(self) -> Iterator[PacketFile]:
         there, match, tops = self.there, self.there.match, self.there.bench.Tops
@@ -308,7 +316,7 @@ class Packet:
         least = planned_for(there.layout, match.Spares, match.Margin.Value, tops)
         pages = [*cost_pages.pages(found, self.look, what),
                  *cost_pages.planning_pages(least, self.look)]  # fmt: skip
-        about = "What is used, bought and left; what it costs; what to buy."
+        about = word("What is used, bought and left; what it costs; what to buy.")
         yield self._pdf("Yield and cost", about, pages)
 
     # --- lists and picture --------------------------------------------------------------------
@@ -319,7 +327,7 @@ class Packet:
             name = self._name(top)
             file_name = "Cut list" + (f" of top {top}" if len(there.layouts) > 1 else "")
             data = as_csv(layout, name, self.look.rests).encode("utf-8")
-            yield PacketFile(file_name, ".csv", "Every piece, for a spreadsheet.", data)
+            yield PacketFile(file_name, ".csv", word("Every piece, for a spreadsheet."), data)
 
     def _bill(self) -> Iterator[PacketFile]:
         from veneerwb.core.buildup.bill import bill, bill_csv
@@ -328,7 +336,7 @@ class Packet:
             rows = bill(self.there.built.parts)
             marked = f"{self.look.title} {self.layout.revision}"
             data = bill_csv(rows, marked).encode("utf-8")
-            about = "What the panel takes, for a spreadsheet."
+            about = word("What the panel takes, for a spreadsheet.")
             yield PacketFile("Bill of materials", ".csv", about, data)
 
     def _picture(self) -> Iterator[PacketFile]:
@@ -338,54 +346,16 @@ class Packet:
         pictures = self.there.pictures
         if pictures is not None and pictures.finished is not None:
             drawn = captioned(self.layout, self.look, pictures.finished, self.there.built)
-            yield PacketFile("Picture of the top", ".jpg", "The finished top.", jpeg(drawn))
+            yield PacketFile("Picture of the top", ".jpg", word("The finished top."), jpeg(drawn))
+
+
+def _of_top(one: Template, top: int) -> Template:
+    """A template of one of several tops."""
+    shown = say("{title}, top {top}", title=one.shown, top=top)
+    return replace(one, title=f"{one.title}, top {top}", shown=shown)
 
 
 def short(name: str) -> str:
     """A name that leaves room for the mark behind it wherever it stands."""
     name = clean(name)
     return name if len(name) <= LONGEST_NAME else name[: LONGEST_NAME - 3].rstrip() + "..."
-
-
-# --- what the bench says of press and price -------------------------------------------------------
-
-
-def press_day(there: AtBench) -> presses.PressDay:
-    """Press day as a bench has it."""
-    bench = there.bench
-    built = there.built
-    return presses.press_day(
-        there.layout, adhesive_of(bench), press_of(bench), bench.PressMargin.Value,
-        thickness=bench.PressThickness.Value,
-        build_up=built.build_up if built else None, panel=built.top if built else None,
-    )  # fmt: skip
-
-
-def adhesive_of(bench: Any) -> presses.Adhesive:
-    """What was entered from the adhesive's sheet; 0 is what nobody looked up."""
-    asked = kpa(bench.Pressure, bench.Gauge) if bench.Pressure else None
-    return presses.Adhesive(
-        bench.Adhesive, asked, bench.OpenTime or None, bench.PressTime or None,
-        bench.Spread or None,
-    )  # fmt: skip
-
-
-def press_of(bench: Any) -> presses.Platen | presses.Bag | None:
-    """The press or bag of a bench."""
-    most = kpa(bench.MostPressure, bench.Gauge) if bench.MostPressure else None
-    wide, long = bench.PressWidth.Value, bench.PressLength.Value
-    if bench.Press == "press":
-        return presses.Platen(wide, long, bench.Rams, bench.RamDiameter.Value, most)
-    if bench.Press == "vacuum bag":
-        return presses.Bag(wide, long, most, bench.Altitude)
-    return None
-
-
-def price_of(there: AtBench) -> costs.Price | None:
-    """The price of the veneer: the bench's, or that of the bundle's particulars."""
-    bench, bundle = there.bench, there.match.Bundle
-    if bench.Price:
-        return costs.Price(bench.Price, bench.PricePer, bench.Currency)
-    if getattr(bundle, "Cost", 0.0):
-        return costs.Price(bundle.Cost, "bundle", bundle.Currency)
-    return None

@@ -15,14 +15,11 @@ from functools import lru_cache
 from pathlib import Path
 
 import numpy as np
-from PIL import Image
 
-from veneerwb.core.decode import sha256_of
+from veneerwb.core.decode import glimpse, sha256_of, stored
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.evening import Three
-from veneerwb.core.photos import Photo, checked_gains, save_jpeg, working_copy
-
-_ORIENTATION, _ON_THEIR_SIDE = 0x0112, (5, 6, 7, 8)
+from veneerwb.core.evening import Evening, Three, evened
+from veneerwb.core.photos import Photo, checked_gains, resized, save_jpeg, working_copy
 
 
 @dataclass(frozen=True)
@@ -59,6 +56,14 @@ class IncludedPhoto(Photo):
         """uint8 rows x columns x 3, read-only. Raises VeneerError for a picture that cannot be
         read."""
         return _read(self.path, self.stamp, self.light).pixels
+
+    def small(self, columns: int, rows: int) -> np.ndarray:
+        """Its pixels shrunk to that size. Raises VeneerError as above."""
+        _refuse_other(self.path, self.stamp)
+        pixels = glimpse(Path(self.path), columns, rows)
+        if self.light is not None:
+            pixels = evened(pixels, Evening(self.light))
+        return resized(pixels, columns, rows)
 
     @property
     def sha256(self) -> str:
@@ -109,13 +114,7 @@ def shape_of(path: str | os.PathLike[str]) -> tuple[int, int]:
 @lru_cache(maxsize=4096)
 def _shape(path: str, stamp: tuple[int, int]) -> tuple[int, int]:
     """(rows, columns) of the picture held upright, from its header alone."""
-    try:
-        with Image.open(path) as image:
-            columns, rows = image.size
-            sideways = image.getexif().get(_ORIENTATION) in _ON_THEIR_SIDE
-    except (OSError, ValueError, Image.DecompressionBombError):
-        return Photo.read(path, 1.0).shape  # says in a sentence what is wrong
-    return (columns, rows) if sideways else (rows, columns)
+    return stored(path)[0]
 
 
 @lru_cache(maxsize=4096)

@@ -21,6 +21,7 @@ from veneerwb.core.runs import LaidRun, Panel, Run, elevation, joined
 from veneerwb.core.runs.grain import grain_of
 from veneerwb.host import faces, laying, sketches, solids, values
 from veneerwb.host.objects.base import Refused
+from veneerwb.words import say, word
 
 Links = Sequence[tuple[Any, str]]
 
@@ -75,9 +76,15 @@ class OnFaces:
         for panel, layout in zip(self.laid.panels, self.laid.layouts):
             leaves = sorted({piece.leaf for piece in layout.pieces})
             way = _way(grain_of(layout))
-            word = "leaf" if len(leaves) == 1 else "leaves"
-            face = faces.words(*self.links[panel.source])
-            lines.append(f"{panel.number}: {face}, {word} {ranges(leaves)}, grain {way}")
+            values = {
+                "number": panel.number, "face": faces.words(*self.links[panel.source]),
+                "leaves": ranges(leaves), "way": way,
+            }  # fmt: skip
+            lines.append(
+                say("{number}: {face}, leaf {leaves}, grain {way}", **values)
+                if len(leaves) == 1
+                else say("{number}: {face}, leaves {leaves}, grain {way}", **values)
+            )
         return lines
 
     def source_of(self, solid: int) -> tuple[Any, str]:
@@ -109,8 +116,10 @@ def _placement(frame: Frame, over: float = 0.0) -> Any:
 def _way(grain: float | None) -> str:
     """The way of the grain in words, as it is seen on the panel."""
     if grain is None:
-        return "several ways"
-    return {90.0: "upright", 0.0: "level"}.get(grain) or f"at {grain:g} degrees"
+        return word("several ways")
+    if grain in (0.0, 90.0):
+        return word("upright") if grain else word("level")
+    return say("at {angle:g} degrees", angle=grain)
 
 
 def _sides(frame: Frame) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -130,12 +139,14 @@ def on_faces(obj: Any, links: Links, shapes: Sequence[Any]) -> OnFaces:
 def leaves_of(obj: Any) -> Leaves:
     """The leaves that a Run draws on: of one bundle, or of two as one."""
     if obj.Bundle is None:
-        raise Refused("The run has no bundle; choose a bundle or a stock of leaves.")
+        raise Refused(word("The run has no bundle; choose a bundle or a stock of leaves."))
     first = values.leaves_of(obj.Bundle)
     if obj.Second is None:
         return first
     if obj.Second == obj.Bundle:
-        raise Refused("Both bundles of the run are the same; choose another second one, or none.")
+        raise Refused(word(
+            "Both bundles of the run are the same; choose another second one, or none."
+        ))
     return _JOINED.of(obj, first, values.leaves_of(obj.Second), obj.Missing)
 
 
@@ -150,28 +161,34 @@ def common_frame(flat: Sequence[Face]) -> Frame:
         points = np.concatenate(list(face.rings))
         if frame.holds(face.normal, points):
             continue
-        raise Refused(
-            f"{_words(face)} {_how_off(frame, face, points)} {_words(first)}; a run lies in one "
-            "plane, so choose faces of one plane and one side."
-        )
+        raise Refused(_how_off(frame, face, first, points))
     return frame
 
 
-def _words(face: Face) -> str:
-    return f"{face.name} of {face.owner}"
-
-
-def _how_off(frame: Frame, face: Face, points: np.ndarray) -> str:
-    """How a face does not lie in a plane."""
+def _how_off(frame: Frame, face: Face, first: Face, points: np.ndarray) -> str:
+    """How a face does not lie in the plane of the first, in a sentence."""
     normal = np.asarray(face.normal, float) / np.linalg.norm(face.normal)
     turn = math.degrees(math.atan2(np.linalg.norm(np.cross(normal, frame.normal)),
                                    float(normal @ frame.normal)))  # fmt: skip
+    off = max(float(np.abs(frame.off(points)).max()), SAME_PLANE)
+    values = {
+        "face": faces.of_owner(face.name, face.owner), "turn": f"{turn:.3g}",
+        "first": faces.of_owner(first.name, first.owner), "off": f"{off:.3g}",
+    }  # fmt: skip
     if turn > 180.0 - math.degrees(SAME_WAY):
-        return "looks the other way than"
+        return say(
+            "{face} looks the other way than {first}; a run lies in one plane, so choose faces of "
+            "one plane and one side.", **values,
+        )  # fmt: skip
     if turn > math.degrees(SAME_WAY):
-        return f"is tilted by {turn:.3g} degrees against"
-    off = float(np.abs(frame.off(points)).max())
-    return f"lies {max(off, SAME_PLANE):.3g} mm off the plane of"
+        return say(
+            "{face} is tilted by {turn} degrees against {first}; a run lies in one plane, so "
+            "choose faces of one plane and one side.", **values,
+        )  # fmt: skip
+    return say(
+        "{face} lies {off} mm off the plane of {first}; a run lies in one plane, so choose faces "
+        "of one plane and one side.", **values,
+    )  # fmt: skip
 
 
 def _top(frame: Frame, face: Face, shape: Any, link: tuple[Any, str]) -> Top:
@@ -181,5 +198,8 @@ def _top(frame: Frame, face: Face, shape: Any, link: tuple[Any, str]) -> Top:
     try:
         edge, holes = sketches.loops_in(link[0], shape, _placement(frame, off))
     except VeneerError as error:
-        raise Refused(f"{_words(face)} cannot be a panel: {error}") from None
+        raise Refused(say(
+            "{face} cannot be a panel: {error}",
+            face=faces.of_owner(face.name, face.owner), error=error,
+        )) from None
     return Top.of_edges(edge, holes)

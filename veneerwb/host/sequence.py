@@ -7,13 +7,13 @@ VeneerError before the document is touched.
 
 from __future__ import annotations
 
-import tempfile
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from FreeCAD import Vector
 
 from veneerwb.core import Bundle, Leaf, Motion, VeneerError
+from veneerwb.core.files import scratch
 from veneerwb.core.plane import IDENTITY, choice
 from veneerwb.core.renumbering import (
     all_numbers,
@@ -27,10 +27,12 @@ from veneerwb.core.renumbering import (
 from veneerwb.core.sequence import registered
 from veneerwb.core.sides import Tie, with_tie
 from veneerwb.host import imports, values
+from veneerwb.host.keeping import keep
 from veneerwb.host.objects.base import kind_of, set_if_new
 from veneerwb.host.objects.bundle import FOLLOWS
 from veneerwb.host.steps import one_step
 from veneerwb.host.turning import changed_copy
+from veneerwb.words import marked, say, word
 
 
 def leaf_objects(bundle_obj: Any) -> dict[int, Any]:
@@ -52,7 +54,7 @@ def apply_registers(
     """Gives every leaf of a Bundle object its register (bundle mm to leaf mm) and notes what they
     follow: "figure", "log", "marks" or "as photographed". Photographed backs keep their place on
     their leaves. Raises VeneerError for a leaf without register, and for one that mirrors."""
-    choice("follows", follows, FOLLOWS)
+    choice(marked("follows"), follows, FOLLOWS)
     objects = leaf_objects(bundle_obj)
     bundle = _by_themselves(bundle_obj, objects.values())
     for number in bundle.numbers:
@@ -69,7 +71,7 @@ def apply_registers(
                 leaf=number,
             )
     placed = registered(bundle, registers)
-    with one_step(bundle_obj.Document, "Register leaves"):
+    with one_step(bundle_obj.Document, word("Register leaves")):
         for number, obj in objects.items():
             _set_registers(obj, placed.leaf(number))
         set_if_new(bundle_obj, Follows=follows)
@@ -102,7 +104,7 @@ def apply_ties(bundle_obj: Any, ties: Mapping[int, Tie]) -> None:
     (core.sides.tie_backs finds them). Raises VeneerError for a leaf that the bundle lacks."""
     bundle, objects = values.plain_bundle(bundle_obj), leaf_objects(bundle_obj)
     tied = [with_tie(bundle.leaf(number), tie) for number, tie in ties.items()]
-    with one_step(bundle_obj.Document, "Tie backs"):
+    with one_step(bundle_obj.Document, word("Tie backs")):
         for leaf in tied:
             obj, tie = objects[leaf.number], ties[leaf.number]
             imports.place_registers(obj, leaf)
@@ -120,7 +122,7 @@ def renumber(bundle_obj: Any, proposal: Mapping[int, int]) -> None:
     moved = [(obj, now, new[now]) for now, obj in objects.items() if new[now] != now]
     if not moved:
         return
-    with one_step(bundle_obj.Document, "Renumber leaves"):
+    with one_step(bundle_obj.Document, word("Renumber leaves")):
         labelled = [(obj, to) for obj, now, to in moved if obj.Label == f"Leaf {now}"]
         for obj, _ in labelled:  # out of the way, or the host would make them "Leaf 002"
             obj.Label = f"{obj.Name} renumbered"
@@ -142,15 +144,15 @@ def turn_end(leaf_obj: Any) -> None:
     placed = (leaf.register, leaf.face.view) != (IDENTITY, IDENTITY)
     carry = placed or any(one.Follows != FOLLOWS[0] for one in values.bundles_of(leaf_obj))
     turned = turned_end_for_end(leaf, carry, _same)
-    with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+    with scratch("leaves") as folder:
         photo = changed_copy(leaf_obj.Photo, end_for_end, folder, _stem(leaf_obj, "turned"))
         back = leaf_obj.BackPhoto and changed_copy(
             leaf_obj.BackPhoto, end_for_end, folder, _stem(leaf_obj, "back-turned")
         )
-        with one_step(leaf_obj.Document, "Turn leaf end for end"):
-            leaf_obj.Photo = photo
+        with one_step(leaf_obj.Document, word("Turn leaf end for end")):
+            keep(leaf_obj, "Photo", photo)
             if back:
-                leaf_obj.BackPhoto = back
+                keep(leaf_obj, "BackPhoto", back)
             _rearrange(leaf_obj, turned, half_turn(leaf.face.image))
 
 
@@ -174,13 +176,14 @@ def turn_over(leaf_obj: Any, register: Motion | None = None) -> str:
         )
     turned = turned_over(leaf, settled, _same)
     said = _told(leaf_obj)
-    with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+    with scratch("leaves") as folder:
         behind = changed_copy(leaf_obj.Photo, mirrored, folder, _stem(leaf_obj, "back-over"))
         source = leaf_obj.BackPhoto or leaf_obj.Photo
         front = changed_copy(source, mirrored, folder, _stem(leaf_obj, "over"))
-        with one_step(leaf_obj.Document, "Turn leaf over"):
+        with one_step(leaf_obj.Document, word("Turn leaf over")):
             _swap(leaf_obj)
-            leaf_obj.Photo, leaf_obj.BackPhoto = front, behind
+            keep(leaf_obj, "Photo", front)
+            keep(leaf_obj, "BackPhoto", behind)
             _rearrange(leaf_obj, turned, onto)
             leaf_obj.Notes = [*leaf_obj.Notes, said]
     return said
@@ -188,15 +191,15 @@ def turn_over(leaf_obj: Any, register: Motion | None = None) -> str:
 
 def _told(obj: Any) -> str:
     if obj.BackPhoto:
-        return (
-            f"Leaf {obj.Number} was turned over: the photographs of its face and its back have "
-            "changed places."
-        )
-    return (
-        f"Leaf {obj.Number} was turned over: its photograph shows its back. Its face was not "
+        return say(
+            "Leaf {leaf} was turned over: the photographs of its face and its back have changed "
+            "places.", leaf=obj.Number,
+        )  # fmt: skip
+    return say(
+        "Leaf {leaf} was turned over: its photograph shows its back. Its face was not "
         "photographed, and until it is the same picture stands for it, in which the figure lies as "
-        "it does on the back."
-    )
+        "it does on the back.", leaf=obj.Number,
+    )  # fmt: skip
 
 
 _PAIRS = (

@@ -15,6 +15,7 @@ import veneerwb
 from veneerwb.host import compat
 from veneerwb.host.objects.base import kind_of
 from veneerwb.host.sheets import RED
+from veneerwb.words import say
 
 FORMS = Path(veneerwb.__file__).parents[1] / "resources" / "templates"
 CODE, ROLE, OWNER = "SheetCode", "SheetRole", "Bench"
@@ -85,14 +86,18 @@ def say_stale(bench: Any, reason: str) -> None:
         view, own = _views(page).get(STALE), kept[getattr(page, CODE)]
         if view is not None and view.Name not in told:  # a copy may show the views of its original
             told.add(view.Name)
-            said = reason if page is own else f"this is a copy of {own.Label}."
+            said = reason if page is own else say("this is a copy of {page}.", page=own.Label)
             _set(view, Text=_stale_lines(said))
 
 
 def _stale_lines(reason: str) -> list[str]:
     from veneerwb.core.shop.lettering import SMALL, wrapped
 
-    said = wrapped(f"NOT UP TO DATE: {reason}", STALE_WIDE - 4.0, SMALL)[:2] if reason else []
+    said = (
+        wrapped(say("NOT UP TO DATE: {reason}", reason=reason), STALE_WIDE - 4.0, SMALL)[:2]
+        if reason
+        else []
+    )
     return said or [""]
 
 

@@ -26,7 +26,9 @@ from veneerwb.core.edge import Arc, Edge, Line, Segment
 from veneerwb.core.facing import SAME_PLANE
 from veneerwb.core.plane import Motion
 from veneerwb.core.region import Region
+from veneerwb.host.faces import is_flat, refuse_endless
 from veneerwb.host.objects.base import Refused
+from veneerwb.words import say, word
 
 FINE = 7
 """Decimals of the centroid in mm: hosts differ beyond them."""
@@ -58,21 +60,34 @@ def _linked(obj: Any) -> tuple[Any, Any]:
     source, parts = (obj.OutlineOf or (None, ()))[:2]
     if source is None:
         raise Refused(
-            "The top is an outline and none is chosen; choose a sketch, a wire or a planar face."
+            word(
+                "The top is an outline and none is chosen; choose a sketch, a wire or a planar "
+                "face."
+            )
         )
     names = [name for name in parts if name]
     shape = getattr(source, "Shape", None)
     if names:
         found = [_part(source, name) for name in names]
         if len(found) > 1 and any(one.ShapeType == "Face" for one in found):
-            raise Refused(f"{len(found)} parts of {source.Label} are chosen; choose one face.")
+            raise Refused(say(
+                "{count} parts of {name} are chosen; choose one face.",
+                count=len(found), name=source.Label,
+            ))
         shape = found[0] if len(found) == 1 else Part.Compound(found)
     if shape is None or shape.isNull() or not shape.Edges:
-        raise Refused(f"{source.Label} has no lines; draw one closed outline in it.")
+        raise Refused(say(
+            "{name} has no lines; draw one closed outline in it.",
+            name=source.Label,
+        ))
     if len(shape.Faces) > 1:
         raise Refused(
-            f"{source.Label} has {len(shape.Faces)} faces; choose the one that is to be the top."
+            say(
+                "{name} has {count} faces; choose the one that is to be the top.",
+                name=source.Label, count=len(shape.Faces),
+            )
         )
+    refuse_endless(source, shape)
     return source, shape.Faces[0] if shape.Faces else shape
 
 
@@ -82,7 +97,10 @@ def _part(source: Any, name: str) -> Any:
     except Exception:  # each host raises another kind
         found = None
     if found is None or found.isNull():
-        raise Refused(f"{source.Label} has no {name} any more; choose its outline anew.")
+        raise Refused(say(
+            "{name} has no {part} any more; choose its outline anew.",
+            name=source.Label, part=name,
+        ))
     return found
 
 
@@ -97,12 +115,18 @@ def loops_in(source: Any, shape: Any, frame: Any) -> tuple[Edge, tuple[Edge, ...
 def _frame(source: Any, shape: Any) -> Any:
     """The placement (in what holds `source`) of the frame that the outline is read in."""
     own = getattr(source, "Placement", FreeCAD.Placement())
-    plane = shape.findPlane(SAME_PLANE)
-    if plane is None and [type(e.Curve) for e in shape.Edges] == [Part.Line]:
-        raise Refused(f"{source.Label} is a straight line; draw an outline that closes.")
+    plane = shape.findPlane(SAME_PLANE) if shape.ShapeType != "Face" or is_flat(shape) else None
+    if plane is None and len(shape.Edges) == 1 and isinstance(_curve_of(shape.Edges[0]), Part.Line):
+        raise Refused(say(
+            "{name} is a straight line; draw an outline that closes.",
+            name=source.Label,
+        ))
     if plane is None:
         raise Refused(
-            f"{source.Label} does not lie in one plane; a top is flat, so draw its outline flat."
+            say(
+                "{name} does not lie in one plane; a top is flat, so draw its outline flat.",
+                name=source.Label,
+            )
         )
     normal, up = plane.Axis, own.Rotation.multVec(Vector(0.0, 0.0, 1.0))
     if shape.ShapeType == "Face":
@@ -176,8 +200,11 @@ def _sorted(source: Any, runs: list[list[Segment]]) -> tuple[Edge, tuple[Edge, .
     for hole in holes:
         if not area.intersects(edges.polygon(hole).representative_point()):
             raise Refused(
-                f"{source.Label} holds two outlines beside each other; leave one, or choose the "
-                "edges of one."
+                say(
+                    "{name} holds two outlines beside each other; leave one, or choose the edges "
+                    "of one.",
+                    name=source.Label,
+                )
             )
     return outline_tops.of_runs(outer, holes)
 
@@ -196,7 +223,7 @@ def _middle(outer: Edge) -> tuple[float, float]:
 def _segments(edge: Any, back: Any) -> list[Segment]:
     """An edge as segments in the frame, from its first parameter to its last."""
     first, last = edge.ParameterRange
-    curve = edge.Curve
+    curve = _curve_of(edge)
     if isinstance(curve, Part.Line | Part.LineSegment):
         return [Line(_flat(back, edge.valueAt(first)), _flat(back, edge.valueAt(last)))]
     if isinstance(curve, Part.Circle):
@@ -206,10 +233,21 @@ def _segments(edge: Any, back: Any) -> list[Segment]:
     return _curves(curve.toBSpline(first, last), back)
 
 
+def _curve_of(edge: Any) -> Any:
+    try:
+        return edge.Curve
+    except TypeError:  # the pole of a ball, the tip of a cone
+        raise Refused(say(
+            "The outline has an edge that is but a point; draw it without that."
+        )) from None
+
+
 def _flat(back: Any, point: Any) -> tuple[float, float]:
     there = back.multVec(point)
     if abs(there.z) > SAME_PLANE:
-        raise Refused("The outline does not lie in one plane; a top is flat, so draw it flat.")
+        raise Refused(word(
+            "The outline does not lie in one plane; a top is flat, so draw it flat."
+        ))
     return there.x, there.y
 
 

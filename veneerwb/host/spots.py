@@ -5,7 +5,6 @@ from __future__ import annotations
 
 import hashlib
 import os
-import tempfile
 from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any, NamedTuple
@@ -13,20 +12,24 @@ from typing import Any, NamedTuple
 import numpy as np
 
 from veneerwb.core import Layout, Placement
+from veneerwb.core.files import scratch
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.photos import save_jpeg
-from veneerwb.host import values
+from veneerwb.host import keeping, values
 from veneerwb.host.objects.base import Refused, set_if_new
 from veneerwb.host.objects.spot import Spot, add_spot, kept
 from veneerwb.host.steps import one_step
+from veneerwb.words import marked, word
 
 __all__ = [
     "STEPS", "bring_back", "drop", "keep", "kept", "laid", "mark", "noted", "picture_anew",
     "recipe", "rename", "seen",
 ]  # fmt: skip
 
-STEPS = KEEP, NAME, ANEW, DROP = "Keep spot", "Name spot", "Picture spot anew", "Delete spot"
+STEPS = KEEP, NAME, ANEW, DROP = (
+    marked("Keep spot"), marked("Name spot"), marked("Picture spot anew"), marked("Delete spot")
+)
 """What the undo steps are called."""
 PIXELS = 512
 """Size of a kept picture."""
@@ -87,10 +90,10 @@ def keep(match: Any, layout: Layout, name: str, measures: Sequence[float] = ()) 
     """Keeps the spot of a layout of `match` under a name, with its picture, in one undo step."""
     how = layout.recipe
     if not isinstance(how, Radial) or how.placement is None:
-        raise Refused("This top has no spot that could be kept.")
+        raise Refused(word("This top has no spot that could be kept."))
     listed = how.order if isinstance(how.order, str) else ", ".join(map(str, how.order))
     doc = match.Document
-    with one_step(doc, KEEP):
+    with one_step(doc, word(KEEP)):
         obj = add_spot(
             doc, match, name, TipX=how.placement.x, TipY=how.placement.y,
             Axis=how.placement.angle, Ways=how.ways, Turn=how.turn, Turned=how.turned,
@@ -103,7 +106,7 @@ def keep(match: Any, layout: Layout, name: str, measures: Sequence[float] = ()) 
 
 def picture_anew(obj: Any) -> None:
     """Pictures a kept spot as its leaves are now, in one undo step."""
-    with one_step(obj.Document, ANEW):
+    with one_step(obj.Document, word(ANEW)):
         _picture(obj, laid(obj))
         set_if_new(obj, Measures=[])  # they were of the leaves as they were
         obj.Document.recompute([obj])
@@ -112,7 +115,7 @@ def picture_anew(obj: Any) -> None:
 def rename(obj: Any, name: str) -> None:
     """Gives a kept spot another name, in one undo step."""
     if name and name != obj.Label:
-        with one_step(obj.Document, NAME):
+        with one_step(obj.Document, word(NAME)):
             obj.Label = name
 
 
@@ -120,7 +123,7 @@ def drop(objs: Sequence[Any]) -> None:
     """Takes kept spots out of their document, in one undo step."""
     if objs:
         doc = objs[0].Document
-        with one_step(doc, DROP):
+        with one_step(doc, word(DROP)):
             for obj in objs:
                 doc.removeObject(obj.Name)
 
@@ -168,11 +171,11 @@ def _bytes_of(path: str) -> bytes:
 
 
 def _put_picture(obj: Any, jpeg: bytes) -> None:
-    with tempfile.TemporaryDirectory(prefix="spots-") as folder:
+    with scratch("spots") as folder:
         path = os.path.join(folder, f"{obj.Name}.jpg")
         with open(path, "wb") as file:
             file.write(jpeg)
-        obj.Picture = path
+        keeping.keep(obj, "Picture", path)
 
 
 def _picture(obj: Any, layout: Layout) -> None:
@@ -182,8 +185,8 @@ def _picture(obj: Any, layout: Layout) -> None:
     from veneerwb.paint.qt import to_pixels
 
     pixels = to_pixels(pictured(layout, PIXELS))[..., :3]
-    with tempfile.TemporaryDirectory(prefix="spots-") as folder:
+    with scratch("spots") as folder:
         path = os.path.join(folder, f"{obj.Name}.jpg")
         save_jpeg(path, np.ascontiguousarray(pixels))
-        obj.Picture = path
+        keeping.keep(obj, "Picture", path)
     obj.PictureMark = seen(layout)

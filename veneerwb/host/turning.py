@@ -10,9 +10,8 @@ import struct
 from pathlib import Path
 
 import numpy as np
-from PIL import Image
 
-from veneerwb.core.decode import decoded, upright
+from veneerwb.core.decode import decoded, stored, upright
 from veneerwb.core.photos import save_png
 from veneerwb.core.renumbering import Change
 
@@ -29,19 +28,13 @@ def changed_copy(path: str, change: Change, folder: str, stem: str) -> str:
     if data[:3] == b"\xff\xd8\xff":
         there = os.path.join(folder, f"{stem}.jpg")
         with open(there, "wb") as stream:
-            stream.write(_marked(data, _after(_orientation(path), change)))
+            stream.write(_marked(data, _after(stored(path)[1], change)))
         if np.array_equal(decoded(Path(there))[0], change(pixels)):
             return there
         os.unlink(there)  # a JPEG of an odd make: its marks are not where they should be
     there = os.path.join(folder, f"{stem}.png")
     save_png(there, change(pixels))
     return there
-
-
-def _orientation(path: str) -> int:
-    with Image.open(path) as image:
-        found = image.getexif().get(_ORIENTATION, 1)
-    return found if found in range(1, 9) else 1
 
 
 def _after(orientation: int, change: Change) -> int:

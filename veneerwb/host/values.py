@@ -23,7 +23,10 @@ from veneerwb.core import (
 from veneerwb.core.faults import carried, trimmed
 from veneerwb.core.inventory import Extent, Particulars, extent
 from veneerwb.core.leaf import Leaves
+from veneerwb.core.photos import Photo
+from veneerwb.core.plane import IDENTITY
 from veneerwb.host import outlines
+from veneerwb.host.keeping import gone, put_back
 from veneerwb.host.kinds import newer
 from veneerwb.host.laying import (
     centre_of,
@@ -47,6 +50,12 @@ __all__ = [
     "shape", "through_faults", "top", "top_of",
 ]  # fmt: skip
 
+FARTHEST = 1e6
+"""mm, or degrees: what a document says to lie further off was never on a leaf."""
+MOST_RINGS = 500
+"""Of the outlines on a leaf: with thousands each recompute would take minutes."""
+_REGISTER = ("RegisterAngle", "RegisterX", "RegisterY")
+
 
 # --- leaves ------------------------------------------------------------------------------------
 
@@ -58,19 +67,31 @@ def core_leaf(obj: Any, even: bool | None = None) -> Leaf:
     """
     if even is None:
         even = all(_newer(one, "EvenLight", True) for one in bundles_of(obj))
-    register = Motion(obj.RegisterAngle.Value, obj.RegisterX.Value, obj.RegisterY.Value)
-    image = included(obj.Photo, obj.MmPerPx, _newer(obj, "Gains", ()) if even else None)
-    face = Side(image, register, _motion(obj.View, register))
+    register = _motion(obj, [getattr(obj, name).Value for name in _REGISTER], IDENTITY)
+    image = _image(obj, "Photo", obj.MmPerPx, _newer(obj, "Gains", ()) if even else None)
+    face = Side(image, register, _motion(obj, obj.View, register))
     back = None
     if obj.BackPhoto:
-        behind = _motion(obj.BackRegister, register)
-        image = included(
-            obj.BackPhoto, obj.BackMmPerPx, _newer(obj, "BackGains", ()) if even else None
-        )
-        back = Side(image, behind, _motion(obj.BackView, behind))
+        behind = _motion(obj, obj.BackRegister, register)
+        gains = _newer(obj, "BackGains", ()) if even else None
+        image = _image(obj, "BackPhoto", obj.BackMmPerPx, gains)
+        back = Side(image, behind, _motion(obj, obj.BackView, behind))
     return Leaf(
         obj.Number, face, back, _area(obj.Usable), _faults(obj.FaultOutlines, obj.FaultKinds)
     )
+
+
+def _image(obj: Any, name: str, mm_per_px: float, gains: Any) -> Photo:
+    """The photograph that a Leaf object keeps; one that has gone is looked for in the document as
+    it was saved."""
+    if gone(obj, name) and not put_back(obj, name):
+        raise VeneerError(
+            "photo-gone",
+            "{leaf} has no photograph; choose one in its property {property}, or bring its "
+            "leaves in again.",
+            leaf=obj.Label, property=name,
+        )  # fmt: skip
+    return included(getattr(obj, name), mm_per_px, gains)
 
 
 def _newer(obj: Any, name: str, otherwise: Any) -> Any:
@@ -84,8 +105,21 @@ def bundles_of(obj: Any) -> list[Any]:
     return [one for one in obj.InList if kind_of(one) == "Bundle" and obj in one.Leaves]
 
 
-def _motion(numbers: Sequence[float], otherwise: Motion) -> Motion:
-    return Motion(*numbers[:3], len(numbers) > 3 and bool(numbers[3])) if numbers else otherwise
+def _motion(obj: Any, numbers: Sequence[float], otherwise: Motion) -> Motion:
+    if not numbers:
+        return otherwise
+    if not _near(numbers):
+        raise VeneerError(
+            "lies-nowhere",
+            "{leaf} has a register of numbers that cannot be; undo, or register its bundle again.",
+            leaf=obj.Label,
+        )
+    return Motion(*numbers[:3], len(numbers) > 3 and bool(numbers[3]))
+
+
+def _near(numbers: Sequence[float]) -> bool:
+    """Whether all are numbers, and none of a place further off than any."""
+    return all(abs(one) <= FARTHEST for one in numbers)
 
 
 def numbers_of(motion: Motion) -> list[float]:
@@ -96,8 +130,20 @@ def numbers_of(motion: Motion) -> list[float]:
 def _rings(corners: Sequence[Any]) -> list[Polygon]:
     """Polygons of corners whose third coordinate numbers the ring."""
     rings: dict[int, list[tuple[float, float]]] = {}
+    if not all(map(_near, corners)):
+        raise VeneerError(
+            "corner-nowhere",
+            "An outline on a leaf has a corner whose place cannot be; undo, or draw it again.",
+        )
     for corner in corners:
         rings.setdefault(round(corner.z), []).append((corner.x, corner.y))
+    if len(rings) > MOST_RINGS:
+        raise VeneerError(
+            "too-many-outlines",
+            "There are {count} outlines on a leaf, and at most {most} can be kept; leave some out, "
+            "or draw one round several.",
+            count=len(rings), most=MOST_RINGS,
+        )
     short = next((ring for ring in rings.values() if len(ring) < 3), None)
     if short:
         raise VeneerError(
@@ -113,6 +159,11 @@ def _area(corners: Sequence[Any]) -> Any:
     for ring in _rings(corners):
         ring = ring if ring.is_valid else ring.buffer(0)
         area = ring if area is None else area.symmetric_difference(ring)
+    if area is not None and not area.area > 0.0:
+        raise VeneerError(
+            "nothing-usable",
+            "The outline of what may be used of a leaf encloses nothing; undo, or draw it again.",
+        )
     return area
 
 
@@ -188,7 +239,7 @@ def kept_numbers(obj: Any) -> tuple[float, ...]:
     """The wander that a Bundle object keeps: across, along, left (mm). Nothing where it is not
     known, or where what somebody wrote there by hand is none."""
     kept = tuple(_newer(obj, "Wander", ()))
-    return kept if len(kept) == 3 else ()
+    return kept if len(kept) == 3 and _near(kept) else ()
 
 
 def _wander(obj: Any) -> tuple[Any, ...]:

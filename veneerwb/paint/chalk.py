@@ -4,14 +4,13 @@
 from __future__ import annotations
 
 import os
-import tempfile
 from collections.abc import Sequence
 from html import escape
-from pathlib import Path
 
 from veneerwb.core.chalk import HEADINGS, HOW, Mark
 from veneerwb.core.files import write_beside
 from veneerwb.paint.qt import QtCore, QtGui, application
+from veneerwb.words import word
 
 _DPI = 96
 _STYLE = (
@@ -30,10 +29,10 @@ def as_html(marks: Sequence[Mark], title: str) -> str:
         f"<td>{escape(mark.to_do)}</td></tr>"
         for mark in marks
     )
-    heads = "".join(f"<th>{escape(name)}</th>" for name in ("", *HEADINGS))
+    heads = "".join(f"<th>{escape(word(name))}</th>" for name in ("", *HEADINGS))
     return (
         f"<html><head><style>{_STYLE}</style></head><body><h2>{escape(title)}</h2>"
-        f"<p>{escape(HOW)}</p><table border='1' cellspacing='0' cellpadding='4' width='100%'>"
+        f"<p>{escape(word(HOW))}</p><table border='1' cellspacing='0' cellpadding='4' width='100%'>"
         f"<thead><tr>{heads}</tr></thead>{rows}</table></body></html>"
     )
 
@@ -41,19 +40,21 @@ def as_html(marks: Sequence[Mark], title: str) -> str:
 def write_pdf(marks: Sequence[Mark], title: str, path: str | os.PathLike[str]) -> None:
     """Writes the list as PDF, A4, whole or not at all. Raises VeneerError."""
     application()
-    with tempfile.TemporaryDirectory(prefix="list-") as folder:
-        made = Path(folder) / "list.pdf"
-        writer = QtGui.QPdfWriter(str(made))
-        writer.setPageLayout(QtGui.QPageLayout(
-            QtGui.QPageSize(QtGui.QPageSize.A4), QtGui.QPageLayout.Portrait,
-            QtCore.QMarginsF(15, 15, 15, 15), QtGui.QPageLayout.Millimeter,
-        ))
-        writer.setResolution(_DPI)
-        writer.setTitle(title)
-        page = QtGui.QTextDocument()
-        page.setPageSize(QtCore.QSizeF(writer.width(), writer.height()))
-        page.setHtml(as_html(marks, title))
-        page.print_(writer)
-        del writer
-        pdf = made.read_bytes()
+    held = QtCore.QByteArray()
+    buffer = QtCore.QBuffer(held)
+    buffer.open(QtCore.QIODevice.WriteOnly)
+    writer = QtGui.QPdfWriter(buffer)
+    writer.setPageLayout(QtGui.QPageLayout(
+        QtGui.QPageSize(QtGui.QPageSize.A4), QtGui.QPageLayout.Portrait,
+        QtCore.QMarginsF(15, 15, 15, 15), QtGui.QPageLayout.Millimeter,
+    ))
+    writer.setResolution(_DPI)
+    writer.setTitle(title)
+    page = QtGui.QTextDocument()
+    page.setPageSize(QtCore.QSizeF(writer.width(), writer.height()))
+    page.setHtml(as_html(marks, title))
+    page.print_(writer)
+    del writer
+    buffer.close()
+    pdf = bytes(held.data())
     write_beside(path, lambda stream: stream.write(pdf))

@@ -12,10 +12,11 @@ from veneerwb.core.shop.paper import Box
 from veneerwb.paint.gallery import pictured
 from veneerwb.paint.pdf import draw
 from veneerwb.paint.qt import QtCore, QtGui, application
+from veneerwb.words import marked, say
 
 SIDE = 72.0
 """mm of the drawing that fill the picture: its letters are of 2.5 mm."""
-KINDS = ("enlarged", "to scale", "as it will look")
+KINDS = marked("enlarged"), marked("to scale"), marked("as it will look")
 
 
 def kinds(closing: Closing) -> tuple[str, ...]:
@@ -31,7 +32,8 @@ def image(closing: Closing, kind: str, pixels: int) -> tuple[QtGui.QImage, str]:
         return found, ""
     drawing, box = Drawing(SIDE, SIDE), Box(0.0, 0.0, SIDE, SIDE)
     if kind == KINDS[0]:
-        said = f"{figures.enlarged(drawing, box, closing.at, closing.angles)} times"
+        times = figures.enlarged(drawing, box, closing.at, closing.angles)
+        said = say("{times} times", times=times)
     else:
         said = str(figures.to_scale(drawing, box, closing))
     canvas = QtGui.QImage(pixels, pixels, QtGui.QImage.Format_ARGB32_Premultiplied)

@@ -12,6 +12,7 @@ import numpy as np
 from veneerwb.core.sequence.point import PointDrift
 from veneerwb.paint import ink
 from veneerwb.paint.qt import QtCore, QtGui
+from veneerwb.words import figure
 
 _LEFT, _RIGHT, _ROW, _FOOT, _TITLE = 44, 10, 18, 30, 17
 LEAST = 0.5
@@ -121,9 +122,9 @@ def _half(
         painter.setPen(QtGui.QPen(ink.colour(ink.FAINT if strong else ink.RULE), 1.0))
         painter.drawLine(QtCore.QPointF(_LEFT, y), QtCore.QPointF(right, y))
         painter.setPen(ink.colour(ink.FAINT))
-        ink.write(painter, f"{value:g}", (0, y - 8, _LEFT - 5, 16), "right")
+        ink.write(painter, figure(value, "g"), (0, y - 8, _LEFT - 5, 16), "right")
     if current in plot.numbers:
-        painter.setPen(QtGui.QPen(ink.colour(ink.MARK), 1.5))
+        painter.setPen(QtGui.QPen(ink.colour(ink.mark()), 1.5))
         x = plot.x_of(current)
         painter.drawLine(QtCore.QPointF(x, top), QtCore.QPointF(x, top + height))
     for line in curves:

@@ -156,7 +156,7 @@ def draw_dots(
     for k, place in reversed(list(enumerate(places))):
         x, y = ground.pixel(*place)
         painter.setPen(QtGui.QPen(ink.colour(ink.INK), 1.2))
-        painter.setBrush(ink.colour(ink.MARK if k == chosen else ink.PAPER))
+        painter.setBrush(ink.colour(ink.mark() if k == chosen else ink.PAPER))
         painter.drawEllipse(QtCore.QPointF(x, y), 8.0, 8.0)
         painter.setPen(ink.colour(ink.PAPER if k == chosen else ink.INK))
         ink.write(painter, str(k + 1), (x - 12, y - 9, 24, 18))

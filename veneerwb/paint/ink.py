@@ -9,10 +9,35 @@ from collections.abc import Callable
 from veneerwb.paint.qt import QtCore, QtGui, application
 
 PAPER, INK, FAINT, RULE = (255, 255, 255), (30, 30, 30), (110, 110, 110), (224, 224, 222)
-MARK = (200, 20, 120)
-"""What is pointed at."""
+MARK, SUSPECT = (200, 20, 120), (255, 214, 64)
+"""What is pointed at; leaves that the proof suspects. Both can be the user's own."""
 TEXT = 11
 """Pixels of the letters."""
+
+
+_own: list[Callable[[str], tuple[int, int, int]]] = [
+    {"PointedColour": MARK, "SuspectColour": SUSPECT}.__getitem__
+]
+
+
+def use(own: Callable[[str], tuple[int, int, int]]) -> None:
+    """From now on the user's own colours are asked of `own`."""
+    _own[0] = own
+
+
+def mark() -> tuple[int, int, int]:
+    """The colour of what is pointed at."""
+    return _own[0]("PointedColour")
+
+
+def suspect() -> tuple[int, int, int]:
+    """The colour of the sign on leaves that the proof suspects."""
+    return _own[0]("SuspectColour")
+
+
+def lightness(rgb: tuple[int, int, int]) -> float:
+    """How light a colour is to the eye, 0 to 255 (the luma of ITU-R BT.601)."""
+    return 0.299 * rgb[0] + 0.587 * rgb[1] + 0.114 * rgb[2]
 
 
 def colour(rgb: tuple[int, int, int]) -> QtGui.QColor:

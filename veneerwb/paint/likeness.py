@@ -10,6 +10,7 @@ import numpy as np
 
 from veneerwb.paint import ink
 from veneerwb.paint.qt import QtCore, QtGui, from_pixels
+from veneerwb.words import figure
 
 SHADES = (
     (16, 20, 52), (24, 70, 108), (44, 124, 116), (140, 172, 86), (232, 206, 104), (255, 250, 226),
@@ -161,7 +162,7 @@ def _written(numbers: Sequence[int], suspects: Collection[int], room: float) -> 
 def _triangle(painter: QtGui.QPainter, x: float, foot: float) -> None:
     shape = QtGui.QPolygonF([QtCore.QPointF(x + dx, foot + dy) for dx, dy in
                              ((-4, -6), (4, -6), (0, 0))])
-    painter.setBrush(ink.colour(ink.MARK))
+    painter.setBrush(ink.colour(ink.mark()))
     painter.setPen(QtCore.Qt.NoPen)
     painter.drawPolygon(shape)
     painter.setBrush(QtCore.Qt.NoBrush)
@@ -169,7 +170,7 @@ def _triangle(painter: QtGui.QPainter, x: float, foot: float) -> None:
 
 
 def _frame(painter: QtGui.QPainter, box: tuple[float, float, float, float]) -> None:
-    for rgb, width in ((ink.PAPER, 4.0), (ink.MARK, 2.0)):
+    for rgb, width in ((ink.PAPER, 4.0), (ink.mark(), 2.0)):
         painter.setPen(QtGui.QPen(ink.colour(rgb), width))
         painter.drawRect(QtCore.QRectF(*box))
 
@@ -179,7 +180,7 @@ def _scale(
 ) -> None:
     (left, top), extent = board.corner, board.cell * len(board.numbers)
     painter.setPen(ink.colour(ink.FAINT))
-    low, high = (f"{value:.1f}" for value in ends)
+    low, high = (figure(value, ".1f") for value in ends)
     if board.beside:
         x = left + extent + 10
         _shades(painter, (x + 6, top + 30, 12, max(10.0, extent - 60)), upwards=True)

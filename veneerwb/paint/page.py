@@ -18,7 +18,7 @@ MOST_ZOOM = 40.0
 """Pixels of the window per mm: nobody needs to see more."""
 TABLE = (236, 236, 234)
 """Beyond the leaf."""
-CROSS, HALO = (200, 20, 120), (255, 255, 255)
+CROSS, HALO = ink.MARK, (255, 255, 255)
 GAIN = 3
 """How much more strongly a difference is shown than it is."""
 
@@ -105,7 +105,7 @@ def draw_halves(
         painter.setClipRect(QtCore.QRect(x, 0, columns, height))
         _lay(painter, sheet, viewport)
     painter.setClipping(False)
-    for colour, pen in ((HALO, 3.0), (CROSS, 1.0)):
+    for colour, pen in ((HALO, 3.0), (ink.mark(), 1.0)):
         painter.setPen(QtGui.QPen(QtGui.QColor(*colour), pen))
         painter.drawLine(middle, 0, middle, height)
 
@@ -170,7 +170,7 @@ def cross(
         for dx, dy in ((0.7, 0.7), (0.7, -0.7)) for s in (-1, 1)
     ]
     painter.setRenderHint(QtGui.QPainter.Antialiasing)
-    for colour, width in ((HALO, 5.0), (CROSS, 2.0)):
+    for colour, width in ((HALO, 5.0), (ink.mark(), 2.0)):
         painter.setPen(QtGui.QPen(QtGui.QColor(*colour), width))
         painter.drawLines(lines)
 
@@ -179,10 +179,10 @@ def trail(painter: QtGui.QPainter, places: Sequence[Sequence[float]]) -> None:
     """The way of a point from leaf to leaf, in pixels: a thin line with a dot for each leaf."""
     points = [QtCore.QPointF(*place) for place in places]
     painter.setRenderHint(QtGui.QPainter.Antialiasing)
-    for colour, width in ((HALO, 3.0), (CROSS, 1.0)):
+    for colour, width in ((HALO, 3.0), (ink.mark(), 1.0)):
         painter.setPen(QtGui.QPen(QtGui.QColor(*colour), width))
         painter.drawPolyline(QtGui.QPolygonF(points))
-    painter.setBrush(QtGui.QColor(*CROSS))
+    painter.setBrush(ink.colour(ink.mark()))
     for point in points:
         painter.drawEllipse(point, 2.0, 2.0)
     painter.setBrush(QtCore.Qt.NoBrush)
@@ -195,4 +195,4 @@ def name(painter: QtGui.QPainter, at: Sequence[float], text: str) -> None:
     path.addText(QtCore.QPointF(at[0] + 8, at[1] - 8), ink.font(16, bold=True), text)
     painter.setRenderHint(QtGui.QPainter.Antialiasing)
     painter.strokePath(path, QtGui.QPen(QtGui.QColor(*HALO), 4.0))
-    painter.fillPath(path, QtGui.QColor(*CROSS))
+    painter.fillPath(path, ink.colour(ink.mark()))

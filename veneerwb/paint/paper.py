@@ -15,6 +15,7 @@ from veneerwb.core.files import write_beside
 from veneerwb.core.targets.mark import MARK
 from veneerwb.core.targets.sheet import Page, Placed, Words, sheet
 from veneerwb.paint.qt import QtCore, QtGui, application, can_write_text
+from veneerwb.words import say
 
 DPI = 1200
 _MM = DPI / 25.4  # dots to the millimetre
@@ -42,7 +43,7 @@ def _pdf(pages: list[Page], paper: str) -> bytes:
     buffer = QtCore.QBuffer(held)
     buffer.open(QtCore.QIODevice.WriteOnly)
     writer = QtGui.QPdfWriter(buffer)
-    writer.setTitle("Marks for leaves")
+    writer.setTitle(say("Marks for leaves"))
     writer.setCreator("Veneer Layup")
     writer.setResolution(DPI)
     size = QtGui.QPageSize(getattr(QtGui.QPageSize, paper))

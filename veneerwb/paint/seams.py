@@ -11,6 +11,7 @@ from typing import NamedTuple
 from veneerwb.core.sequence.residual import VISIBLE, Residual, SeamResidual
 from veneerwb.paint import ink
 from veneerwb.paint.qt import QtCore, QtGui
+from veneerwb.words import figure
 
 SMALL, LARGE = (0, 110, 120), (190, 40, 0)
 """Misses up to VISIBLE and beyond; beyond it the bar is hatched and the spot filled, so that grey
@@ -102,7 +103,7 @@ def _axis(
         painter.setPen(ink.colour(ink.RULE))
         painter.drawLine(QtCore.QPointF(x, _HEAD), QtCore.QPointF(x, foot))
         painter.setPen(ink.colour(ink.FAINT))
-        ink.write(painter, f"{value:g}", (x - 24, foot + 2, 48, 14))
+        ink.write(painter, figure(value, "g"), (x - 24, foot + 2, 48, 14))
     ink.write(painter, words.unit, (4, foot + 2, _LEFT - 10, 14), "right")
     painter.setPen(_dashed())
     x = x_of(VISIBLE)

@@ -96,7 +96,7 @@ def _leaf(
     else:
         painter.fillRect(box, ink.colour(ink.RULE))
     if current:
-        painter.setPen(QtGui.QPen(ink.colour(ink.MARK), 3.0))
+        painter.setPen(QtGui.QPen(ink.colour(ink.mark()), 3.0))
         painter.drawRect(box.adjusted(-2, -2, 2, 2))
     if mark is not None:
         _warn(painter, box)
@@ -113,7 +113,7 @@ def _warn(painter: QtGui.QPainter, box: QtCore.QRectF) -> None:
     x, y = box.center().x(), box.bottom() - 4
     corners = [QtCore.QPointF(x + a, y + b) for a, b in ((-9, 0), (9, 0), (0, -16))]
     painter.setPen(QtGui.QPen(ink.colour(ink.INK), 1.5))
-    painter.setBrush(QtGui.QColor(255, 214, 64))
+    painter.setBrush(ink.colour(ink.suspect()))
     painter.drawPolygon(QtGui.QPolygonF(corners))
     painter.setBrush(QtCore.Qt.NoBrush)
     painter.setPen(QtGui.QPen(ink.colour(ink.INK), 2.0))
@@ -124,7 +124,7 @@ def _warn(painter: QtGui.QPainter, box: QtCore.QRectF) -> None:
 def _gap(painter: QtGui.QPainter, row: Row, number: int, text: str) -> None:
     """A broken line after a leaf, and what may be missing there."""
     x = sum(row.place(number))
-    painter.setPen(QtGui.QPen(ink.colour(ink.MARK), 2.0, QtCore.Qt.DashLine))
+    painter.setPen(QtGui.QPen(ink.colour(ink.mark()), 2.0, QtCore.Qt.DashLine))
     painter.drawLine(QtCore.QPointF(x, HEAD - 2), QtCore.QPointF(x, row.height - FOOT))
     painter.setFont(ink.font(10))
     painter.setPen(ink.colour(ink.INK))

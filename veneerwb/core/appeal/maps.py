@@ -26,6 +26,7 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Side
 from veneerwb.core.plane import Motion, tand
 from veneerwb.core.raster import Frame
+from veneerwb.words import marked
 
 VIEWED_FROM = 2000.0
 """mm from which a top is judged: common practice, no source."""
@@ -63,7 +64,7 @@ class Stopped(VeneerError):
     """The work was stopped by its progress; nothing of it is left."""
 
     def __init__(self) -> None:
-        super().__init__("stopped", "The search was stopped; nothing has changed.")
+        super().__init__("stopped", marked("The search was stopped; nothing has changed."))
 
 
 def tell(progress: Progress | None, done: int, total: int, text: str) -> None:

@@ -24,10 +24,14 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout, Piece, Seam, alike
 from veneerwb.core.plane import IDENTITY, Motion, finite
 from veneerwb.core.raster import Frame, covered
+from veneerwb.words import marked, say, word
 
 UNITS: Mapping[str, float] = MappingProxyType(
-    {"contrast": 10.0, "variety": 5.0, "seams": -5.0, "closing": -5.0}
-)
+    {
+        marked("contrast"): 10.0, marked("variety"): 5.0, marked("seams"): -5.0,
+        marked("closing"): -5.0,
+    }
+)  # fmt: skip
 """One unit of score is so much of each measure; what speaks against a pattern counts below 0. A
 colour difference of 2 reads as another colour (see `core.colour`); the rest is chosen."""
 WEIGHTS: Mapping[str, float] = MappingProxyType(
@@ -88,11 +92,11 @@ def weighed(weights: Mapping[str, float] | None) -> dict[str, float]:
                 "no-such-measure", "There is no measure called {name!r}; weights are for {known}.",
                 name=name, known=", ".join(UNITS),
             )
-        weight = finite(f"weight of {name}", value)
+        weight = finite(say("weight of {name}", name=word(name)), value)
         if not 0.0 <= weight <= MOST_WEIGHT:
             raise VeneerError(
                 "out-of-range", "The weight of {name} cannot be {value}; give 0 to {most}.",
-                name=name, value=weight, most=MOST_WEIGHT,
+                name=word(name), value=weight, most=MOST_WEIGHT,
             )
         use[name] = weight
     if not any(use.values()):

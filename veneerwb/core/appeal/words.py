@@ -15,6 +15,7 @@ from typing import Any
 
 from veneerwb.core.appeal.measures import Appeal
 from veneerwb.core.errors import sentence
+from veneerwb.words import marked
 
 
 @dataclass(frozen=True)
@@ -32,26 +33,26 @@ class Said:
 
 BANDS: Mapping[str, tuple[tuple[float, ...], tuple[tuple[str, str], ...]]] = MappingProxyType({
     "contrast": ((3.0, 6.0, 9.0), (
-        ("little-contrast", "little colour change"),
-        ("some-contrast", "some colour change"),
-        ("clear-contrast", "clear colour change"),
-        ("strong-contrast", "strong colour change"),
+        ("little-contrast", marked("little colour change")),
+        ("some-contrast", marked("some colour change")),
+        ("clear-contrast", marked("clear colour change")),
+        ("strong-contrast", marked("strong colour change")),
     )),
     "variety": ((1.0, 3.0, 8.0), (
-        ("little-variety", "even grain"),
-        ("some-variety", "some grain change"),
-        ("clear-variety", "clear grain change"),
-        ("strong-variety", "lively grain"),
+        ("little-variety", marked("even grain")),
+        ("some-variety", marked("some grain change")),
+        ("clear-variety", marked("clear grain change")),
+        ("strong-variety", marked("lively grain")),
     )),
     "seams": ((1.0, 2.0), (
-        ("little-seams", "quiet seams"),
-        ("some-seams", "soft seams"),
-        ("clear-seams", "seams show"),
+        ("little-seams", marked("quiet seams")),
+        ("some-seams", marked("soft seams")),
+        ("clear-seams", marked("seams show")),
     )),
     "closing": ((2.0, 4.0), (
         ("little-closing", ""),
-        ("some-closing", "closing seam shows"),
-        ("clear-closing", "closing seam shows clearly"),
+        ("some-closing", marked("closing seam shows")),
+        ("clear-closing", marked("closing seam shows clearly")),
     )),
 })
 """By measure: the values from which the next words are said, and the words, for the least first,

@@ -14,14 +14,16 @@ from veneerwb.core.errors import number
 from veneerwb.core.files import write_beside
 from veneerwb.core.inventory import guarded, square_feet
 from veneerwb.core.plane import stepped
+from veneerwb.words import marked, word
 
 HEADINGS = (
-    "item", "layer", "material", "count", "thickness mm", "length mm", "width mm",
-    "area m2", "area sq ft", "volume m3", "note",
+    marked("item"), marked("layer"), marked("material"), marked("count"), marked("thickness mm"),
+    marked("length mm"), marked("width mm"), marked("area m2"), marked("area sq ft"),
+    marked("volume m3"), marked("note"),
 )  # fmt: skip
-BENT = "bent round; its length on the outer side"
-MATCHED = "whole field; its pieces are in the cut list"
-CAUTION = "Finished sizes: add what is trimmed off and wasted."
+BENT = marked("bent round; its length on the outer side")
+MATCHED = marked("whole field; its pieces are in the cut list")
+CAUTION = marked("Finished sizes: add what is trimmed off and wasted.")
 
 
 @dataclass(frozen=True)
@@ -46,11 +48,11 @@ class Row:
 
     @property
     def cells(self) -> tuple[str | int | float, ...]:
-        """What stands under HEADINGS; lengths to 0.01 mm."""
+        """What stands under HEADINGS, in the language spoken; lengths to 0.01 mm."""
         return (
-            self.item, self.layer, self.material, self.count, round(self.thickness, 3),
+            word(self.item), word(self.layer), self.material, self.count, round(self.thickness, 3),
             round(self.length, 2), round(self.width, 2), round(self.area_m2, 6),
-            round(self.area_sq_ft, 4), round(self.volume_m3, 9), self.note,
+            round(self.area_sq_ft, 4), round(self.volume_m3, 9), word(self.note),
         )  # fmt: skip
 
 
@@ -79,7 +81,10 @@ def bill_csv(rows: Sequence[Row], top: str) -> str:
     takes for a formula. `top` is the top's name."""
     out = io.StringIO()
     table = csv.writer(out, lineterminator="\n")
-    head = (("bill of materials",), ("top", top), ("caution", CAUTION), (), HEADINGS)
+    head = (
+        (word("bill of materials"),), (word("top"), top), (word("caution"), word(CAUTION)), (),
+        [word(heading) for heading in HEADINGS],
+    )  # fmt: skip
     for line in (*head, *(row.cells for row in rows)):
         table.writerow([guarded(c) if isinstance(c, str) else _number(c) for c in line])
     return out.getvalue()

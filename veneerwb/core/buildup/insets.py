@@ -8,8 +8,10 @@ from collections.abc import Mapping
 
 from veneerwb.core.edge import Edge
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.listing import all_of
 from veneerwb.core.offset import parallel, widest
 from veneerwb.core.top import Top
+from veneerwb.words import say, word
 
 
 def inset(top: Top, by: float) -> Edge:
@@ -25,8 +27,7 @@ def room_for(top: Top, widths: Mapping[str, float]) -> float:
     try:
         inset(top, taken)
     except VeneerError as error:
-        *rest, last = [f"the {what}" for what in there]
-        names = f"{', '.join(rest)} and {last}" if rest else last
+        names = all_of([say("the {what}", what=word(what)) for what in there])
         raise VeneerError(
             "too-wide",
             "{names} would take {taken} mm from every side and leave nothing of this top in one "

@@ -14,8 +14,9 @@ from veneerwb.core.edge import Arc, Edge
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.plane import LONGEST, SHORTEST, choice, cosd, finite, polar, whole
 from veneerwb.core.wood import SAWN, Coefficients
+from veneerwb.words import marked, say, word
 
-CORES = ("sheet goods", "solid wood")
+CORES = marked("sheet goods"), marked("solid wood")
 SOURCES = ("stock", "bundle")
 LIPPED = ("before veneering", "after veneering")
 BORDERS = ("mitred", "straight", "following")
@@ -24,14 +25,20 @@ MOST_PARTS = 200
 MOST_POINTS = 64
 
 
-def _size(part: object, name: str, what: str, rest: str = "") -> None:
-    """Settles a length of a part; VeneerError says what would do."""
+def _size(part: object, name: str, what: str, out: str = "") -> None:
+    """Settles a length of a part; VeneerError says what would do, and which part may be left
+    `out`."""
     value = finite(what, getattr(part, name))
     if not SHORTEST <= value <= LONGEST:
+        told = marked("The {what} cannot be {value} mm; give from {least} to {most} mm.")
+        if out:
+            told = marked(
+                "The {what} cannot be {value} mm; give from {least} to {most} mm, or leave the "
+                "{out} out."
+            )
         raise VeneerError(
-            "out-of-range",
-            "The {what} cannot be {value} mm; give from {least} to {most} mm" + rest + ".",
-            what=what, value=value, least=SHORTEST, most=LONGEST,
+            "out-of-range", told,
+            what=word(what), value=value, least=SHORTEST, most=LONGEST, out=word(out),
         )  # fmt: skip
     object.__setattr__(part, name, value)
 
@@ -54,7 +61,7 @@ def _moves(part: object) -> None:
         raise VeneerError(
             "no-coefficients",
             "How the {what} moves cannot be {value!r:.40}; give Coefficients, or nothing.",
-            what=part.what, value=part.moves,
+            what=word(part.what), value=part.moves,
         )  # fmt: skip
 
 
@@ -67,13 +74,13 @@ class Ply:
     grain: float = 0.0
 
     def __post_init__(self) -> None:
-        _size(self, "thickness", f"thickness of the {self.what}")
-        _direction(self, "grain", "direction of the grain")
+        _size(self, "thickness", say("thickness of the {what}", what=word(self.what)))
+        _direction(self, "grain", marked("direction of the grain"))
         _material(self)
 
     @property
     def what(self) -> str:
-        return "layer"
+        return marked("layer")
 
 
 @dataclass(frozen=True)
@@ -82,7 +89,7 @@ class Show(Ply):
 
     @property
     def what(self) -> str:
-        return "show veneer"
+        return marked("show veneer")
 
 
 @dataclass(frozen=True)
@@ -93,7 +100,7 @@ class Crossband(Ply):
 
     @property
     def what(self) -> str:
-        return "crossband"
+        return marked("crossband")
 
 
 @dataclass(frozen=True)
@@ -113,7 +120,7 @@ class Core(Ply):
 
     @property
     def what(self) -> str:
-        return "core"
+        return marked("core")
 
     @property
     def solid(self) -> bool:
@@ -134,7 +141,7 @@ class Backer(Ply):
 
     @property
     def what(self) -> str:
-        return "backer"
+        return marked("backer")
 
 
 @dataclass(frozen=True)
@@ -147,15 +154,16 @@ class Strip:
     segments: int = 1
 
     def __post_init__(self) -> None:
-        what = self.what
-        _size(self, "width", f"width of the {what}", f", or leave the {what} out")
-        count = whole(f"number of segments of the {what}", self.segments, 1, MOST_PARTS)
+        what = word(self.what)
+        _size(self, "width", say("width of the {what}", what=what), self.what)
+        named = say("number of segments of the {what}", what=what)
+        count = whole(named, self.segments, 1, MOST_PARTS)
         object.__setattr__(self, "segments", count)
         _material(self)
 
     @property
     def what(self) -> str:
-        return "strip"
+        return marked("strip")
 
 
 @dataclass(frozen=True)
@@ -175,7 +183,7 @@ class Lipping(Strip):
 
     @property
     def what(self) -> str:
-        return "lipping"
+        return marked("lipping")
 
     @property
     def shows(self) -> bool:
@@ -202,7 +210,7 @@ class Border(Strip):
 
     @property
     def what(self) -> str:
-        return "border"
+        return marked("border")
 
 
 @dataclass(frozen=True)
@@ -211,7 +219,7 @@ class Stringing(Strip):
 
     @property
     def what(self) -> str:
-        return "stringing line"
+        return marked("stringing line")
 
 
 @dataclass(frozen=True)
@@ -223,8 +231,8 @@ class Disc:
     grain: float = 0.0
 
     def __post_init__(self) -> None:
-        _size(self, "diameter", "diameter of the inlay", ", or leave the inlay out")
-        _direction(self, "grain", "direction of the grain")
+        _size(self, "diameter", marked("diameter of the inlay"), marked("inlay"))
+        _direction(self, "grain", marked("direction of the grain"))
         _material(self)
 
     @property
@@ -236,8 +244,12 @@ class Disc:
         return self.diameter / 2.0
 
     def would_do(self, room: float) -> tuple[str, float]:
-        """What of it to make how large where it has `room` mm about its centre."""
-        return "diameter", 2.0 * room
+        """What to say of making it smaller, and how large it may be, where it has `room` mm about
+        its centre."""
+        return marked(
+            "The inlay reaches {reach} mm from the centre and the field only {room} mm; give it a "
+            "diameter less than {most} mm."
+        ), 2.0 * room
 
 
 @dataclass(frozen=True)
@@ -255,10 +267,10 @@ class Star:
     def __post_init__(self) -> None:
         count = whole("number of points of the star", self.points, 3, MOST_POINTS)
         object.__setattr__(self, "points", count)
-        _size(self, "outer", "outer radius of the star", ", or leave the inlay out")
-        _size(self, "inner", "inner radius of the star")
-        _direction(self, "turn", "turn of the star")
-        _direction(self, "grain", "direction of the grain")
+        _size(self, "outer", marked("outer radius of the star"), marked("inlay"))
+        _size(self, "inner", marked("inner radius of the star"))
+        _direction(self, "turn", marked("turn of the star"))
+        _direction(self, "grain", marked("direction of the grain"))
         _material(self)
         most = self.outer * cosd(180.0 / count)
         if self.inner >= most:
@@ -281,7 +293,10 @@ class Star:
         return self.outer
 
     def would_do(self, room: float) -> tuple[str, float]:
-        return "outer radius", room
+        return marked(
+            "The inlay reaches {reach} mm from the centre and the field only {room} mm; give it an "
+            "outer radius less than {most} mm."
+        ), room
 
 
 Inlay = Disc | Star

@@ -11,6 +11,7 @@ from veneerwb.core import edge as edges
 from veneerwb.core.edge import Edge
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.region import Region
+from veneerwb.words import word
 
 
 def opened(parts: Sequence[Any], openings: Sequence[Edge]) -> list[Any]:
@@ -26,7 +27,7 @@ def opened(parts: Sequence[Any], openings: Sequence[Edge]) -> list[Any]:
                 "opening-crosses",
                 "The opening about {x}, {y} mm does not lie within a single part of the {layer}; "
                 "move it, or change the widths of the strips or the size of the inlay.",
-                x=middle.x, y=middle.y, layer=parts[0].layer,
+                x=middle.x, y=middle.y, layer=word(parts[0].layer),
             )  # fmt: skip
         part = found[home[0]]
         region = Region(part.region.outer, (*part.region.holes, opening))

@@ -33,16 +33,19 @@ from veneerwb.core.buildup.openings import opened
 from veneerwb.core.buildup.ring import reversed_edge, strips
 from veneerwb.core.edge import Edge
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.listing import one_of
 from veneerwb.core.plane import finite
 from veneerwb.core.region import Region
 from veneerwb.core.top import Top
+from veneerwb.words import marked, word
 
 ITEMS = (
-    "backer", "crossband below", "core", "lipping", "crossband above",
-    "field", "border", "stringing line", "inlay",
+    marked("backer"), marked("crossband below"), marked("core"), marked("lipping"),
+    marked("crossband above"), marked("field"), marked("border"), marked("stringing line"),
+    marked("inlay"),
 )  # fmt: skip
 """What parts are, in the order in which an exploded view lifts them."""
-LAYERS = ("backer", "crossband below", "core", "crossband above", "show face")
+LAYERS = (*ITEMS[:3], ITEMS[4], marked("show face"))
 """From below."""
 _KINDS = {
     "show": (Show,), "core": (Core,), "backer": (Backer,), "crossband_above": (Crossband,),
@@ -51,7 +54,7 @@ _KINDS = {
 }  # fmt: skip
 _NEEDED = ("show", "core")
 _CENTRE = Point(0.0, 0.0)
-THROUGH = "all layers"
+THROUGH = marked("all layers")
 """The layer of a lipping that was glued on after veneering."""
 
 
@@ -126,12 +129,17 @@ class BuildUp:
         for name, kinds in _KINDS.items():
             part = getattr(self, name)
             if not isinstance(part, kinds) and (part is not None or name in _NEEDED):
+                told = marked(
+                    "The {name} of a build-up cannot be {value!r:.40}; give a {kinds}, or leave it "
+                    "out."
+                )
+                if name in _NEEDED:
+                    told = marked(
+                        "The {name} of a build-up cannot be {value!r:.40}; give a {kinds}."
+                    )
                 raise VeneerError(
-                    "no-part",
-                    "The {name} of a build-up cannot be {value!r:.40}; give a {kinds}"
-                    + ("." if name in _NEEDED else ", or leave it out."),
-                    name=name.replace("_", " "), value=part,
-                    kinds=" or a ".join(kind.__name__ for kind in kinds),
+                    "no-part", told, name=name.replace("_", " "), value=part,
+                    kinds=one_of([kind.__name__ for kind in kinds]),
                 )  # fmt: skip
 
     @property
@@ -221,13 +229,10 @@ class BuildUp:
                 "The match's centre lies outside the field, so no inlay can be set there; move it "
                 "or leave the inlay out.",
             )
-        what, most = self.inlay.would_do(room)
+        told, most = self.inlay.would_do(room)
         raise VeneerError(
-            "inlay-too-large",
-            "The inlay reaches {reach} mm from the centre and the field only {room} mm; give it "
-            "{what} less than {most} mm.",
-            reach=self.inlay.reach, room=room, what=_with_article(what), most=most,
-        )  # fmt: skip
+            "inlay-too-large", word(told), reach=self.inlay.reach, room=room, most=most
+        )
 
     # --- parts ---------------------------------------------------------------------------------
 
@@ -288,6 +293,3 @@ class BuildUp:
             found.append(part)
         return found
 
-
-def _with_article(what: str) -> str:
-    return f"an {what}" if what[0] in "aeiou" else f"a {what}"

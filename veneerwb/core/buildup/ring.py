@@ -17,6 +17,7 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.offset import parallel
 from veneerwb.core.plane import TOUCH, cosd, polar, sind
 from veneerwb.core.region import Region, joined
+from veneerwb.words import word
 
 CORNER = 3.0
 """Degrees: where an edge turns by less it goes on smoothly (a 64-sided top turns by 5.6)."""
@@ -74,14 +75,14 @@ def strips(
             "not-straight",
             "A straight {what} needs a top with straight sides and corners; take a mitred one, or "
             "let it follow the edge.",
-            what=what,
+            what=word(what),
         )
     if kind == "mitred" and not corners:
         raise VeneerError(
             "no-corners",
             "The {what} has no corner to mitre on this top; let it follow the edge, in a number of "
             "segments.",
-            what=what,
+            what=word(what),
         )
     parts = segments if kind == "following" else 1
     try:
@@ -133,19 +134,19 @@ def _too_wide(outer: Edge, width: float, what: str, kind: str, segments: int) ->
         return VeneerError(
             "hollow-corner",
             "A straight {what} cannot turn this edge's hollow corner; take a mitred one.",
-            what=what,
+            what=word(what),
         )
     if not least:
         return VeneerError(
             "no-joint",
             "The {what} cannot be parted in {segments} on this edge; take fewer segments.",
-            what=what, segments=segments,
+            what=word(what), segments=segments,
         )  # fmt: skip
     return VeneerError(
         "no-joint",
         "The joints of a {kind} {what} {width} mm wide cannot be made on this edge; make it at "
         "most {most} mm wide.",
-        kind=kind, what=what, width=width, most=least / 10.0,
+        kind=word(kind), what=word(what), width=width, most=least / 10.0,
     )  # fmt: skip
 
 

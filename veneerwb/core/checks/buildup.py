@@ -28,6 +28,7 @@ from veneerwb.core.wood import (
     movement,
     words,
 )
+from veneerwb.words import marked, word
 
 ALIKE = 0.05
 """mm: layers that differ by less are of one thickness (common practice, no source)."""
@@ -86,7 +87,8 @@ def _backer(panel: BuildUp) -> Iterator[Finding]:
     if thick or wood:
         values = {
             "show": show.thickness, "backer": backer.thickness,
-            "show_wood": show.material or "not said", "wood": backer.material or "not said",
+            "show_wood": show.material or word("not said"),
+            "wood": backer.material or word("not said"),
         }  # fmt: skip
         yield Finding(
             "unlike-backer",
@@ -210,7 +212,10 @@ def _unknown(piece: Core | Lipping) -> Finding:
         "note",
         "How much the {what} of {wood} moves is not known here.",
         "Give its coefficients, or name one of these: {known}.",
-        {"what": piece.what, "wood": piece.material or "unnamed wood", "known": "; ".join(SPECIES)},
+        {
+            "what": word(piece.what), "wood": piece.material or word("unnamed wood"),
+            "known": "; ".join(map(word, SPECIES)),
+        },
     )
 
 
@@ -220,21 +225,30 @@ def _extent(parts: Sequence[PanelPart], item: str) -> float:
     return part.size[1] if item == "core" else part.thickness
 
 
+_SAWN = {"plain": marked("plain sawn"), "quarter": marked("quarter sawn")}
+
+
 def _core_moves(
     core: Core, known: Coefficients, width: float, before: float, after: float
 ) -> Finding:
     change = movement(width, known.across(core.sawn), before, after)
+    grows = word(
+        "The solid core ({wood}, {sawn}), {width} mm across its grain, grows by {change} mm "
+        "as its moisture goes from {before} to {after} %, were it free."
+    )
+    shrinks = word(
+        "The solid core ({wood}, {sawn}), {width} mm across its grain, shrinks by {change} mm "
+        "as its moisture goes from {before} to {after} %, were it free."
+    )
     return Finding(
         "core-moves",
         "warn",
-        "The solid core ({wood}, {sawn} sawn), {width} mm across its grain, {moves} by {change} mm "
-        f"as its moisture goes from {{before}} to {{after}} %, were it free. {HELD}",
+        word(f"{shrinks if change < 0.0 else grows} {word(HELD)}"),
         "Take a core of sheet goods; else fix the top so that it can move, and veneer across the "
         "core's grain.",
         {
-            "wood": core.material or "own coefficients", "sawn": core.sawn, "width": width,
-            "moves": _moves(change), "change": round(abs(change), 2),
-            "before": before, "after": after,
+            "wood": core.material or word("own coefficients"), "sawn": word(_SAWN[core.sawn]),
+            "width": width, "change": round(abs(change), 2), "before": before, "after": after,
         },
     )  # fmt: skip
 
@@ -247,24 +261,44 @@ def _lipping_moves(
     other = "quarter" if lipping.sawn == "plain" else "plain"
     across = movement(lipping.width, known.across(lipping.sawn), before, after)
     up = movement(height, known.across(other), before, after)
-    under = "" if lipping.shows else ", which may show through the veneer over it"
+    told = word(_LIPPING_MOVES[across >= 0.0, lipping.shows])
+    remedy = marked("Keep the lipping narrow, or set it after veneering.")
     return Finding(
         "lipping-moves",
         "note",
-        "The lipping ({wood}, {sawn} sawn) {moves} by {across} mm in its width of {width} mm and "
-        "by {up} mm in its height of {height} mm as its moisture goes from {before} to {after} %, "
-        f"were it free{under}. {HELD}",
-        "" if lipping.shows else "Keep the lipping narrow, or set it after veneering.",
+        word(f"{told} {word(HELD)}"),
+        "" if lipping.shows else remedy,
         {
-            "wood": lipping.material or "own coefficients", "sawn": lipping.sawn,
-            "moves": _moves(across), "across": round(abs(across), 2), "width": lipping.width,
+            "wood": lipping.material or word("own coefficients"), "sawn": word(_SAWN[lipping.sawn]),
+            "across": round(abs(across), 2), "width": lipping.width,
             "up": round(abs(up), 2), "height": height, "before": before, "after": after,
         },
     )  # fmt: skip
 
 
-def _moves(change: float) -> str:
-    return "grows" if change >= 0.0 else "shrinks"
+_LIPPING_MOVES = {
+    (True, True): marked(
+        "The lipping ({wood}, {sawn}) grows by {across} mm in its width of {width} mm and by "
+        "{up} mm in its height of {height} mm as its moisture goes from {before} to {after} %, "
+        "were it free."
+    ),
+    (True, False): marked(
+        "The lipping ({wood}, {sawn}) grows by {across} mm in its width of {width} mm and by "
+        "{up} mm in its height of {height} mm as its moisture goes from {before} to {after} %, "
+        "were it free, which may show through the veneer over it."
+    ),
+    (False, True): marked(
+        "The lipping ({wood}, {sawn}) shrinks by {across} mm in its width of {width} mm and "
+        "by {up} mm in its height of {height} mm as its moisture goes from {before} to {after} %, "
+        "were it free."
+    ),
+    (False, False): marked(
+        "The lipping ({wood}, {sawn}) shrinks by {across} mm in its width of {width} mm and "
+        "by {up} mm in its height of {height} mm as its moisture goes from {before} to {after} %, "
+        "were it free, which may show through the veneer over it."
+    ),
+}
+"""Whether it grows, and whether it shows: what is said."""
 
 
 # --- border ------------------------------------------------------------------------------------

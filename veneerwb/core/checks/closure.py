@@ -11,6 +11,7 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.plane import finite, positive, sind
+from veneerwb.words import marked, word
 
 CLOSED = 1e-9
 """Degrees: a ring whose angles miss 360 by less is closed."""
@@ -69,18 +70,21 @@ def wedge_findings(layout: Layout, wedge_angle: float | None) -> Iterator[Findin
 
 def _under(values: dict[str, float]) -> Finding:
     """Halves short of 180 by d lose R sin(d/2) at every tip when trued (plane geometry)."""
-    template = (
-        "{ways} wedges of {angle} deg make {total} deg: "
-        "the ring stays open by {rim_gap} mm at the rim"
+    template = marked(
+        "{ways} wedges of {angle} deg make {total} deg: the ring stays open by {rim_gap} mm at the "
+        "rim."
     )
     costs = {}
     if values["ways"] % 2 == 0:
-        template += ", and truing the halves takes {tip_lost} mm off every tip"
+        template = marked(
+            "{ways} wedges of {angle} deg make {total} deg: the ring stays open by {rim_gap} mm at "
+            "the rim, and truing the halves takes {tip_lost} mm off every tip."
+        )
         costs["tip_lost"] = values["reach"] * sind(values["short"] / 4.0)
     return Finding(
         "closure-under",
         "stop",
-        template + ".",
+        template,
         "Cut over, never under: at {true_angle} deg or a little more.",
         {**values, **costs},
     )
@@ -91,16 +95,13 @@ def _over(values: dict[str, float], book: bool, single: bool) -> Finding:
     and so leave their places by up to the shift given (plane geometry). The wedges at the ends,
     which came from the same outline as the rest, are then narrower: a book joint there mirrors only
     where as much was taken off both sides of it. `single`: each wedge is cut by itself."""
-    template = (
-        "{ways} wedges of {angle} deg make {total} deg: "
-        "the ring overlaps by {overlap} mm at the rim; "
-    )
     ways, reach = int(values["ways"]), values["reach"]
     if ways % 2:
         return Finding(
             "closure-over",
             "warn",
-            template + "the excess must be trued off before the last joint.",
+            "{ways} wedges of {angle} deg make {total} deg: the ring overlaps by {overlap} mm at "
+            "the rim; the excess must be trued off before the last joint.",
             "For less truing cut nearer to {true_angle} deg, never under.",
             values,
         )
@@ -112,18 +113,23 @@ def _over(values: dict[str, float], book: bool, single: bool) -> Finding:
         "rim_lost": reach * sind(trim),
         "seam_shift": 2.0 * reach * sind(max(shifts) / 2.0),
     }
-    mirrors = " The wedges there are then unlike the rest, and their joints mirror only where both "
-    mirrors += "sides lose the same."
-    fitted = ", or cut single pieces, each fitted to its place"
-    if single:
-        fitted = ", or fit each piece to its place as it is cut"
-    return Finding(
-        "closure-over",
-        "warn",
-        template
-        + "trued along the diameter, each half loses {trim} deg at both ends ({rim_lost} mm at the "
-        "rim) and the seams between lie up to {seam_shift} mm off their places."
-        + (mirrors if book else ""),
-        "For less truing cut nearer to {true_angle} deg, never under" + fitted + ".",
-        {**values, **costs},
+    said = word(
+        "{ways} wedges of {angle} deg make {total} deg: the ring overlaps by {overlap} mm at the "
+        "rim; trued along the diameter, each half loses {trim} deg at both ends ({rim_lost} mm at "
+        "the rim) and the seams between lie up to {seam_shift} mm off their places."
     )
+    if book:
+        said += " " + word(
+            "The wedges there are then unlike the rest, and their joints mirror only where both "
+            "sides lose the same."
+        )
+    remedy = marked(
+        "For less truing cut nearer to {true_angle} deg, never under, or cut single pieces, each "
+        "fitted to its place."
+    )
+    if single:
+        remedy = marked(
+            "For less truing cut nearer to {true_angle} deg, never under, or fit each piece to its "
+            "place as it is cut."
+        )
+    return Finding("closure-over", "warn", word(said), remedy, {**values, **costs})

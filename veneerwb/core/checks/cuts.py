@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.layout import Layout, lots_of
 from veneerwb.core.lots import Cutting, cutting, pieces_differ
+from veneerwb.words import marked, word
 
 LEAST_SHARE = 0.01
 """A union that takes no more than this beyond the lots is not worth a word (our own choice)."""
@@ -56,19 +57,26 @@ def _unequal(layout: Layout, stack: Cutting, shape: Cutting) -> Iterator[Finding
     }
     text, remedy = {
         "stack": (
-            "The pieces differ: cut as one stack they take {together} m2 of the leaves, parted "
-            "into {lots} lots by shape {apart} m2, {saved} % less.",
-            "To save leaf cut in lots by shape: each is then set out by itself.",
+            marked(
+                "The pieces differ: cut as one stack they take {together} m2 of the leaves, parted "
+                "into {lots} lots by shape {apart} m2, {saved} % less."
+            ),
+            marked("To save leaf cut in lots by shape: each is then set out by itself."),
         ),
         "shape": (
-            "The pieces differ and are cut in {lots} lots by shape, each set out by itself: they "
-            "take {apart} m2 of the leaves; as one stack, set out once, {together} m2.",
+            marked(
+                "The pieces differ and are cut in {lots} lots by shape, each set out by itself: "
+                "they take {apart} m2 of the leaves; as one stack, set out once, {together} m2."
+            ),
             "",
         ),
         "own": (
-            "The pieces differ and are cut as single pieces, set out {single} times: they take "
-            "{apart} m2 of the leaves; {lots} lots by shape take as much, one stack {together} m2.",
+            marked(
+                "The pieces differ and are cut as single pieces, set out {single} times: they take "
+                "{apart} m2 of the leaves; {lots} lots by shape take as much, one stack "
+                "{together} m2."
+            ),
             "",
         ),
     }[layout.cut_as]
-    yield Finding("unequal-cuts", "note", text, remedy, values)
+    yield Finding("unequal-cuts", "note", word(text), word(remedy), values)

@@ -13,6 +13,7 @@ from veneerwb.core.layout import Layout, Piece, Seam
 from veneerwb.core.leaf import ASSUMED_SLOPE, Bundle
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.plane import IDENTITY
+from veneerwb.words import filled, marked, word
 
 
 def face_findings(layout: Layout) -> list[Finding]:
@@ -31,18 +32,21 @@ def _steps(layout: Layout) -> Iterator[Finding]:
         "a": largest.a,
         "b": largest.b,
     }
-    text = (
+    text = marked(
         "The surfaces that meet lie {steps} steps apart, seam by seam; the largest step, "
-        "{largest}, is between positions {a} and {b}"
+        "{largest}, is between positions {a} and {b}."
     )
     last = layout.seams[-1]
     if isinstance(layout.recipe, Radial) and last.a > last.b:  # a ring that closes
         values["closing"] = last.step
-        text += "; the closing seam has {closing}"
+        text = marked(
+            "The surfaces that meet lie {steps} steps apart, seam by seam; the largest step, "
+            "{largest}, is between positions {a} and {b}; the closing seam has {closing}."
+        )
     values["spread"] = _spread_step(layout)
     better = values["spread"] < largest.step
-    remedy = 'In the order "spread" the largest step is {spread}.' if better else ""
-    yield Finding("steps", "note", text + ".", remedy, values, (largest.a, largest.b))
+    remedy = marked('In the order "spread" the largest step is {spread}.') if better else ""
+    yield Finding("steps", "note", text, remedy, values, (largest.a, largest.b))
 
 
 def _meeting(layout: Layout) -> list[Seam]:
@@ -70,16 +74,19 @@ def _sides(layout: Layout) -> Iterator[Finding]:
             "backs-show", "note", "All pieces show the backs of their leaves.", "", values
         )
     elif turned:
-        reads = (
-            "so tight and loose sides alternate and light and stain read in bars: natural to a "
-            "book match"
-            if _alternate(layout)
-            else "so light and stain read otherwise on them: natural where leaves are turned over"
+        reads = marked(
+            "Positions {pieces} show the other side of their leaves, so light and stain read "
+            "otherwise on them: natural where leaves are turned over, not a defect."
         )
+        if _alternate(layout):
+            reads = marked(
+                "Positions {pieces} show the other side of their leaves, so tight and loose sides "
+                "alternate and light and stain read in bars: natural to a book match, not a defect."
+            )
         yield Finding(
             "loose-faces",
             "note",
-            f"Positions {{pieces}} show the other side of their leaves, {reads}, not a defect.",
+            reads,
             "Try the finish on two leaves, one turned, before cutting.",
             values,
             turned,
@@ -109,19 +116,22 @@ def _assumed_backs(layout: Layout) -> Iterator[Finding]:
         "slope": ASSUMED_SLOPE if bundle.slope is None else abs(bundle.slope),
     }
     measured = getattr(bundle, "basis", "")
-    basis = measured or (
-        "with the slope of {slope} deg given"
-        if known
-        else ("if the figure slopes {slope} deg to the leaf, which nobody measured")
-    )
+    if measured:
+        basis = word(measured)
+    elif known:
+        basis = word("with the slope of {slope} deg given")
+    else:
+        basis = word("if the figure slopes {slope} deg to the leaf, which nobody measured")
+    remedy = marked("Photograph the backs of those leaves, or give the bundle's slope.")
+    if measured:
+        remedy = marked("Photograph the backs of those leaves.")
     yield Finding(
         "backs-assumed",
         "warn",
         "The backs at positions {pieces} were not photographed: their pictures are taken from the "
-        f"neighbouring leaf or the face, and the seams may miss by {{may_miss}} mm {basis}.",
-        "Photograph the backs of those leaves"
-        + ("." if measured else ", or give the bundle's slope."),
-        values,
+        "neighbouring leaf or the face, and the seams may miss by {may_miss} mm {basis}.",
+        remedy,
+        {**values, "basis": filled(basis, values)},
         values["pieces"],
     )
 

@@ -11,10 +11,11 @@ from typing import Any
 from veneerwb.core.errors import sentence
 from veneerwb.core.leaf import ranges
 from veneerwb.core.plane import choice
+from veneerwb.words import marked, word
 
-LEVELS = ("stop", "warn", "note")
-LENGTHS = re.compile(r"(\{\w+\}(?:(?: x | to )\{\w+\})*) mm\b")
-"""In a sentence's template: one length, or several before one unit."""
+LEVELS = marked("stop"), marked("warn"), marked("note")
+LENGTHS = re.compile(r"(\{\w+\}(?:(?: x | to | bis | \u00e0 )\{\w+\})*) mm\b")
+"""In a sentence's template, English or translated: one length, or several before one unit."""
 
 
 @dataclass(frozen=True)
@@ -51,7 +52,7 @@ class Finding:
         }
 
     def __str__(self) -> str:
-        return " ".join(part for part in (f"{self.level}:", self.text, self.remedy) if part)
+        return " ".join(part for part in (f"{word(self.level)}:", self.text, self.remedy) if part)
 
 
 def report(findings: Iterable[Finding]) -> str:

@@ -10,6 +10,7 @@ from veneerwb.core import edge as edges
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.plane import TOUCH
+from veneerwb.words import word
 
 PLAIN, QUARTERED = 152.4, 76.2
 """mm: least widths of inner pieces in face grade AA, plain sliced, and quartered or rift:
@@ -57,18 +58,18 @@ def _inner(layout: Layout) -> Iterator[Finding]:
         "narrow": narrow,
     }
     if width >= PLAIN - TOUCH:
-        reads = "not under either"
+        values["reads"] = word("not under either")
     elif width >= QUARTERED - TOUCH:
-        reads = "under the first, not under the second"
+        values["reads"] = word("under the first, not under the second")
     else:
-        reads = "under both"
+        values["reads"] = word("under both")
     yield Finding(
         "inner-piece",
         "note",
         "The narrowest inner piece, at position {a}, is {width} mm wide. Compared with the least "
         "widths of face grade AA in the Architectural Woodwork Standards, 1st ed. (2009, "
         "superseded), p. 84, {plain} mm plain sliced and {quartered} mm quartered or rift, outer "
-        f"pieces exempt, that is {reads}.",
+        "pieces exempt, that is {reads}.",
         "",
         values,
         (piece.position,),

@@ -13,10 +13,12 @@ from shapely.geometry import Point
 
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.layout import Layout
+from veneerwb.core.listing import one_of
 from veneerwb.core.matches.quarters import BOXES, Quarters
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rings import Rings
 from veneerwb.core.plane import tand
+from veneerwb.words import marked
 
 TIP_AT = 10.0
 FINE_TIP = 2.0
@@ -57,9 +59,9 @@ def _parity(layout: Layout) -> Iterator[Finding]:
             "{count} of the seams join two pieces of the same side up (the first between positions "
             "{a} and "
             "{b}), so they are no book joints.",
-            "Take an even number of ways, with every second piece turned."
+            marked("Take an even number of ways, with every second piece turned.")
             if isinstance(layout.recipe, Radial)
-            else "Turn over every second piece.",
+            else marked("Turn over every second piece."),
             {"count": len(alike), "a": first.a, "b": first.b},
             tuple(sorted({n for seam in alike for n in (seam.a, seam.b)})),
         )
@@ -119,9 +121,12 @@ def _axes(layout: Layout) -> Iterator[Finding]:
                 "warn",
                 "A seam lies on one axis of this top and none on the other: with {ways} ways there "
                 "cannot be one on each.",
-                f"For a seam on each axis take {' or '.join(map(str, nearest))} ways: their number "
-                "must be divisible by 4.",
-                {"ways": ways, "nearest": tuple(nearest)},
+                "For a seam on each axis take {would_do} ways: their number must be divisible by "
+                "4.",
+                {
+                    "ways": ways, "nearest": tuple(nearest),
+                    "would_do": one_of([str(n) for n in nearest]),
+                },
             )
 
 
@@ -134,12 +139,18 @@ def _box_mirrors(layout: Layout) -> Iterator[Finding]:
     shift = abs((right - left) - (high - low))
     if shift <= SAME:
         return
-    text = "At the upper left and the lower right mitre the figure is shifted by {shift} mm: on a "
-    text += "top of unequal sides only two mitres of a box can mirror."
-    remedy = "Turn the top's best corner to the upper right or the lower left, or make it square."
+    text = marked(
+        "At the upper left and the lower right mitre the figure is shifted by {shift} mm: on a top "
+        "of unequal sides only two mitres of a box can mirror."
+    )
+    remedy = marked(
+        "Turn the top's best corner to the upper right or the lower left, or make it square."
+    )
     if recipe.corners == "diagonal":
-        text = "From corner to corner no joint of this box mirrors: its sides differ by {shift} mm."
-        remedy = "Take mitres of 45 degrees: two of them mirror."
+        text = marked(
+            "From corner to corner no joint of this box mirrors: its sides differ by {shift} mm."
+        )
+        remedy = marked("Take mitres of 45 degrees: two of them mirror.")
     yield Finding("box-mirrors", "note", text, remedy, {"shift": shift})
 
 

@@ -19,6 +19,7 @@ from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.radial import LEAST_WAYS, MOST_WAYS, Radial
 from veneerwb.core.plane import TOUCH, Motion
 from veneerwb.core.top import Top
+from veneerwb.words import marked, word
 
 STEP = 0.1
 """mm: how finely the largest reach is sought."""
@@ -46,11 +47,14 @@ def _count(layout: Layout, spares: int) -> Iterator[Finding]:
         "leaves_left": tuple(left),
     }
     if len(left) < spares:
+        remedy = marked("Take fewer pieces, or a bundle with {missing} more.")
+        if isinstance(layout.recipe, Radial):
+            remedy = marked("Take fewer ways, or a bundle with {missing} more.")
         yield Finding(
             "spares-missing",
             "warn",
             "The top uses {used} leaves and leaves {left} spare where {spares} are asked for.",
-            f"Take fewer {_shares(layout)}, or a bundle with {{missing}} more.",
+            remedy,
             values,
         )
     else:
@@ -58,14 +62,6 @@ def _count(layout: Layout, spares: int) -> Iterator[Finding]:
             "leaves-used", "note", "The top uses {used} leaves; {left} stay over.", "", values
         )
 
-
-def _shares(layout: Layout) -> str:
-    return "ways" if isinstance(layout.recipe, Radial) else "pieces"
-
-
-def _cut_word(layout: Layout) -> str:
-    """What it is that is moved about on the bundle."""
-    return "wedge" if isinstance(layout.recipe, Radial) else "cut"
 
 
 def onto_leaf(piece: Piece, bundle: Leaves) -> Motion:
@@ -127,6 +123,26 @@ def _overhang(blank: Any, room: Any, usable: Any) -> float:
     return max(area.distance(point) for point in points)
 
 
+_WOULD_DO = {
+    (True, True): marked(
+        "At this spot the largest reach is {reach} mm and this top fits in {ways} ways; or move "
+        "the wedge."
+    ),
+    (True, False): marked(
+        "At this spot the largest reach is {reach} mm and no number of ways fits this top; or move "
+        "the wedge."
+    ),
+    (False, True): marked(
+        "At this spot no size of this top fits and this top fits in {ways} ways; or move the wedge."
+    ),
+    (False, False): marked(
+        "At this spot no size of this top fits and no number of ways fits this top; or move the "
+        "wedge."
+    ),
+}
+"""Whether some reach and some number of ways fit a ring's leaves: what is said."""
+
+
 def _fit(layout: Layout, margin: float) -> Iterator[Finding]:
     off = list(off_leaf(layout, margin))
     if not off:
@@ -140,11 +156,7 @@ def _fit(layout: Layout, margin: float) -> Iterator[Finding]:
     if isinstance(layout.recipe, Radial):
         values["reach"] = largest_reach(layout, margin)
         values["ways"] = tuple(fitting_ways(layout, margin))
-        reach = "the largest reach is {reach} mm" if values["reach"] else "no size of this top fits"
-        ways = (
-            "this top fits in {ways} ways" if values["ways"] else "no number of ways fits this top"
-        )
-        remedy = f"At this spot {reach} and {ways}; or move the wedge."
+        remedy = _WOULD_DO[bool(values["reach"]), bool(values["ways"])]
     else:
         remedy = _remedy(layout, margin, values)
     yield Finding(
@@ -153,7 +165,7 @@ def _fit(layout: Layout, margin: float) -> Iterator[Finding]:
         "The blanks at positions {pieces} reach up to {overhang} mm off the usable area of their "
         "leaves "
         "({leaves}), with a margin of {margin} mm.",
-        remedy,
+        word(remedy),
         values,
         values["pieces"],
     )
@@ -163,31 +175,74 @@ def _remedy(layout: Layout, margin: float, values: dict[str, Any]) -> str:
     """What helps a match of straight pieces: a move, or how much narrower and shorter they must be.
     Fills `values`."""
     if getattr(layout.recipe, "placement", None) is None:  # it has several
-        return "Move the cuts, or take other leaves."
+        return marked("Move the cuts, or take other leaves.")
     drawn = [edges.moved(piece.blank_edge, piece.onto_bundle) for piece in layout.pieces]
     spans = np.array([[edges.extent(edge, turn) for turn in (0.0, 90.0)] for edge in drawn])
     low, high = spans[:, :, 0].min(axis=0), spans[:, :, 1].max(axis=0)
     room = layout.bundle.common_area(sorted({piece.leaf for piece in layout.pieces}))
     room = room.buffer(-margin, join_style=2)
     if room.is_empty:
-        return "Take other leaves, or less margin."
+        return marked("Take other leaves, or less margin.")
     have = np.array(room.bounds)
     narrower, shorter = (high - low - (have[2:] - have[:2])).tolist()
     over = [narrower > TOUCH, shorter > TOUCH]
     values.update(narrower=max(0.0, narrower), shorter=max(0.0, shorter))
     if any(over):
-        lacks = ["{narrower} mm too wide", "{shorter} mm too long"]
-        said = " and ".join(lack for lack, so in zip(lacks, over) if so)
-        rows = "lay them end to end" if hasattr(layout.recipe, "face") else "take longer leaves"
-        free = hasattr(layout.recipe, "width")  # four quarters stay four
-        ways = ["take more pieces, or wider leaves" if free else "take wider leaves", rows]
-        helps = ", and ".join(way for way, so in zip(ways, over) if so)
-        return f"What is cut is {said} for these leaves: {helps}, or make the top smaller."
+        return _too_large(layout.recipe, *over)
     across, along = (np.maximum(have[:2] - low, 0) + np.minimum(have[2:] - high, 0)).tolist()
     values.update(across=across, along=along)
     if _fits(_shifted(layout, across, along), margin):
-        return "Moved by {across} mm across the leaves and {along} mm along them it fits."
-    return "Move the cut, or take other leaves."
+        return marked("Moved by {across} mm across the leaves and {along} mm along them it fits.")
+    return marked("Move the cut, or take other leaves.")
+
+
+def _too_large(recipe: Any, wide: bool, long: bool) -> str:
+    """What helps where the cut is too wide, too long or both."""
+    free = hasattr(recipe, "width")  # four quarters stay four
+    rows = hasattr(recipe, "face")
+    if not long:
+        return _WIDER[free]
+    return _BOTH[free, rows] if wide else _LONGER[rows]
+
+
+_WIDER = {
+    True: marked(
+        "What is cut is {narrower} mm too wide for these leaves: take more pieces, or wider "
+        "leaves, or make the top smaller."
+    ),
+    False: marked(
+        "What is cut is {narrower} mm too wide for these leaves: take wider leaves, or make the "
+        "top smaller."
+    ),
+}
+_LONGER = {
+    True: marked(
+        "What is cut is {shorter} mm too long for these leaves: lay them end to end, or make the "
+        "top smaller."
+    ),
+    False: marked(
+        "What is cut is {shorter} mm too long for these leaves: take longer leaves, or make the "
+        "top smaller."
+    ),
+}
+_BOTH = {
+    (True, True): marked(
+        "What is cut is {narrower} mm too wide and {shorter} mm too long for these leaves: take "
+        "more pieces, or wider leaves, and lay them end to end, or make the top smaller."
+    ),
+    (True, False): marked(
+        "What is cut is {narrower} mm too wide and {shorter} mm too long for these leaves: take "
+        "more pieces, or wider leaves, and take longer leaves, or make the top smaller."
+    ),
+    (False, True): marked(
+        "What is cut is {narrower} mm too wide and {shorter} mm too long for these leaves: take "
+        "wider leaves, and lay them end to end, or make the top smaller."
+    ),
+    (False, False): marked(
+        "What is cut is {narrower} mm too wide and {shorter} mm too long for these leaves: take "
+        "wider leaves, and take longer leaves, or make the top smaller."
+    ),
+}
 
 
 def _shifted(layout: Layout, dx: float, dy: float) -> Layout:
@@ -254,16 +309,20 @@ def _faults(layout: Layout, hidden: Any) -> Iterator[Finding]:
         yield _fault_finding(
             "fault-seen",
             "stop",
-            "Faults ({kinds}) will be seen at positions {pieces} (leaves {leaves}).",
-            f"Move the {_cut_word(layout)}, or take other leaves.",
+            marked("Faults ({kinds}) will be seen at positions {pieces} (leaves {leaves})."),
+            marked("Move the wedge, or take other leaves.")
+            if isinstance(layout.recipe, Radial)
+            else marked("Move the cut, or take other leaves."),
             seen,
         )
     if covered:
         yield _fault_finding(
             "fault-covered",
             "note",
-            "Faults ({kinds}) at positions {pieces} (leaves {leaves}) lie where the top will be "
-            "covered.",
+            marked(
+                "Faults ({kinds}) at positions {pieces} (leaves {leaves}) lie where the top will "
+                "be covered."
+            ),
             "",
             covered,
         )
@@ -271,9 +330,10 @@ def _faults(layout: Layout, hidden: Any) -> Iterator[Finding]:
         yield _fault_finding(
             "fault-in-trim",
             "note",
-            "Faults ({kinds}) lie in the oversize at positions {pieces} (leaves {leaves}) and go "
-            "with the "
-            "trim.",
+            marked(
+                "Faults ({kinds}) lie in the oversize at positions {pieces} (leaves {leaves}) and "
+                "go with the trim."
+            ),
             "",
             trimmed,
         )
@@ -286,6 +346,6 @@ def _fault_finding(
     values = {
         "pieces": pieces,
         "leaves": tuple(sorted({piece.leaf for piece, _ in found})),
-        "kinds": ", ".join(sorted({fault.kind for _, fault in found})),
+        "kinds": ", ".join(word(kind) for kind in sorted({fault.kind for _, fault in found})),
     }
     return Finding(code, level, template, remedy, values, pieces)

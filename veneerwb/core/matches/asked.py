@@ -11,8 +11,10 @@ from typing import Any
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import CUTS
 from veneerwb.core.leaf import MOST_LEAVES
+from veneerwb.core.listing import one_of
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.plane import choice, finite, whole
+from veneerwb.words import marked, word
 
 EVERY = ("odd", "even", "none", "all")
 MOST_OVERSIZE = 1000.0
@@ -36,7 +38,7 @@ def between(name: str, value: float, least: float, most: float) -> float:
         raise VeneerError(
             "out-of-range",
             "The {name} cannot be {value}; give a number from {least} to {most}.",
-            name=name,
+            name=word(name),
             value=number,
             least=least,
             most=most,
@@ -54,9 +56,9 @@ def listed(name: str, values: Any, what: str, counts: Sequence[int] = ()) -> tup
         raise VeneerError(
             "not-a-list",
             "The {name} cannot be {value!r:.40}; give {what}.",
-            name=name,
+            name=word(name),
             value=values,
-            what=what,
+            what=word(what),
         )
     return found
 
@@ -65,20 +67,21 @@ def order_of(order: Any) -> str | tuple[int, ...]:
     """"sequence", or a list of leaf numbers as a tuple; else VeneerError."""
     if isinstance(order, str) and order == "sequence":
         return order
-    leaves = listed("order", order, '"sequence" or the leaf of each piece')
+    leaves = listed(marked("order"), order, marked('"sequence" or the leaf of each piece'))
     return tuple(whole("listed leaf", n, 1, LAST_LEAF) for n in leaves)
 
 
 def oversize_of(value: Any) -> float:
     """An oversize in mm; else VeneerError."""
-    return between("oversize", value, 0.0, MOST_OVERSIZE)
+    return between(marked("oversize"), value, 0.0, MOST_OVERSIZE)
 
 
 def placement_of(value: Any) -> Placement | None:
     """A Placement from one, from two or three numbers, or None."""
     if value is None or isinstance(value, Placement):
         return value
-    return Placement(*listed("placement", value, "x, y and the axis's angle", (2, 3)))
+    asked = listed(marked("placement"), value, marked("x, y and the axis's angle"), (2, 3))
+    return Placement(*asked)
 
 
 def turned_of(what: str, turn: str, turned: str | None, allowed: tuple[str, ...]) -> str:
@@ -89,9 +92,9 @@ def turned_of(what: str, turn: str, turned: str | None, allowed: tuple[str, ...]
         raise VeneerError(
             "turned-unfit",
             "In a {turn} {what} the turned pieces cannot be {turned!r}; choose {allowed}.",
-            turn=turn,
-            what=what,
+            turn=word(turn),
+            what=word(what),
             turned=turned,
-            allowed=" or ".join(allowed),
+            allowed=one_of(allowed),
         )
     return turned

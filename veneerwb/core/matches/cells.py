@@ -24,6 +24,7 @@ from veneerwb.core.matches.placement import Placement
 from veneerwb.core.plane import Motion
 from veneerwb.core.region import Half, Region
 from veneerwb.core.top import Top
+from veneerwb.words import marked
 
 DUST = 1e-10
 """Share of the top: what is smaller is what rounding leaves of a cut and no piece."""
@@ -152,11 +153,18 @@ def from_first(
     chosen = [n for n in bundle.numbers if n >= first][:count]
     if len(chosen) < count:
         most = len(chosen) // step * step
-        helps = "{most} leaves or fewer, " if most >= least else ""
+        told = marked(
+            "{what} need {count} leaves and from leaf {first} on there are {have}: {missing} "
+            "missing; take an earlier first leaf, or a larger bundle."
+        )
+        if most >= least:
+            told = marked(
+                "{what} need {count} leaves and from leaf {first} on there are {have}: {missing} "
+                "missing; take {most} leaves or fewer, an earlier first leaf, or a larger bundle."
+            )
         raise VeneerError(
             "too-few-leaves",
-            "{what} need {count} leaves and from leaf {first} on there are {have}: {missing} "
-            "missing; take " + helps + "an earlier first leaf, or a larger bundle.",
+            told,
             most=most,
             what=what,
             count=count,

@@ -23,14 +23,15 @@ from veneerwb.core.matches.rows import LEAST_STRIP, Field, Kind
 from veneerwb.core.plane import TOUCH, choice, whole
 from veneerwb.core.region import Region
 from veneerwb.core.top import Top
+from veneerwb.words import marked, word
 
 END_KINDS = (
-    Kind("architectural", "Architectural end match",
-         "Leaves go in order down a column, then to the column beside it.", 2, "even"),
-    Kind("panel", "Panel end match",
-         "The upper row goes in order to the right, the lower row comes back.", 2, "even"),
-    Kind("continuous", "Continuous end match",
-         "Row upon row, each in order, end to end up the wall.", 2, "rows"),
+    Kind(marked("architectural"), marked("Architectural end match"),
+         marked("Leaves go in order down a column, then to the column beside it."), 2, "even"),
+    Kind(marked("panel"), marked("Panel end match"),
+         marked("The upper row goes in order to the right, the lower row comes back."), 2, "even"),
+    Kind(marked("continuous"), marked("Continuous end match"),
+         marked("Row upon row, each in order, end to end up the wall."), 2, "rows"),
 )  # fmt: skip
 KINDS = tuple(kind.key for kind in END_KINDS)
 TURNED = ("odd", "even")
@@ -64,7 +65,7 @@ class End(asked.CutBy):
             raise VeneerError(
                 "rows-unfit",
                 "The {kind} end match has two rows and not {rows}: take 2, or the continuous one.",
-                kind=self.kind,
+                kind=word(self.kind),
                 rows=rows,
             )
         strips.settle(self)
@@ -101,7 +102,8 @@ class End(asked.CutBy):
         columns = self.columns(bundle, field)
         width = strips.equal_width(field.width, columns)
         length = _row_length(field.length, self.rows)
-        leaves = strips.leaves_for(self, bundle, columns * self.rows, "pieces", self.rows)
+        count = columns * self.rows
+        leaves = strips.leaves_for(self, bundle, count, marked("{count} pieces"), self.rows)
         grid = self.numbering(columns)
         if not isinstance(self.order, str):  # listed as they lie
             grid = [[r * columns + c for c in range(columns)] for r in range(self.rows)]
@@ -128,10 +130,18 @@ def _row_length(length: float, rows: int) -> float:
     """The length in mm of each of `rows` end to end; VeneerError for slivers."""
     most = int((length + TOUCH) / LEAST_STRIP)
     if rows > most:
+        told = marked(
+            "{rows} rows end to end would be {row} mm long each, slivers under {least} mm: make "
+            "the top longer."
+        )
+        if most >= 2:
+            told = marked(
+                "{rows} rows end to end would be {row} mm long each, slivers under {least} mm: "
+                "take {most} or fewer."
+            )
         raise VeneerError(
             "slivers",
-            "{rows} rows end to end would be {row} mm long each, slivers under {least} mm: "
-            + ("take {most} or fewer." if most >= 2 else "make the top longer."),
+            told,
             rows=rows,
             row=length / rows,
             least=LEAST_STRIP,

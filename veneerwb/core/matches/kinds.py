@@ -23,6 +23,7 @@ from veneerwb.core.matches.rings import RING_KINDS, rings
 from veneerwb.core.matches.rows import Kind
 from veneerwb.core.matches.side import FACE_KINDS, TURN_KINDS, side
 from veneerwb.core.top import Top
+from veneerwb.words import marked, word
 
 MIRROR, SHIFT, HALF_TURN, TURN = "mirror", "shift", "half turn", "turn"
 SHIFTED_MIRROR = "shifted mirror"
@@ -47,7 +48,12 @@ class Match(NamedTuple):
 
     @property
     def title(self) -> str:
-        return self.kind.title
+        """In the language spoken, as `line`."""
+        return word(self.kind.title)
+
+    @property
+    def line(self) -> str:
+        return word(self.kind.line)
 
 
 def _span(top: Top, degrees: float) -> float:
@@ -126,22 +132,24 @@ MATCHES = (
     Match(_of(QUARTER_KINDS, "reverse diamond"), "quarters", (MIRROR,),
           _quarters("reverse diamond")),
     Match(_of(QUARTER_KINDS, "herringbone"), "quarters", (MIRROR, SHIFT), _herringbone),
-    Match(_RADIAL._replace(key="radial book", title="Radial book match", parity="even", least=4,
-                           line="Wedges meet at a point, every second one turned over."),
+    Match(_RADIAL._replace(key="radial book", title=marked("Radial book match"), parity="even",
+                           least=4,
+                           line=marked("Wedges meet at a point, every second one turned over.")),
           "radial", (MIRROR,), lambda bundle, top: radial(bundle, top, 12)),
-    Match(_RADIAL._replace(key="radial slip", title="Radial slip match",
-                           line="Wedges meet at a point, all with the same side up."),
+    Match(_RADIAL._replace(key="radial slip", title=marked("Radial slip match"),
+                           line=marked("Wedges meet at a point, all with the same side up.")),
           "radial", (TURN,), lambda bundle, top: radial(bundle, top, 12, "slip")),
     Match(_of(RING_KINDS, "radial in strips"), "radial", (MIRROR, SHIFT),
           lambda bundle, top: radial(bundle, top, 8, strips=3)),
     Match(_of(RING_KINDS, "rings"), "rings", (MIRROR,), _two_rings),
-    Match(_RADIAL._replace(key="radial round a disc", title="Radial match round a disc",
+    Match(_RADIAL._replace(key="radial round a disc", title=marked("Radial match round a disc"),
                            parity="even", least=4,
-                           line="An inlaid disc takes the place of the tips."),
+                           line=marked("An inlaid disc takes the place of the tips.")),
           "radial", (MIRROR,), _round_a_disc),
-    Match(_RADIAL._replace(key="radial off the middle", title="Radial match off the middle",
-                           parity="even", least=4,
-                           line="The wedges meet at a point that is not the middle of the top."),
+    Match(_RADIAL._replace(key="radial off the middle",
+                           title=marked("Radial match off the middle"), parity="even", least=4,
+                           line=marked("The wedges meet at a point that is not the middle of the "
+                                       "top.")),
           "radial", (MIRROR,), _off_the_middle),
 )  # fmt: skip
 """In the order of the trade's lists: leaf to leaf, across a face, end to end, about a centre,

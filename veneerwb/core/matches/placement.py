@@ -8,6 +8,12 @@ from dataclasses import dataclass
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.plane import LONGEST, finite
+from veneerwb.words import marked, word
+
+_CALLED = {
+    "x": marked("placement's x"), "y": marked("placement's y"),
+    "angle": marked("placement's angle"),
+}  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -21,13 +27,12 @@ class Placement:
 
     def __post_init__(self) -> None:
         for name in ("x", "y", "angle"):
-            value = finite(f"placement's {name}", getattr(self, name))
+            value = finite(_CALLED[name], getattr(self, name))
             if name != "angle" and abs(value) > LONGEST:
                 raise VeneerError(
                     "out-of-range",
-                    "The placement's {name} cannot be {value}; give a number from -{most} to "
-                    "{most}.",
-                    name=name,
+                    "The {name} cannot be {value}; give a number from -{most} to {most}.",
+                    name=word(_CALLED[name]),
                     value=value,
                     most=LONGEST,
                 )

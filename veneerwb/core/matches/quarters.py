@@ -29,20 +29,23 @@ from veneerwb.core.matches.rows import LEAST_STRIP, Kind, leaves_for
 from veneerwb.core.plane import Motion, Point, choice, cosd, positive, whole
 from veneerwb.core.region import Half, Region
 from veneerwb.core.top import Top
+from veneerwb.words import marked
 
 QUARTER_KINDS = (
-    Kind("centre and butt", "Four-piece centre and butt match",
-         "Four leaves meet at the centre, side by side and end to end, grain upright.", 4, "four"),
-    Kind("box", "Box match",
-         "Four leaves against the four sides, the grain along each side.", 4, "four"),
-    Kind("reverse box", "Reverse box match",
-         "Four leaves against the four sides, the grain square to each side.", 4, "four"),
-    Kind("diamond", "Diamond match",
-         "Four quarters with slanting grain, which runs round the centre in a diamond.", 4, "four"),
-    Kind("reverse diamond", "Reverse diamond match",
-         "Four quarters with slanting grain, whose V's meet at the centre.", 4, "four"),
-    Kind("herringbone", "Herringbone match",
-         "Strips slant away from both sides of an upright centre line.", 2, "even"),
+    Kind("centre and butt", marked("Four-piece centre and butt match"),
+         marked("Four leaves meet at the centre, side by side and end to end, grain upright."),
+         4, "four"),
+    Kind("box", marked("Box match"),
+         marked("Four leaves against the four sides, the grain along each side."), 4, "four"),
+    Kind("reverse box", marked("Reverse box match"),
+         marked("Four leaves against the four sides, the grain square to each side."), 4, "four"),
+    Kind("diamond", marked("Diamond match"),
+         marked("Four quarters with slanting grain, which runs round the centre in a diamond."),
+         4, "four"),
+    Kind("reverse diamond", marked("Reverse diamond match"),
+         marked("Four quarters with slanting grain, whose V's meet at the centre."), 4, "four"),
+    Kind("herringbone", marked("Herringbone match"),
+         marked("Strips slant away from both sides of an upright centre line."), 2, "even"),
 )  # fmt: skip
 """Parity "four": exactly four leaves."""
 KINDS = tuple(kind.key for kind in QUARTER_KINDS)
@@ -73,10 +76,10 @@ class Quarters(asked.CutBy):
         choice("kind", self.kind, KINDS)
         choice("turn", self.turn, tuple(TURNED))
         choice("corners", self.corners, CORNERS)
-        turned = asked.turned_of("match", self.turn, self.turned, TURNED[self.turn])
+        turned = asked.turned_of(marked("match"), self.turn, self.turned, TURNED[self.turn])
         settled = {
             "turned": turned,
-            "slant": asked.between("slant", self.slant, FLATTEST, STEEPEST),
+            "slant": asked.between(marked("slant"), self.slant, FLATTEST, STEEPEST),
             "strip": positive("strip width", self.strip),
             "oversize": asked.oversize_of(self.oversize),
             "first": whole("first leaf", self.first, 1, asked.LAST_LEAF),
@@ -109,7 +112,7 @@ class Quarters(asked.CutBy):
     def _leaves(self, bundle: Leaves, count: int) -> list[int]:
         """The leaf of each field or strip."""
         if self.kind != "herringbone":
-            return leaves_for(self, bundle, count, "fields", count)
+            return leaves_for(self, bundle, count, marked("{count} fields"), count)
         have = sum(n >= self.first for n in bundle.numbers)
         if isinstance(self.order, str) and count > have >= 2:
             raise VeneerError(

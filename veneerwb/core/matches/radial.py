@@ -15,13 +15,15 @@ from dataclasses import dataclass, replace
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import CUTS, Layout, Piece, cuts_of
 from veneerwb.core.leaf import Leaves, ranges
+from veneerwb.core.listing import one_of
 from veneerwb.core.matches import asked, wedges
 from veneerwb.core.matches.cells import Cell, from_first, middle, pieces_of, seams_of
 from veneerwb.core.matches.order import grouped_zigzag, paired_zigzag, zigzag
 from veneerwb.core.matches.placement import Placement
-from veneerwb.core.plane import LONGEST, choice, finite, whole
+from veneerwb.core.plane import LONGEST, TOUCH, choice, finite, whole
 from veneerwb.core.region import Region
 from veneerwb.core.top import Top
+from veneerwb.words import marked, say
 
 LEAST_WAYS, MOST_WAYS = 3, 64
 MOST_STRIPS = 12
@@ -58,14 +60,15 @@ class Radial(asked.CutBy):
                 "is odd: "
                 "take {nearest}, or a slip ring.",
                 ways=ways,
-                nearest=f"{ways - 1} or {ways + 1}" if ways > 3 else "4",
+                nearest=one_of([str(n) for n in (ways - 1, ways + 1) if n > 2]),
             )
-        turned = asked.turned_of("ring", self.turn, self.turned, TURNED[self.turn])
+        turned = asked.turned_of(marked("ring"), self.turn, self.turned, TURNED[self.turn])
         choice("rim", self.rim, RIMS)
         order = self.order
         if not isinstance(order, str):
-            order = asked.listed("order", order, "the leaf of each position")
-        x, y = asked.listed("centre", self.centre, "its x and y on the top", (2,))
+            order = asked.listed(marked("order"), order, marked("the leaf of each position"))
+        x, y = asked.listed(marked("centre"), self.centre, marked("its x and y on the top"), (2,))
+        disc = asked.between(marked("diameter of the disc"), self.disc, 0.0, LONGEST)
         settled = {
             "ways": ways,
             "turned": turned,
@@ -75,10 +78,10 @@ class Radial(asked.CutBy):
             "start": math.fmod(finite("start direction", self.start), 360.0),
             "strips": whole("number of strips in a wedge", self.strips, 1, MOST_STRIPS),
             "centre": (
-                asked.between("centre's x", x, -LONGEST, LONGEST),
-                asked.between("centre's y", y, -LONGEST, LONGEST),
+                asked.between(marked("centre's x"), x, -LONGEST, LONGEST),
+                asked.between(marked("centre's y"), y, -LONGEST, LONGEST),
             ),
-            "disc": asked.between("diameter of the disc", self.disc, 0.0, LONGEST),
+            "disc": disc if disc > TOUCH else 0.0,  # less than a point is none
         }
         for name, value in settled.items():
             object.__setattr__(self, name, value)
@@ -131,8 +134,9 @@ class Radial(asked.CutBy):
 
     @property
     def _needs(self) -> str:
-        ways = f"{self.ways} ways"
-        return ways if self.strips == 1 else f"{ways} of {self.strips} strips"
+        if self.strips == 1:
+            return say("{ways} ways", ways=self.ways)
+        return say("{ways} ways of {strips} strips", ways=self.ways, strips=self.strips)
 
     def _from_first(self, bundle: Leaves) -> list[int]:
         first = whole("first leaf", self.first, 1, max(bundle.numbers))

@@ -28,15 +28,16 @@ from veneerwb.core.matches.wedges import with_disc
 from veneerwb.core.plane import SAGITTA, TOUCH, Motion, positive
 from veneerwb.core.region import Region
 from veneerwb.core.top import Top
+from veneerwb.words import marked
 
 RING_KINDS = (
-    Kind("radial", "Radial match",
-         "Wedges meet at a point; every second one may be turned over, and they are even then.",
-         3, "any"),
-    Kind("radial in strips", "Radial match in strips",
-         "Each wedge is laid from several leaves side by side, slip matched.", 6, "any"),
-    Kind("rings", "Radial match in two rings",
-         "An inner field and an outer band, each with ways of its own, meet along a line.",
+    Kind("radial", marked("Radial match"),
+         marked("Wedges meet at a point; every second one may be turned over, and they are even "
+                "then."), 3, "any"),
+    Kind("radial in strips", marked("Radial match in strips"),
+         marked("Each wedge is laid from several leaves side by side, slip matched."), 6, "any"),
+    Kind("rings", marked("Radial match in two rings"),
+         marked("An inner field and an outer band, each with ways of its own, meet along a line."),
          6, "any"),
 )  # fmt: skip
 
@@ -201,13 +202,14 @@ def _too_large(line: Edge, whole: Polygon, top: Top) -> VeneerError:
     most, tip = 0.0, Point(line[0].centre) if len(line) == 1 and isinstance(line[0], Arc) else None
     if tip is not None and whole.contains(tip):
         most = math.floor(20.0 * (whole.exterior.distance(tip) - 2.0 * SAGITTA)) / 10.0
-    return VeneerError(
-        "field-too-large",
-        "The inner field does not lie within the top ({top}); make it "
-        + ("{most} mm or less." if most > 0.0 else "smaller, or move its centre."),
-        top=top.name,
-        most=most,
+    told = marked(
+        "The inner field does not lie within the top ({top}); make it smaller, or move its centre."
     )
+    if most > 0.0:
+        told = marked(
+            "The inner field does not lie within the top ({top}); make it {most} mm or less."
+        )
+    return VeneerError("field-too-large", told, top=top.name, most=most)
 
 
 def _laid(

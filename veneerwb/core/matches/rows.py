@@ -13,10 +13,12 @@ from typing import Any, NamedTuple
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import MOST_LEAVES, Leaves, ranges
+from veneerwb.core.listing import one_of
 from veneerwb.core.matches import asked
 from veneerwb.core.matches.cells import from_first
 from veneerwb.core.plane import TOUCH, Motion, finite, positive, whole
 from veneerwb.core.region import Half, Region
+from veneerwb.words import filled, marked, word
 
 LEAST_STRIP = 10.0
 """mm: a narrower strip is a sliver that breaks in the hand (common practice, no source)."""
@@ -136,7 +138,9 @@ def _to(step: float, value: float, way: Any) -> float:
 def nearest(count: int, least: int, step: int) -> str:
     """The multiples of `step` next to a count, in words: "4 or 6"."""
     below = count // step * step
-    return f"{below} or {below + step}" if below >= least else str(-(-least // step) * step)
+    return one_of([str(n) for n in (below, below + step)]) if below >= least else str(
+        -(-least // step) * step
+    )
 
 
 def leaf_width(bundle: Leaves, first: int, oversize: float) -> float:
@@ -156,13 +160,16 @@ def leaf_width(bundle: Leaves, first: int, oversize: float) -> float:
     return width
 
 
+STRIPS = marked("{count} strips")
+
+
 def leaves_for(
-    recipe: Any, bundle: Leaves, count: int, what: str = "strips", step: int = 1, least: int = 1
+    recipe: Any, bundle: Leaves, count: int, what: str = STRIPS, step: int = 1, least: int = 1
 ) -> list[int]:
-    """The leaf of each of `count` strips (or `what` they are), as `recipe` lists them (`order`), or
-    in order from its `first`; VeneerError where they are not to be had, with what would do: a
-    multiple of `step`, at least `least`."""
-    what = f"{count} {what}"
+    """The leaf of each of `count` strips (or of what the template `what` says), as `recipe` lists
+    them (`order`), or in order from its `first`; VeneerError where they are not to be had, with
+    what would do: a multiple of `step`, at least `least`."""
+    what = filled(word(what), {"count": count})
     if isinstance(recipe.order, str):
         first = whole("first leaf", recipe.first, 1, max(bundle.numbers))
         return from_first(bundle, first, count, what, step, least)

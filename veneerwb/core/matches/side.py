@@ -17,6 +17,7 @@ from dataclasses import dataclass
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import CUTS, Layout
 from veneerwb.core.leaf import Leaves
+from veneerwb.core.listing import one_of
 from veneerwb.core.matches import asked, rows
 from veneerwb.core.matches.cells import Cell, laid
 from veneerwb.core.matches.placement import Placement
@@ -24,24 +25,28 @@ from veneerwb.core.matches.rows import Field, Kind
 from veneerwb.core.plane import choice, whole
 from veneerwb.core.region import Region
 from veneerwb.core.top import Top
+from veneerwb.words import marked, word
 
 TURN_KINDS = (
-    Kind("book", "Book match", "Every second leaf is turned over, so that each joint mirrors.",
-         2, "any"),
-    Kind("slip", "Slip match", "Leaves lie side by side in order, none turned.", 2, "any"),
-    Kind("reverse slip", "Reverse slip match",
-         "Every second leaf is turned end for end, its face still up.", 2, "any"),
-    Kind("random", "Random match", "Leaves are joined out of their order on purpose.", 2, "any"),
+    Kind(marked("book"), marked("Book match"),
+         marked("Every second leaf is turned over, so that each joint mirrors."), 2, "any"),
+    Kind(marked("slip"), marked("Slip match"),
+         marked("Leaves lie side by side in order, none turned."), 2, "any"),
+    Kind(marked("reverse slip"), marked("Reverse slip match"),
+         marked("Every second leaf is turned end for end, its face still up."), 2, "any"),
+    Kind(marked("random"), marked("Random match"),
+         marked("Leaves are joined out of their order on purpose."), 2, "any"),
 )  # fmt: skip
 FACE_KINDS = (
-    Kind("balance", "Balance match", "All strips are of one width; any number of them.", 1, "any"),
-    Kind("running", "Running match",
-         "Full strips from the left, as many as it takes; the last is cut to what is left.",
+    Kind("balance", marked("Balance match"),
+         marked("All strips are of one width; any number of them."), 1, "any"),
+    Kind("running", marked("Running match"),
+         marked("Full strips from the left, as many as it takes; the last is cut to what is left."),
          1, "any"),
-    Kind("centre balance", "Centre balance match",
-         "All strips are of one width, with a joint on the centre line.", 2, "even"),
-    Kind("slip-centre-book", "Slip, centre book match",
-         "Each half is slipped, and the halves mirror at the centre.", 4, "even"),
+    Kind(marked("centre balance"), marked("Centre balance match"),
+         marked("All strips are of one width, with a joint on the centre line."), 2, "even"),
+    Kind(marked("slip-centre-book"), marked("Slip, centre book match"),
+         marked("Each half is slipped, and the halves mirror at the centre."), 4, "even"),
 )  # fmt: skip
 TURNS = tuple(kind.key for kind in TURN_KINDS)
 FACES = tuple(kind.key for kind in FACE_KINDS)
@@ -84,7 +89,7 @@ class SideMatch(asked.CutBy):
                 "turn-unfit",
                 "A slip-centre-book face is slipped and booked at its centre, so it cannot be "
                 "{turn}: take book or slip, or another face.",
-                turn=self.turn,
+                turn=word(self.turn),
             )
         match = self.face if self.centre_book else self.turn
         turned = TURNED[match][0] if self.turned is None else self.turned
@@ -92,9 +97,9 @@ class SideMatch(asked.CutBy):
             raise VeneerError(
                 "turned-unfit",
                 "In a {match} match the turned strips cannot be {turned!r:.40}; choose {allowed}.",
-                match=match,
+                match=word(match),
                 turned=turned,
-                allowed=" or ".join(TURNED[match]),
+                allowed=one_of(TURNED[match]),
             )
         object.__setattr__(self, "turned", turned)
         object.__setattr__(self, "seed", whole("seed", self.seed, 0, 2**31 - 1))
@@ -112,12 +117,19 @@ class SideMatch(asked.CutBy):
             return
         kind = FACE_KINDS[FACES.index(self.face)]
         if self.count < kind.least or self.count % self._step:
+            told = marked(
+                "A {face} face has a joint on its centre, so it needs an even number of leaves, "
+                "{least} or more, and {count} will not do: take {nearest}."
+            )
+            if self.centre_book:
+                told = marked(
+                    "A {face} face mirrors at its centre, so it needs an even number of leaves, "
+                    "{least} or more, and {count} will not do: take {nearest}."
+                )
             raise VeneerError(
                 "wrong-count",
-                "A {face} face {why}, so it needs an even number of leaves, {least} or more, and "
-                "{count} will not do: take {nearest}.",
-                face=self.face,
-                why="mirrors at its centre" if self.centre_book else "has a joint on its centre",
+                told,
+                face=word(self.face),
                 least=kind.least,
                 count=self.count,
                 nearest=rows.nearest(self.count, kind.least, self._step),
@@ -168,7 +180,7 @@ class SideMatch(asked.CutBy):
     def leaf_numbers(self, bundle: Leaves, count: int) -> list[int]:
         """The leaf of each strip."""
         least = FACE_KINDS[FACES.index(self.face)].least
-        chosen = rows.leaves_for(self, bundle, count, "strips", self._step, least)
+        chosen = rows.leaves_for(self, bundle, count, rows.STRIPS, self._step, least)
         if self.turn == "random" and isinstance(self.order, str):
             return [chosen[k] for k in shuffled(count, self.seed)]
         return chosen

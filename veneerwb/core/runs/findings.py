@@ -15,6 +15,7 @@ from veneerwb.core.layout import Layout, Piece, Seam
 from veneerwb.core.matches.rows import LEAST_STRIP
 from veneerwb.core.plane import TOUCH, whole
 from veneerwb.core.runs.run import LaidRun
+from veneerwb.words import marked, say, word
 
 RUN_SAYS = ("leaves-used", "spares-missing", "inner-piece")
 """What of a panel's own findings is said of the run as a whole, or says nothing of a part of it."""
@@ -48,17 +49,34 @@ def _count(laid: LaidRun, spares: int) -> Iterator[Finding]:
         "spares": spares,
         "missing": spares - len(left),
     }
-    takes = "The panel takes {used} leaves" if len(laid.panels) == 1 else (
-        "The {panels} panels take {used} leaves"
-    )  # fmt: skip
-    if laid.field is None and len(laid.panels) > 1:
-        takes += ", {each} each"
+    each = "one" if len(laid.panels) == 1 else "field" if laid.field else "each"
     if len(left) < spares:
-        text = takes + ", which leaves {left} spare where {spares} are asked for."
-        remedy = "Take fewer panels, or a bundle with {missing} more."
-        yield Finding("spares-missing", "warn", text, remedy, values)
+        remedy = marked("Take fewer panels, or a bundle with {missing} more.")
+        yield Finding("spares-missing", "warn", _MISSING[each], remedy, values)
     else:
-        yield Finding("leaves-used", "note", takes + "; {left} stay over.", "", values)
+        yield Finding("leaves-used", "note", _USED[each], "", values)
+
+
+_MISSING = {
+    "one": marked(
+        "The panel takes {used} leaves, which leaves {left} spare where {spares} are asked for."
+    ),
+    "field": marked(
+        "The {panels} panels take {used} leaves, which leaves {left} spare where {spares} are "
+        "asked for."
+    ),
+    "each": marked(
+        "The {panels} panels take {used} leaves, {each} each, which leaves {left} spare where "
+        "{spares} are asked for."
+    ),
+}
+_USED = {
+    "one": marked("The panel takes {used} leaves; {left} stay over."),
+    "field": marked("The {panels} panels take {used} leaves; {left} stay over."),
+    "each": marked("The {panels} panels take {used} leaves, {each} each; {left} stay over."),
+}
+"""What is said of one panel, of several that share a field, and of those with leaves of their
+own."""
 
 
 # --- where two bundles meet --------------------------------------------------------------------
@@ -70,29 +88,36 @@ def _where_bundles_meet(laid: LaidRun) -> Iterator[Finding]:
     if joint is None:
         return
     values = {"before": joint[0], "after": joint[1], "missing": joint[1] - joint[0] - 1}
-    counted = ", counted as {missing} missing " + ("leaf" if values["missing"] == 1 else "leaves")
+    one = values["missing"] == 1
     met = [
         (panel, seams)
         for panel, layout in zip(laid.panels, laid.layouts)
         if (seams := bundle_seams(layout))
     ]
     for panel, seams in met:
-        words = ", ".join(f"{seam.a} and {seam.b}" for seam in seams)
+        words = ", ".join(say("{a} and {b}", a=seam.a, b=seam.b) for seam in seams)
+        told = marked(
+            "On panel {panel} the two bundles meet (leaf {before} is the first's last, leaf "
+            "{after} the second's first), at the seam of positions {seams}, counted as {missing} "
+            "missing leaves: a step of {step} surfaces."
+        )
+        if one:
+            told = marked(
+                "On panel {panel} the two bundles meet (leaf {before} is the first's last, leaf "
+                "{after} the second's first), at the seam of positions {seams}, counted as "
+                "{missing} missing leaf: a step of {step} surfaces."
+            )
+        remedy = marked("Begin at another leaf to have them meet between two panels.")
         yield Finding(
             "bundle-joint",
             "warn",
-            "On panel {panel} the two bundles meet (leaf {before} is the first's last, leaf "
-            "{after} the second's first), at the seam of positions {seams}"
-            + counted
-            + ": a step of {step} surfaces.",
-            "Begin at another leaf to have them meet between two panels."
-            if laid.field is None
-            else "",
+            told,
+            remedy if laid.field is None else "",
             {**values, "panel": panel.number, "seams": words, "step": max(s.step for s in seams)},
             (panel.number,),
         )
     if not met:
-        yield from _between_panels(laid, joint, values, counted)
+        yield from _between_panels(laid, joint, values, one)
 
 
 def bundle_seams(layout: Layout) -> list[Seam]:
@@ -106,17 +131,25 @@ def bundle_seams(layout: Layout) -> list[Seam]:
 
 
 def _between_panels(
-    laid: LaidRun, joint: tuple[int, int], values: Mapping[str, Any], counted: str
+    laid: LaidRun, joint: tuple[int, int], values: Mapping[str, Any], one: bool
 ) -> Iterator[Finding]:
     used = [{piece.leaf for piece in layout.pieces} for layout in laid.layouts]
     first = [p.number for p, leaves in zip(laid.panels, used) if min(leaves) <= joint[0]]
     second = [p.number for p, leaves in zip(laid.panels, used) if max(leaves) > joint[0]]
     if first and second:
+        told = marked(
+            "The second bundle begins with panel {b} (leaf {after}), beside panel {a} of the first "
+            "(up to leaf {before}), counted as {missing} missing leaves."
+        )
+        if one:
+            told = marked(
+                "The second bundle begins with panel {b} (leaf {after}), beside panel {a} of the "
+                "first (up to leaf {before}), counted as {missing} missing leaf."
+            )
         yield Finding(
             "bundle-joint",
             "warn",
-            "The second bundle begins with panel {b} (leaf {after}), beside panel {a} of the first "
-            "(up to leaf {before})" + counted + ".",
+            told,
             "",
             {**values, "a": first[-1], "b": second[0]},
             (first[-1], second[0]),
@@ -135,17 +168,19 @@ def _gaps(laid: LaidRun) -> Iterator[Finding]:
     values = {"leaves": lost, "gap": round(widest, 3), "gaps": len(laid.field.gaps)}
     through = laid.run.gaps == "laid through"
     if lost:
-        gap = "in a gap (the widest is {gap} mm) or beside" if through and widest else "beside"
-        yield Finding(
-            "gap-wider-than-leaf",
-            "warn",
-            f"Nothing of leaves {{leaves}} comes onto a panel: they would lie wholly {gap} the "
-            "panels.",
-            "Close the gaps, or make a run of its own of what lies beyond."
-            if through
-            else "Make a run of its own of what lies apart.",
-            values,
+        told = marked(
+            "Nothing of leaves {leaves} comes onto a panel: they would lie wholly beside the "
+            "panels."
         )
+        if through and widest:
+            told = marked(
+                "Nothing of leaves {leaves} comes onto a panel: they would lie wholly in a gap "
+                "(the widest is {gap} mm) or beside the panels."
+            )
+        remedy = marked("Make a run of its own of what lies apart.")
+        if through:
+            remedy = marked("Close the gaps, or make a run of its own of what lies beyond.")
+        yield Finding("gap-wider-than-leaf", "warn", told, remedy, values)
     if through and widest:
         yield Finding(
             "gaps-laid-through",
@@ -230,10 +265,10 @@ def _apart_from_leaves(finding: Finding) -> str:
 
 
 def _on_panels(finding: Finding, numbers: tuple[int, ...], leaves: tuple[int, ...]) -> Finding:
-    words = "Panel {panels}: " if len(numbers) == 1 else "Panels {panels}: "
+    words = word("Panel {panels}:") if len(numbers) == 1 else word("Panels {panels}:")
     return replace(
         finding,
-        template=words + finding.template,
+        template=f"{words} {word(finding.template)}",
         values={**finding.values, "panels": numbers, **({"leaves": leaves} if leaves else {})},
         pieces=numbers,
     )

@@ -10,10 +10,12 @@ from typing import Any
 
 from veneerwb.core import edge as edges
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.listing import all_of, put_in
 from veneerwb.core.outline_tops import LEAST_AREA
 from veneerwb.core.plane import Motion, Point
 from veneerwb.core.region import Region
 from veneerwb.core.top import Top
+from veneerwb.words import word
 
 LIKE = 0.01
 """mm: panels whose widths and heights differ by less are of one size."""
@@ -129,12 +131,14 @@ def of_one_size(panels: Sequence[Panel]) -> None:
     for panel in panels[1:]:
         wider, higher = (a - b for a, b in zip(panel.size, (wide, high)))
         if max(abs(wider), abs(higher)) > LIKE:
+            told = word(
+                "Panels in sequence are of one size, and panel {panel} is {by} than panel 1 "
+                "({width} by {height} mm): make them alike, leave it out, or lay one field over "
+                "all of them."
+            )
             raise VeneerError(
                 "unlike-size",
-                "Panels in sequence are of one size, and panel {panel} is "
-                + _by(wider, higher)
-                + " than panel 1 ({width} by {height} mm): make them alike, leave it out, or lay "
-                "one field over all of them.",
+                word(put_in(told, by=_by(wider, higher))),
                 panel=panel.number,
                 across=round(abs(wider), 3),
                 up=round(abs(higher), 3),
@@ -145,9 +149,6 @@ def of_one_size(panels: Sequence[Panel]) -> None:
 
 def _by(wider: float, higher: float) -> str:
     """How much one panel is larger: "{across} mm wider and {up} mm lower"."""
-    words = (("across", "wider", "narrower", wider), ("up", "higher", "lower", higher))
-    return " and ".join(
-        f"{{{name}}} mm {more if by > 0.0 else less}"
-        for name, more, less, by in words
-        if abs(by) > LIKE
-    )
+    across = word("{across} mm wider") if wider > 0.0 else word("{across} mm narrower")
+    up = word("{up} mm higher") if higher > 0.0 else word("{up} mm lower")
+    return all_of([said for said, by in ((across, wider), (up, higher)) if abs(by) > LIKE])

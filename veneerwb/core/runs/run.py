@@ -21,6 +21,7 @@ from veneerwb.core.matches.side import SideMatch
 from veneerwb.core.plane import choice
 from veneerwb.core.runs.field import Field, Share, shared
 from veneerwb.core.runs.panels import Panel, of_one_size
+from veneerwb.words import marked
 
 MODES = ("sequence", "blueprint")
 GAPS = ("closed", "laid through")
@@ -186,12 +187,20 @@ def _can_lay(run: Run, bundle: Leaves, panels: Sequence[Panel]) -> bool:
 
 def _too_few(run: Run, count: int, have: int, fits: int, panels: int) -> VeneerError:
     """How many leaves are missing, and how many panels can be laid."""
-    helps = "take fewer panels, wider strips, or a second bundle after this one."
-    nearest = "enough for no panel" if not fits else "enough for {fits} of {panels}"
+    told = marked(
+        "The {panels} panels take {count} leaves, and from leaf {first} on there are {have}, "
+        "{missing} missing: enough for no panel; take fewer panels, wider strips, or a second "
+        "bundle after this one."
+    )
+    if fits:
+        told = marked(
+            "The {panels} panels take {count} leaves, and from leaf {first} on there are {have}, "
+            "{missing} missing: enough for {fits} of {panels}; take fewer panels, wider strips, or "
+            "a second bundle after this one."
+        )
     return VeneerError(
         "too-few-leaves",
-        "The {panels} panels take {count} leaves, and from leaf {first} on there are {have}, "
-        "{missing} missing: " + nearest + "; " + helps,
+        told,
         panels=panels,
         count=count,
         first=run.recipe.first,

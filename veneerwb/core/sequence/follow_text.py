@@ -10,6 +10,7 @@ from veneerwb.core.checks.finding import Finding
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.sequence.drift import CLEAR, Drift, Place
 from veneerwb.core.sequence.marks import PICKED, Marked
+from veneerwb.words import marked
 
 AT_ODDS = 0.3
 """Share by which a wander given may differ from a clear drift seen (and its error) unremarked."""
@@ -37,20 +38,32 @@ def figure_findings(bundle: Bundle) -> list[Finding]:
 
 
 _RESTS = {
-    "frames-alone": "The log's place on each leaf was given, by targets or outlines. The figure "
-    "could not be compared, so how it wanders is not known.",
-    "frames": "The log's place on each leaf was given, by targets or outlines, so the figure's "
-    "wander is measured: {across} mm across and {along} mm along from leaf to leaf in the mean "
-    "(minus: to the left, and towards the photographs' lower edge).",
-    "wander": "The figure's wander was given: {across} mm across and {along} mm along from leaf to "
-    "leaf (minus: to the left, and towards the photographs' lower edge).",
-    "slope": "The figure's wander follows from the slope of {slope} deg given: {along} mm along "
-    "from leaf to leaf (minus: towards the photographs' lower edge).",
-    "drift": "Where the log lies was told from the drift that your photographs share, {across} mm "
-    "across and {along} mm along from leaf to leaf in the mean (minus: to the left, and towards "
-    "the photographs' lower edge), give or take {error} mm.",
-    "nothing": "Your photographs share no clear drift and no slope, backs or targets are known, so "
-    "the log cannot be told from the figure: here it is taken to lie where the figure does.",
+    "frames-alone": marked(
+        "The log's place on each leaf was given, by targets or outlines. The figure could not be "
+        "compared, so how it wanders is not known."
+    ),
+    "frames": marked(
+        "The log's place on each leaf was given, by targets or outlines, so the figure's wander is "
+        "measured: {across} mm across and {along} mm along from leaf to leaf in the mean (minus: "
+        "to the left, and towards the photographs' lower edge)."
+    ),
+    "wander": marked(
+        "The figure's wander was given: {across} mm across and {along} mm along from leaf to leaf "
+        "(minus: to the left, and towards the photographs' lower edge)."
+    ),
+    "slope": marked(
+        "The figure's wander follows from the slope of {slope} deg given: {along} mm along from "
+        "leaf to leaf (minus: towards the photographs' lower edge)."
+    ),
+    "drift": marked(
+        "Where the log lies was told from the drift that your photographs share, {across} mm "
+        "across and {along} mm along from leaf to leaf in the mean (minus: to the left, and "
+        "towards the photographs' lower edge), give or take {error} mm."
+    ),
+    "nothing": marked(
+        "Your photographs share no clear drift and no slope, backs or targets are known, so the "
+        "log cannot be told from the figure: here it is taken to lie where the figure does."
+    ),
 }
 
 
@@ -89,7 +102,9 @@ def _unknown(known: Known, values: dict[str, object]) -> list[Finding]:
     if known.by.startswith("frames"):
         return []
     if known.by == "nothing":
-        remedy = "Photograph two or three backs, stick targets on, or give the slope of the stem."
+        remedy = marked(
+            "Photograph two or three backs, stick targets on, or give the slope of the stem."
+        )
         if known.seen is None:
             return [Finding(
                 "log-unknown", "warn",

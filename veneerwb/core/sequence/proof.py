@@ -26,6 +26,7 @@ from veneerwb.core.sequence.orientation import Lying, lying
 from veneerwb.core.sequence.picture import FLIPS, Picture, picture
 from veneerwb.core.sequence.suspects import Suspect
 from veneerwb.core.sequence.verdict import Verdict, verdict
+from veneerwb.words import marked, word
 
 FEWEST = 4
 """Fewer leaves prove no order."""
@@ -100,7 +101,7 @@ def prove_sequence(
         sure,
         _by_number(likeness, bundle.numbers, [p.number for p in once], copies),
         _renumbered(order, suspects) if sure else {},
-        (_summary(suspects) if sure else template + _stands(suspects)) + _same(found.same),
+        _told(template, suspects, found.same),
         {
             "leaves": len(bundle.numbers), "suspects": len(suspects), "belong": len(told.path),
             "named": ranges({s.leaf for s in suspects}),
@@ -157,27 +158,35 @@ def _once(pictures: Sequence[Picture]) -> tuple[list[Picture], dict[int, int]]:
 # --- how sure ----------------------------------------------------------------------------------
 
 
+def _told(doubt: str | None, suspects: Sequence[Suspect], same: Sequence[str]) -> str:
+    """The sentences of a proof, `doubt` what cannot be told."""
+    said = [word(_summary(suspects))] if doubt is None else [word(doubt), _stands(suspects)]
+    return " ".join(one for one in (*said, _same(same)) if one)
+
+
 def _in_doubt(album: Album, found: Lying, told: Verdict) -> str | None:
     """What cannot be told from the photographs; None where they prove the order."""
     if len(album.pictures) == 1:
         if told.copies:
-            return "All {leaves} photographs are one and the same, so there is no order to prove."
-        return "One leaf has no order to prove."
+            return marked(
+                "All {leaves} photographs are one and the same, so there is no order to prove."
+            )
+        return marked("One leaf has no order to prove.")
     if not found.belong:
-        return (
+        return marked(
             "No two of these photographs show the same figure, so nothing can be proved; are they "
             "of one bundle, upright and at their true scale?"
         )
     if len(told.path) < FEWEST:
-        return "{belong} leaves are too few to prove an order."
+        return marked("{belong} leaves are too few to prove an order.")
     looked_at = found.belong[:: max(1, len(found.belong) // _LOOKED_AT)][:_LOOKED_AT]
     if np.median([album.slid(p) for p in looked_at]) > PLAIN * found.usual:
-        return (
+        return marked(
             "The figure is too plain to tell: it runs so straight that it looks the same all along "
             "the leaf, and neither the order nor a gap can be proved from these photographs."
         )
     if not told.tells:
-        return (
+        return marked(
             "The order cannot be told: leaves further apart look as much like each other as "
             "neighbours do."
         )
@@ -193,31 +202,40 @@ def _stands(suspects: Sequence[Suspect]) -> str:
     """That what is certain of some leaves does not need the order, which cannot be told."""
     if not suspects:
         return ""
-    one = len({s.leaf for s in suspects}) == 1
-    return f" What is said of lea{'f' if one else 'ves'} {{named}} holds without it."
+    if len({s.leaf for s in suspects}) == 1:
+        return word("What is said of leaf {named} holds without it.")
+    return word("What is said of leaves {named} holds without it.")
 
 
 def _summary(suspects: Sequence[Suspect]) -> str:
     if not suspects:
-        return "The photographs prove the order of the {leaves} leaves as they are numbered."
+        return marked(
+            "The photographs prove the order of the {leaves} leaves as they are numbered."
+        )
     if len(suspects) == 1:
-        return "The photographs prove an order of the {leaves} leaves, and one suspect."
-    return "The photographs prove an order of the {leaves} leaves, and {suspects} suspects."
+        return marked("The photographs prove an order of the {leaves} leaves, and one suspect.")
+    return marked(
+        "The photographs prove an order of the {leaves} leaves, and {suspects} suspects."
+    )
 
 
 def _same(ways: Sequence[str]) -> str:
     if not ways:
         return ""
     if len(ways) == len(FLIPS):
-        return " Whether a leaf is turned over or end for end cannot be told: it looks the same so."
+        return word(
+            "Whether a leaf is turned over or end for end cannot be told: it looks the same so."
+        )
     if ways == ("both",):
-        return (
-            " In this figure a leaf turned over looks like one that lies end for end: look at the "
+        return word(
+            "In this figure a leaf turned over looks like one that lies end for end: look at the "
             "leaf itself."
         )
     if "turned" in ways or "both" in ways:
-        return " Whether a leaf is turned over cannot be told: the figure equals its mirror image."
-    return " Whether a leaf lies end for end cannot be told: the figure looks the same so."
+        return word(
+            "Whether a leaf is turned over cannot be told: the figure equals its mirror image."
+        )
+    return word("Whether a leaf lies end for end cannot be told: the figure looks the same so.")
 
 
 # --- what follows from it ----------------------------------------------------------------------

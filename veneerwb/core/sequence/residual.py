@@ -27,6 +27,7 @@ from veneerwb.core.layout import Layout, Piece, Seam
 from veneerwb.core.leaf import Bundle, Leaf, Side
 from veneerwb.core.plane import Motion
 from veneerwb.core.sequence.grid import WORKING_SCALE, Grid, grid_of
+from veneerwb.words import marked
 
 SPACING = 25.0
 """mm from patch to patch along a seam."""
@@ -295,8 +296,10 @@ def _measured(found: Residual) -> list[Finding]:
         "that of the leaf it meets, measured at {measured} of {tried} places along the seams; "
         "{worst} mm at worst, between positions {a} and {b}, where the surfaces that meet are "
         "{step} apart.",
-        "Register by the pieces of the match, take an order whose largest step is less, or another "
-        "place on the leaves." if bad else "",
+        marked(
+            "Register by the pieces of the match, take an order whose largest step is less, or "
+            "another place on the leaves."
+        ) if bad else "",
         values, (worst.a, worst.b) if bad else (),
     )]
 

@@ -7,9 +7,11 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from veneerwb.core.errors import sentence
+from veneerwb.words import marked, word
 
 KINDS = (
-    "out of place", "missing", "thickness", "turned", "end for end", "duplicate", "foreign",
+    marked("out of place"), marked("missing"), marked("thickness"), marked("turned"),
+    marked("end for end"), marked("duplicate"), marked("foreign"),
 )
 
 
@@ -35,75 +37,86 @@ class Suspect:
 def out_of_place(leaf: int, before: int | None, after: int | None) -> Suspect:
     """`before` and `after`: the leaves it belongs between; None at an end."""
     if before is None:
-        where = "before leaf {after}, at the end"
+        text = marked("Leaf {leaf} is out of place: it belongs before leaf {after}, at the end.")
     elif after is None:
-        where = "after leaf {before}, at the end"
+        text = marked("Leaf {leaf} is out of place: it belongs after leaf {before}, at the end.")
     else:
-        where = "between leaves {before} and {after}"
+        text = marked(
+            "Leaf {leaf} is out of place: it belongs between leaves {before} and {after}."
+        )
     values = {"leaf": leaf, "before": before, "after": after}
-    return Suspect(leaf, "out of place", "Leaf {leaf} is out of place: it belongs " + where + ".",
-                   values)
+    return Suspect(leaf, "out of place", text, values)
 
 
 def swapped(leaf: int, other: int, before: int | None, after: int | None) -> Suspect:
     """Two neighbours in each other's place: which of them was moved cannot be told."""
     values = {"leaf": leaf, "other": other, "before": before, "after": after}
-    return Suspect(leaf, "out of place", "Leaves {leaf} and {other} have changed places.", values)
+    text = marked("Leaves {leaf} and {other} have changed places.")
+    return Suspect(leaf, "out of place", text, values)
 
 
 def missing(leaf: int, after: int, steps: float) -> Suspect:
     values = {"leaf": leaf, "after": after, "steps": round(steps, 1)}
-    return Suspect(
-        leaf, "missing",
+    text = marked(
         "From leaf {leaf} to leaf {after} the figure changes {steps} times as much as from leaf to "
-        "leaf elsewhere: a gap, or one thicker leaf.", values,
+        "leaf elsewhere: a gap, or one thicker leaf."
     )
+    return Suspect(leaf, "missing", text, values)
 
 
 def thickness(leaf: int, times: float) -> Suspect:
     values = {"leaf": leaf, "times": round(times, 1)}
     if times > 1:
-        return Suspect(
-            leaf, "thickness",
+        text = marked(
             "From leaf {leaf} on the figure changes {times} times as much from leaf to leaf, and "
-            "goes on so: a change of thickness.", values,
+            "goes on so: a change of thickness."
         )
+        return Suspect(leaf, "thickness", text, values)
     values["times"] = round(1 / times, 1)
-    return Suspect(
-        leaf, "thickness",
+    text = marked(
         "From leaf {leaf} on the figure changes {times} times less from leaf to leaf, and goes on "
-        "so: a change of thickness.", values,
+        "so: a change of thickness."
     )
+    return Suspect(leaf, "thickness", text, values)
 
 
 def lying(leaf: int, how: str, unsure: bool = False) -> Suspect:
     """A leaf that lies in one of picture.FLIPS; `unsure`: turned over or end for end."""
     if unsure:
-        text = ("Leaf {leaf} is turned over or lies end for end, which look alike in this figure: "
-                "look at the leaf itself.")
+        text = marked(
+            "Leaf {leaf} is turned over or lies end for end, which look alike in this figure: look "
+            "at the leaf itself."
+        )
     elif how == "end for end":
-        text = "Leaf {leaf} lies end for end: turn its photograph by 180 degrees."
+        text = marked("Leaf {leaf} lies end for end: turn its photograph by 180 degrees.")
     elif how == "turned":
-        text = "Leaf {leaf} is turned over: its figure is that of the others mirrored left-right."
+        text = marked(
+            "Leaf {leaf} is turned over: its figure is that of the others mirrored left-right."
+        )
     else:
-        text = ("Leaf {leaf} is turned over end over end: its figure is that of the others upside "
-                "down.")
+        text = marked(
+            "Leaf {leaf} is turned over end over end: its figure is that of the others upside down."
+        )
     return Suspect(leaf, "end for end" if how == "end for end" else "turned", text,
                    {"leaf": leaf, "how": how})
 
 
 def duplicate(leaf: int, other: int, same: bool, gap: bool = False) -> Suspect:
     """`same`: one and the same photograph; `gap`: and the leaf that belongs there is missing."""
-    text = ("Leaves {leaf} and {other} are the same photograph." if same
-            else "Leaves {leaf} and {other} are one leaf photographed twice.")
-    return Suspect(leaf, "duplicate", text + (_GAP if gap else ""),
+    text = word("Leaves {leaf} and {other} are the same photograph.") if same else word(
+        "Leaves {leaf} and {other} are one leaf photographed twice."
+    )
+    return Suspect(leaf, "duplicate", _with_gap(text, gap),
                    {"leaf": leaf, "other": other, "same": same})
 
 
 def foreign(leaf: int, gap: bool = False) -> Suspect:
-    text = ("Leaf {leaf} shows nothing of the others' figure, whichever way it lies: it does not "
-            "belong to this bundle.")
-    return Suspect(leaf, "foreign", text + (_GAP if gap else ""), {"leaf": leaf})
+    text = word(
+        "Leaf {leaf} shows nothing of the others' figure, whichever way it lies: it does not "
+        "belong to this bundle."
+    )
+    return Suspect(leaf, "foreign", _with_gap(text, gap), {"leaf": leaf})
 
 
-_GAP = " A leaf is missing in its place."
+def _with_gap(text: str, gap: bool) -> str:
+    return f"{text} {word('A leaf is missing in its place.')}" if gap else text

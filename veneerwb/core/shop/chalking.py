@@ -23,6 +23,7 @@ from veneerwb.core.plane import Point, choice
 from veneerwb.core.shop.cutting_piles import as_layouts, piles
 from veneerwb.core.shop.cutting_said import Said
 from veneerwb.core.shop.wedge import is_ring
+from veneerwb.words import marked, say
 
 SIDES = ("show", "glue")
 ROOM, LEAST = 18.0, 3.0
@@ -69,27 +70,68 @@ class Chalking:
 
     @property
     def notes(self) -> tuple[Said, ...]:
-        arrow = "towards the tip" if self.tip else "up the grain, to the leaf's upper end"
-        by_side = {s: [m for m in self.marks if m.side == s] for s in ("face", "back")}
-        where = " and ".join(
-            f"on the {side} of leaves {ranges({m.leaf for m in marks})}"
-            for side, marks in by_side.items() if marks
-        )
-        shows = self.side == "show"
+        glued = self.side == "glue"
         return (
-            Said("Before a leaf is pinned, chalk on it, inside the outline near the rim: position, "
-                 "F or B for the side that will show, and an arrow " + arrow + ". The number at "
-                 "the leaf's end goes with the waste."),
-            Said("Chalk " + where + ": the side that will "
-                 + ("show, so that the marks are read while the top is laid out."
-                    if shows else "be glued, so that the show side stays clean.")),
-            Said("Use soft white chalk, no crayon, ink or wax. All chalk comes off before glue: "
-                 "brush and wipe it "
-                 + ("from the show side before tape goes over it, and see that none has come "
-                    "through to the glue side."
-                    if shows else "from the glue side when the taped top is checked, before glue "
-                    "is mixed; neither tape nor glue holds on chalk.")),
+            Said(
+                marked(
+                    "Before a leaf is pinned, chalk on it, inside the outline near the rim: "
+                    "position, F or B for the side that will show, and an arrow towards the tip. "
+                    "The number at the leaf's end goes with the waste."
+                )
+                if self.tip
+                else marked(
+                    "Before a leaf is pinned, chalk on it, inside the outline near the rim: "
+                    "position, F or B for the side that will show, and an arrow up the grain, to "
+                    "the leaf's upper end. The number at the leaf's end goes with the waste."
+                )
+            ),
+            self._where(),
+            Said(GLUE if glued else SHOW),
         )
+
+    def _where(self) -> Said:
+        """On which side of which leaves it is chalked, and what that is for."""
+        faces, backs = ({m.leaf for m in self.marks if m.side == s} for s in ("face", "back"))
+        which = "both" if faces and backs else "face" if faces else "back"
+        return Said(WHERE[self.side, which], {"faces": ranges(faces), "backs": ranges(backs)})
+
+
+WHERE = {
+    ("show", "face"): marked(
+        "Chalk on the face of leaves {faces}: the side that will show, so that the marks are read "
+        "while the top is laid out."
+    ),
+    ("show", "back"): marked(
+        "Chalk on the back of leaves {backs}: the side that will show, so that the marks are read "
+        "while the top is laid out."
+    ),
+    ("show", "both"): marked(
+        "Chalk on the face of leaves {faces} and on the back of leaves {backs}: the side that will "
+        "show, so that the marks are read while the top is laid out."
+    ),
+    ("glue", "face"): marked(
+        "Chalk on the face of leaves {faces}: the side that will be glued, so that the show side "
+        "stays clean."
+    ),
+    ("glue", "back"): marked(
+        "Chalk on the back of leaves {backs}: the side that will be glued, so that the show side "
+        "stays clean."
+    ),
+    ("glue", "both"): marked(
+        "Chalk on the face of leaves {faces} and on the back of leaves {backs}: the side that will "
+        "be glued, so that the show side stays clean."
+    ),
+}
+SHOW = marked(
+    "Use soft white chalk, no crayon, ink or wax. All chalk comes off before glue: brush and wipe "
+    "it from the show side before tape goes over it, and see that none has come through to the "
+    "glue side."
+)
+GLUE = marked(
+    "Use soft white chalk, no crayon, ink or wax. All chalk comes off before glue: brush and wipe "
+    "it from the glue side when the taped top is checked, before glue is mixed; neither tape nor "
+    "glue holds on chalk."
+)
 
 
 def chalking(
@@ -101,7 +143,7 @@ def chalking(
     `side`: which side of each piece is chalked, "show" or "glue". `spares`, `by_shape`: see
     `piles`.
     """
-    choice("side that is chalked", side, SIDES)
+    choice(marked("side that is chalked"), side, SIDES)
     given = as_layouts(layouts)
     marks = []
     for top, layout in enumerate(given, start=1):
@@ -126,9 +168,14 @@ def _mark(layout: Layout, top: int, piece: Piece, middle: Point, side: str) -> C
     chalked, on_leaf = shown if side == "show" else other, motion.point(at)
     return Chalked(
         top, piece.position, piece.leaf, piece.turned, chalked,
-        f"{piece.position} {'B' if piece.turned else 'F'}", at, on_leaf, arrow,
+        say(TURNED if piece.turned else UPRIGHT, position=piece.position), at, on_leaf, arrow,
         _direction(motion, at, arrow), room, *_from_edges(layout, piece.leaf, on_leaf, chalked),
     )
+
+
+UPRIGHT = marked("{position} F")
+TURNED = marked("{position} B")
+"""What is chalked on a piece that shows its face, and on one that shows its back."""
 
 
 def _from_edges(layout: Layout, leaf: int, at: Point, side: str) -> tuple[float, float]:
@@ -176,7 +223,7 @@ def _spare(layout: Layout, like: Chalked, leaf: int) -> Chalked:
     onto = bundle.register(leaf, False) @ bundle.register(like.leaf, like.turned).inverse()
     at = onto.point(like.on_leaf)
     return Chalked(
-        like.top, 0, leaf, False, "face", f"spare {leaf}", like.at, at, like.arrow,
+        like.top, 0, leaf, False, "face", say("spare {leaf}", leaf=leaf), like.at, at, like.arrow,
         _direction(onto, like.on_leaf, like.arrow_on_leaf), like.room,
         *_from_edges(layout, leaf, at, "face"),
     )

@@ -24,8 +24,9 @@ from veneerwb.core.inventory import SQUARE_FOOT, Particulars
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Leaves, measures
 from veneerwb.core.plane import choice, finite, whole
+from veneerwb.words import marked
 
-PER = ("bundle", "leaf", "m2", "sq ft")
+PER = (marked("bundle"), marked("leaf"), marked("m2"), marked("sq ft"))
 DEAREST = 1e9
 MOST_TOPS = 1000
 MM2 = 1e-6
@@ -155,8 +156,8 @@ class Price:
     currency: str = ""
 
     def __post_init__(self) -> None:
-        choice("what the price is for", self.per, PER)
-        amount = finite("price", self.amount)
+        choice(marked("what the price is for"), self.per, PER)
+        amount = finite(marked("price"), self.amount)
         if not 0.0 <= amount <= DEAREST:
             raise VeneerError(
                 "out-of-range", "The price cannot be {value}; give a number from 0 to {most}.",
@@ -205,7 +206,7 @@ class Cost:
 
 def cost(found: Yields, price: Price, tops: int = 1) -> Cost:
     """What the veneer of a top costs. `tops`: how many such tops are made of the bundle."""
-    tops = whole("number of tops", tops, 1, MOST_TOPS)
+    tops = whole(marked("number of tops"), tops, 1, MOST_TOPS)
     every = [one.full for one in found.leaves]
     opened = [one.full for one in found.opened]
     area = math.fsum(every)
@@ -216,7 +217,7 @@ def cost(found: Yields, price: Price, tops: int = 1) -> Cost:
 
 def from_extra(share: float) -> Factors:
     """The factors of a purchase of `share` more than the net area (0.5: "50 % extra")."""
-    extra = finite("extra", share)
+    extra = finite(marked("extra"), share)
     if not 0.0 <= extra <= 100.0:
         raise VeneerError(
             "out-of-range", "The extra cannot be {value}; give a share from 0 to {most}.",

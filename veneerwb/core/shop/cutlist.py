@@ -7,7 +7,7 @@ import csv
 import io
 import os
 from collections.abc import Iterable
-from dataclasses import astuple, dataclass
+from dataclasses import astuple, dataclass, replace
 
 from veneerwb.core import edge as edges
 from veneerwb.core.checks.sufficiency import onto_leaf
@@ -20,31 +20,31 @@ from veneerwb.core.plane import Motion
 from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.lot_lines import lot_lines
 from veneerwb.core.shop.wedge import is_ring
+from veneerwb.words import marked, say, word
 
 HEADINGS = (
-    "position",
-    "leaf",
-    "side up",
-    "net across the leaf mm",
-    "net along the grain mm",
-    "blank across the leaf mm",
-    "blank along the grain mm",
-    "tip on leaf x mm",
-    "tip on leaf y mm",
+    marked("position"),
+    marked("leaf"),
+    marked("side up"),
+    marked("net across the leaf mm"),
+    marked("net along the grain mm"),
+    marked("blank across the leaf mm"),
+    marked("blank along the grain mm"),
+    marked("tip on leaf x mm"),
+    marked("tip on leaf y mm"),
 )
-CAUTION = (
+CORNER = marked("lowest corner on leaf x mm"), marked("lowest corner on leaf y mm")
+"""The last two where pieces have no tip."""
+CAUTION = marked(
     "Dry-lay before glue. Cut away from the hand, with the stack held; follow local rules and the "
-    "makers' "
-    "sheets for dust, blades and adhesives."
+    "makers' sheets for dust, blades and adhesives."
 )
 
 
 def headings(layout: Layout) -> tuple[str, ...]:
     """The headings of a layout's list: only wedges have a tip, for other pieces it is the lowest
     corner (the left one of several) whose place is given."""
-    if is_ring(layout):
-        return HEADINGS
-    return tuple(heading.replace("tip", "lowest corner") for heading in HEADINGS)
+    return tuple(map(word, HEADINGS if is_ring(layout) else (*HEADINGS[:-2], *CORNER)))
 
 
 @dataclass(frozen=True)
@@ -104,22 +104,22 @@ def lines(
     layout: Layout, name: str = "", rests: str = ""
 ) -> list[tuple[str | int | float, ...]]:
     """What stands in the list, line by line: its head, an empty line, headings, pieces."""
-    body = (astuple(row) for row in rows(layout))
+    body = (astuple(replace(row, side_up=word(row.side_up))) for row in rows(layout))
     return [*_head(layout, name, rests), (), headings(layout), *body]
 
 
 def _head(layout: Layout, name: str, rests: str) -> Iterable[tuple[str, ...]]:
-    yield "cut list, revision", layout.revision
+    yield word("cut list, revision"), layout.revision
     if name:
-        yield "layout", name
-    yield "top", layout.top.name
-    yield "pieces", str(len(layout.pieces))
-    yield "leaf thickness mm", number(float(layout.bundle.thickness))
-    yield "positions run", f"{counted(layout)}, seen from the show face"
+        yield word("layout"), name
+    yield word("top"), layout.top.name
+    yield word("pieces"), str(len(layout.pieces))
+    yield word("leaf thickness mm"), number(float(layout.bundle.thickness))
+    yield word("positions run"), say("{way}, seen from the show face", way=counted(layout))
     if rests:
-        yield "rests on", rests
+        yield word("rests on"), rests
     yield from lot_lines(layout)
-    yield "caution", CAUTION
+    yield word("caution"), word(CAUTION)
 
 
 def write_csv(layout: Layout, path: str | os.PathLike[str]) -> None:

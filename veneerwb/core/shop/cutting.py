@@ -23,11 +23,12 @@ from veneerwb.core.shop.cutting_cautions import LOCAL
 from veneerwb.core.shop.cutting_piles import Pile, as_layouts, piles
 from veneerwb.core.shop.cutting_said import Said
 from veneerwb.core.shop.cutting_steps import Step, loose_parts, steps
-from veneerwb.core.shop.methods import KNIFE, SOURCE, Method
+from veneerwb.core.shop.methods import KNIFE, Method
 from veneerwb.core.shop.pinning import Pinning, pinning
 from veneerwb.core.shop.pinning_places import board_of
 from veneerwb.core.shop.template_over import EXACT, Over
 from veneerwb.core.shop.wedge import is_ring
+from veneerwb.words import marked, word
 
 LEAST_CLAMPED = 25.0
 """mm: a piece narrower than this is not held by a clamp on it: common practice, no source."""
@@ -75,15 +76,19 @@ class Leaning:
 
 @dataclass(frozen=True)
 class CuttingPlan:
-    """The whole plan: how it is cut, its pins, stacks, what the lean does, what else is to be said,
-    and the standing `caution`."""
+    """The whole plan: how it is cut, its pins, stacks, what the lean does and what else is to be
+    said."""
 
     how: Method
     pinning: Pinning
     stacks: tuple[StackPlan, ...]
     leaning: tuple[Leaning, ...]
     notes: tuple[Said, ...]
-    caution: str = LOCAL
+
+    @property
+    def caution(self) -> str:
+        """The standing one."""
+        return word(LOCAL)
 
 
 def cutting_plan(
@@ -189,56 +194,84 @@ def _notes(
     layouts: Sequence[Layout], stacks: Sequence[StackPlan], how: Method, gap: float, over: Over
 ) -> tuple[Said, ...]:
     notes = [Said(
-        "Kerf {kerf}, lean " + f"{how.lean:g} deg, " + "at most {most} of leaves at once, boards "
-        "{around} beyond the cuts, pins {clear} from them: " + SOURCE + ".",
-        {"kerf": how.kerf, "most": how.most or layouts[0].bundle.thickness, "around": how.around,
+        marked(
+            "Kerf {kerf}, lean {lean} deg, at most {most} of leaves at once, boards {around} "
+            "beyond the cuts, pins {clear} from them: common practice, no published source: set "
+            "your own."
+        ),
+        {"kerf": how.kerf, "lean": f"{how.lean:g}",
+         "most": how.most or layouts[0].bundle.thickness, "around": how.around,
          "clear": how.clear},
     )]
     high = max(stack.high for stack in stacks)
     lifts = max(len(stack.lifts) for stack in stacks)
     if lifts > 1 and how.most:
         notes.append(Said(
-            "{high} of leaves is more than the {most} that are cut at once, so they are cut in "
-            "{lifts} lifts.", {"high": high, "most": how.most, "lifts": lifts},
+            marked(
+                "{high} of leaves is more than the {most} that are cut at once, so they are cut "
+                "in {lifts} lifts."
+            ), {"high": high, "most": how.most, "lifts": lifts},
         ))
     if math.isfinite(gap):
         notes.append(Said(
-            "Cuts on one leaf lie {gap} apart at least; the kerf takes {both} of it where both run "
-            "there.", {"gap": gap, "both": 2.0 * how.kerf},
+            marked(
+                "Cuts on one leaf lie {gap} apart at least; the kerf takes {both} of it where "
+                "both run there."
+            ), {"gap": gap, "both": 2.0 * how.kerf},
         ))
     if not over.exact:
-        notes.append(Said(
-            "Seams are cut over, " + (f"{number(over.angle)} deg in all" if over.angle else
-                                      "{width} on each") + ", as the templates have them; pins, "
-            "lines and offcuts here reckon with it.", {"width": over.width},
-        ))
+        notes.append(
+            Said(
+                marked(
+                    "Seams are cut over, {angle} deg in all, as the templates have them; pins, "
+                    "lines and offcuts here reckon with it."
+                ), {"angle": number(over.angle)},
+            )
+            if over.angle
+            else Said(
+                marked(
+                    "Seams are cut over, {width} on each, as the templates have them; pins, lines "
+                    "and offcuts here reckon with it."
+                ), {"width": over.width},
+            )
+        )  # fmt: skip
     notes += _by_shape(layouts, stacks, how, over)
     loose = [s.pile.name for s in stacks if loose_parts(s.pile, s.board, s.pins, how)]
     if loose:
         notes.append(Said(
-            "Some parts of stack {stacks} have room for neither a pin nor a screw: before it is "
-            "closed, stick boards and leaves together there with removable double-sided tape in "
-            "the waste, so that no leaf can slip.", {"stacks": ", ".join(loose)},
+            marked(
+                "Some parts of stack {stacks} have room for neither a pin nor a screw: before it "
+                "is closed, stick boards and leaves together there with removable double-sided "
+                "tape in the waste, so that no leaf can slip."
+            ), {"stacks": ", ".join(loose)},
         ))
     narrow = [stack.pile.name for stack in stacks if stack.room < LEAST_CLAMPED]
     if narrow and how.key != "machine":
         notes.append(Said(
-            "The pieces of stack {stacks} are less than {least} wide at their widest: stick board "
-            "and leaves together with removable double-sided tape in the waste, and clamp on a "
-            "bridge that bears on both sides of the blade's line.",
+            marked(
+                "The pieces of stack {stacks} are less than {least} wide at their widest: stick "
+                "board and leaves together with removable double-sided tape in the waste, and "
+                "clamp on a bridge that bears on both sides of the blade's line."
+            ),
             {"stacks": ", ".join(narrow), "least": LEAST_CLAMPED},
         ))
     if len(stacks) > 1:
         notes.append(Said(
-            "There are {count} stacks: leaves of one are never laid in another.",
+            marked("There are {count} stacks: leaves of one are never laid in another."),
             {"count": len(stacks)},
         ))
     if any(stack.pile.spares for stack in stacks):
-        cut = "like" if how.key == "machine" else "with"
-        notes.append(Said(
-            f"Spare leaves are cut {cut} the others and kept: a piece that breaks at the press or "
-            "the trimming has its neighbour in the sequence.",
-        ))
+        notes.append(
+            Said(marked(
+                "Spare leaves are cut like the others and kept: a piece that breaks at the press "
+                "or the trimming has its neighbour in the sequence."
+            ))
+            if how.key == "machine"
+            else Said(marked(
+                "Spare leaves are cut with the others and kept: a piece that breaks at the press "
+                "or the trimming has its neighbour in the sequence."
+            ))
+        )  # fmt: skip
     return tuple(notes)
 
 
@@ -249,8 +282,10 @@ def _by_shape(
     piece has an outline of its own."""
     if how.key == "machine":
         return [Said(
-            "Each piece is cut to its own outline; those shown here are of all pieces of a stack "
-            "together, and pins stand outside all of them.",
+            marked(
+                "Each piece is cut to its own outline; those shown here are of all pieces of a "
+                "stack together, and pins stand outside all of them."
+            ),
         )] if any(cut.trimmed or cut.again for s in stacks for cut in s.pile.cuts) else []
     if not any(cut.trimmed for stack in stacks for cut in stack.pile.cuts):
         return []
@@ -263,7 +298,9 @@ def _by_shape(
     if len(parted) <= len(stacks) or spared < 0.005:
         return []
     return [Said(
-        "One outline serves pieces of several shapes. Cut by shape they would be {count} stacks "
-        "with a template each, and take {share} % less of the leaves.",
+        marked(
+            "One outline serves pieces of several shapes. Cut by shape they would be {count} "
+            "stacks with a template each, and take {share} % less of the leaves."
+        ),
         {"count": len(parted), "share": round(100.0 * spared)},
     )]

@@ -9,6 +9,7 @@ from typing import Any
 
 from veneerwb.core.errors import number
 from veneerwb.core.shop.lengths import INCH, Lengths
+from veneerwb.words import filled, word
 
 FINE, ERROR, TINY = 1.0, 50.0, 0.05
 """mm: smaller lengths, and errors smaller than that, are not told by fractions of an inch; those
@@ -22,17 +23,20 @@ def plain(mm: float) -> str:
 
 @dataclass(frozen=True)
 class Said:
-    """`template` with {names}, filled with `values`: floats are lengths in mm and are written by
-    `text`, all else as it is."""
+    """`template` with {names}, or one for each of several sentences, filled with `values`: floats
+    are lengths in mm and are written by `text`, which translates the template; all else as it
+    is."""
 
-    template: str
+    template: str | tuple[str, ...]
     values: Mapping[str, Any] = field(default_factory=dict)
 
     def text(self, length: Callable[[float], str] = plain) -> str:
-        return self.template.format(**{
+        values = {
             name: length(value) if isinstance(value, float) else value
             for name, value in self.values.items()
-        })
+        }
+        several = (self.template,) if isinstance(self.template, str) else self.template
+        return " ".join(filled(word(template), values) for template in several)
 
     def __str__(self) -> str:
         return self.text()

@@ -19,35 +19,70 @@ from veneerwb.core.shop.cutting_piles import Pile, PileCut
 from veneerwb.core.shop.cutting_said import Said
 from veneerwb.core.shop.cutting_sides import Side
 from veneerwb.core.shop.methods import Method
+from veneerwb.words import filled, marked, say, word
 
 HELD = {
-    "pin": "{count} pin{s} through boards and leaves",
-    "screw": "a screw through both boards",
-    "tape": "tape round the boards",
-    "clamps": "the sled's clamps on the upper board over the piece",
-    "straightedge": "the straightedge clamped over the piece at both ends",
-    "bed": "tape, film or suction under the piece",
-    "waste": "the sides not cut yet, by which it hangs in the waste",
+    "pin": (marked("{count} pin through boards and leaves"),
+            marked("{count} pins through boards and leaves")),
+    "screw": (marked("a screw through both boards"), marked("{count} screws through both boards")),
+    "tape": (marked("tape round the boards"),),
+    "clamps": (marked("the sled's clamps on the upper board over the piece"),),
+    "straightedge": (marked("the straightedge clamped over the piece at both ends"),),
+    "bed": (marked("tape, film or suction under the piece"),),
+    "waste": (marked("the sides not cut yet, by which it hangs in the waste"),),
+}  # fmt: skip
+"""What holds, one of them and several."""
+STOPS = {
+    "tape": (marked("tape across the cuts"),),
+    "pin": (marked("{count} pin in the board"), marked("{count} pins in the board")),
 }
-GRAIN = {
-    "with": " along the grain, which leads the knife: hold it against the straightedge",
-    "across": " across the grain: tape over the line first, or the veneer breaks out",
-    "aslant": " in the arrow's direction, in which a knife that follows the grain runs off into "
-              "the waste and not into the piece",
-}
-"""How a knife cuts a seam that lies so to the grain."""
-STOPS = {"tape": "tape across the cuts", "pin": "{count} pin{s} in the board"}
 """Said instead for a blade that stops, where there are no boards above."""
-TAPED = "tape over the line, down to the board"
-_STACKED = (
-    "Cut a trial stack of plain veneer, as high as a lift, by the steps below{boards}. Lay its top "
-    "and bottom pieces on each other: they show kerf and lean."
-)
+TAPED = marked("tape over the line, down to the board")
+SEAM = {
+    "": marked("Cut {side}."),
+    "with": marked(
+        "Cut {side} along the grain, which leads the knife: hold it against the straightedge."
+    ),
+    "across": marked(
+        "Cut {side} across the grain: tape over the line first, or the veneer breaks out."
+    ),
+    "aslant": marked(
+        "Cut {side} in the arrow's direction, in which a knife that follows the grain runs off "
+        "into the waste and not into the piece."
+    ),
+    "stops": marked(
+        "Cut {side} no further than its ends, for the piece reaches beyond it: on a band saw, or "
+        "by knife in lifts."
+    ),
+}
+"""How a seam is cut: by a saw, by a knife as it lies to the grain, or where the cut must stop."""
+RIM = {
+    "": marked("Cut the {side}."),
+    "straight": marked(
+        "Cut the {side} by a straight outside its curve, to which it is trimmed later."
+    ),
+    "template": marked("Cut the {side} along the template."),
+    "stops": marked(
+        "Cut the {side} no further than its ends, for the piece reaches beyond it: on a band saw, "
+        "or by knife in lifts."
+    ),
+}
+KERF = marked("The kerf of {kerf} lies in the waste.")
+HANGS = marked("Nothing falls yet: the piece still hangs in the waste.")
+DUST = marked("Only dust falls.")
 TRIAL = {
-    "knife": _STACKED.format(boards=""),
-    "saw": _STACKED.format(boards=", in boards of its own"),
-    "machine": "Cut a trial leaf of plain veneer by the steps below and measure it: what it is "
-               "smaller all round than the template, the tool has taken inside the line.",
+    "knife": marked(
+        "Cut a trial stack of plain veneer, as high as a lift, by the steps below. Lay its top and "
+        "bottom pieces on each other: they show kerf and lean."
+    ),
+    "saw": marked(
+        "Cut a trial stack of plain veneer, as high as a lift, by the steps below, in boards of "
+        "its own. Lay its top and bottom pieces on each other: they show kerf and lean."
+    ),
+    "machine": marked(
+        "Cut a trial leaf of plain veneer by the steps below and measure it: what it is smaller "
+        "all round than the template, the tool has taken inside the line."
+    ),
 }
 
 
@@ -99,55 +134,73 @@ def _before(pile: Pile, how: Method, long: bool, first: bool) -> Iterator[Step]:
     if first:
         yield _step(pile, how, "test", Said(TRIAL[how.key]))
     yield _step(pile, how, "mark", Said(
-        "Chalk number, side and arrow on each leaf inside the outline, as the marking sheet shows.",
+        marked(
+            "Chalk number, side and arrow on each leaf inside the outline, as the marking sheet "
+            "shows."
+        ),
     ))
     yield _step(pile, how, "prick", Said(
-        "Prick the two holes of each leaf as the pinning sheet gives them.",
+        marked("Prick the two holes of each leaf as the pinning sheet gives them."),
     ))
     again = _again(pile, how)
     if again:
         yield _step(pile, how, "outline", Said(
-            "On the leaves of positions {again} mark their own outline too, fine, each with its "
-            "own template by the two holes.", {"again": ranges(again)},
+            marked(
+                "On the leaves of positions {again} mark their own outline too, fine, each with "
+                "its own template by the two holes."
+            ), {"again": ranges(again)},
         ))
     if long:
         yield _step(pile, how, "shorten", Said(
-            "Where leaves reach more than {around} beyond the cuts and are in the way, cut them "
-            "off there; keep what comes off, with its leaf's number.", {"around": how.around},
+            marked(
+                "Where leaves reach more than {around} beyond the cuts and are in the way, cut "
+                "them off there; keep what comes off, with its leaf's number."
+            ), {"around": how.around},
         ))
 
 
 def _laying(pile: Pile, how: Method, lifts: Sequence[Sequence[int]]) -> Iterator[Step]:
+    turned = turned_said(pile)
     if how.key == "machine":
-        words = (
-            "One leaf after another, leaf {top} first: put it on the two pins, the side up that "
-            "the file of its position names"
-        )
-        words += "; the backs of positions {turned} are up." if turned_said(pile) else ", its face."
-    elif len(lifts) > 1:
-        words = (
-            "Lift by lift, leaves {first} first: put them on the two pins, all faces up, in their "
-            "order, leaf {top} uppermost."
-        )
+        words = ONE_BY_ONE_TURNED if turned else ONE_BY_ONE
     else:
-        words = (
-            "Put leaves {first} on the two pins, all faces up, in their order, leaf {top} "
-            "uppermost."
-        )
+        words = BY_LIFTS if len(lifts) > 1 else AT_ONCE
     yield _step(pile, how, "lay", Said(words, {
-        "first": ranges(lifts[0]), "top": lifts[0][0], "turned": turned_said(pile),
+        "first": ranges(lifts[0]), "top": lifts[0][0], "turned": turned,
     }))
-    what = {
-        "knife": "Put the template on the two pins over the leaves, tape the lift to the board in "
-                 "the waste, clamp the straightedge over the piece.",
-        "saw": "Put the upper board, {board} thick, on the pins and the template over it; score "
-               "the template's outline into the board, which is the line. Take the template off, "
-               "drive the screws in the places shown, wrap tape round the sandwich, clamp it on "
-               "the sled.",
-        "machine": "Hold the leaf down round the outline and under the piece. Take the file of its "
-                   "position and side; set the tool so that the file's two pins lie on the bed's.",
-    }[how.key]
-    yield _step(pile, how, "close", Said(what, {"board": how.board}))
+    yield _step(pile, how, "close", Said(HOLDING[how.key], {"board": how.board}))
+
+
+ONE_BY_ONE = marked(
+    "One leaf after another, leaf {top} first: put it on the two pins, the side up that the file "
+    "of its position names, its face."
+)
+ONE_BY_ONE_TURNED = marked(
+    "One leaf after another, leaf {top} first: put it on the two pins, the side up that the file "
+    "of its position names; the backs of positions {turned} are up."
+)
+BY_LIFTS = marked(
+    "Lift by lift, leaves {first} first: put them on the two pins, all faces up, in their order, "
+    "leaf {top} uppermost."
+)
+AT_ONCE = marked(
+    "Put leaves {first} on the two pins, all faces up, in their order, leaf {top} uppermost."
+)
+HOLDING = {
+    "knife": marked(
+        "Put the template on the two pins over the leaves, tape the lift to the board in the "
+        "waste, clamp the straightedge over the piece."
+    ),
+    "saw": marked(
+        "Put the upper board, {board} thick, on the pins and the template over it; score the "
+        "template's outline into the board, which is the line. Take the template off, drive the "
+        "screws in the places shown, wrap tape round the sandwich, clamp it on the sled."
+    ),
+    "machine": marked(
+        "Hold the leaf down round the outline and under the piece. Take the file of its position "
+        "and side; set the tool so that the file's two pins lie on the bed's."
+    ),
+}
 
 
 def _cutting(pile: Pile, board: Any, pins: Sequence[Point], how: Method) -> Iterator[Step]:
@@ -167,13 +220,17 @@ def _cutting(pile: Pile, board: Any, pins: Sequence[Point], how: Method) -> Iter
     for part, found in bitten:
         cut = pile.cuts[part.cut]
         named = side_names(cut)
-        which = f" of cut {part.cut + 1}" if len(pile.cuts) > 1 else ""
+        which = part.cut + 1 if len(pile.cuts) > 1 else 0
         for bite in found:
             if how.key == "machine":
                 yield _rounded(pile, how, bite, which)
                 continue
             nth, of = bite.nth
-            name = named[bite.side] + (f" ({nth} of {of})" if of > 1 else "") + which
+            name = named[bite.side]
+            if of > 1:
+                name = say("{side} ({nth} of {count})", side=name, nth=nth, count=of)
+            if which:
+                name = say("{side} of cut {number}", side=name, number=which)
             yield _bitten(pile, how, bite, cut.sides[bite.side], name)
 
 
@@ -182,9 +239,14 @@ def side_names(cut: PileCut) -> list[str]:
     kinds = [side.kind for side in cut.sides]
     named = []
     for k, kind in enumerate(kinds):
-        number = f" {kinds[:k].count(kind) + 1}" if kinds.count(kind) > 1 else ""
-        named.append(f"{kind}{number}")
+        if kinds.count(kind) > 1:
+            named.append(say(NUMBERED[kind], number=kinds[:k].count(kind) + 1))
+        else:
+            named.append(word(kind))
     return named
+
+
+NUMBERED = {"seam": marked("seam {number}"), "rim": marked("rim {number}")}
 
 
 def _parting(
@@ -196,7 +258,9 @@ def _parting(
     there = (Hold(by, places) for by, places in inside.items() if places)
     piece = (*there, Hold("tape"), Hold("clamps"))
     return _step(
-        pile, how, "part", Said("Part the stack between the cuts; tape the fresh edges at once."),
+        pile, how, "part", Said(marked(
+            "Part the stack between the cuts; tape the fresh edges at once."
+        )),
         line=across(one.line, one.area), kept=one.area, piece=piece, held=held(piece, how),
     )
 
@@ -214,55 +278,59 @@ def loose_parts(pile: Pile, board: Any, pins: Sequence[Point], how: Method) -> i
 
 
 def _bitten(pile: Pile, how: Method, bite: Bite, side: Side, name: str) -> Step:
-    words = f"Cut {'the ' if name.startswith('rim') else ''}{{side}}"
-    if side.kind == "rim":
-        words += (
-            ("" if bite.exact else
-             " by a straight outside its curve, to which it is trimmed later")
-            if how.through and not bite.stops
-            else " along the template" if how.key == "knife" else ""
-        )
-    elif how.key == "knife":
-        words += GRAIN[lies(side)]
-    if how.through and bite.stops:
-        words += (
-            " no further than its ends, for the piece reaches beyond it: on a band saw, or by "
-            "knife in lifts"
-        )
+    how_cut = _how_cut(how, bite, side)
+    words = [RIM[how_cut] if side.kind == "rim" else SEAM[how_cut]]
     if how.kerf:
-        words += "; the kerf of {kerf} lies in the waste"
+        words.append(KERF)
     if bite.falls is None:
-        words += (
-            "; nothing falls yet: the piece still hangs in the waste" if bite.stops
-            else "; only dust falls"
-        )
+        words.append(HANGS if bite.stops else DUST)
     return _step(
-        pile, how, side.kind, Said(words + ".", {"side": name, "kerf": how.kerf}), line=bite.line,
+        pile, how, side.kind, Said(tuple(words), {"side": name, "kerf": how.kerf}), line=bite.line,
         kept=bite.kept, falls=bite.falls, piece=bite.piece, waste=bite.waste,
         held=held(bite.piece, how), waste_held=held(bite.waste, how),
     )
+
+
+def _how_cut(how: Method, bite: Bite, side: Side) -> str:
+    """One of the keys of RIM or SEAM."""
+    if how.through and bite.stops:
+        return "stops"
+    if side.kind != "rim":
+        return lies(side) if how.key == "knife" else ""
+    if how.through:
+        return "" if bite.exact else "straight"
+    return "template" if how.key == "knife" else ""
 
 
 def turned_said(pile: Pile) -> str:
     """The positions that show the back, top by top where there are several."""
     tops = sorted({cut.top for cut in pile.cuts})
     found = [(top, {p for cut in pile.cuts if cut.top == top for p in cut.turned}) for top in tops]
-    return "; ".join(ranges(some) + (f" of top {top}" if len(tops) > 1 else "")
-                     for top, some in found if some)
+    return "; ".join(
+        say("{positions} of top {top}", positions=ranges(some), top=top) if len(tops) > 1
+        else ranges(some)
+        for top, some in found if some
+    )  # fmt: skip
 
 
-def _rounded(pile: Pile, how: Method, bite: Bite, which: str) -> Step:
-    words = (
-        f"Run the tool round the outline{which}, as the file of its position has it, outside the "
-        "line: counter-clockwise as seen, the tool on the right; begin and end in the arrow's place"
-    )
-    if how.kerf:
-        words += "; the kerf of {kerf} lies in the waste"
+def _rounded(pile: Pile, how: Method, bite: Bite, which: int) -> Step:
+    words = [ROUND_CUT if which else ROUND, *([KERF] if how.kerf else ())]
     return _step(
-        pile, how, "round", Said(words + ".", {"kerf": how.kerf}), line=bite.line, kept=bite.kept,
-        falls=bite.falls, piece=bite.piece, waste=bite.waste, held=held(bite.piece, how),
-        waste_held=held(bite.waste, how),
+        pile, how, "round", Said(tuple(words), {"kerf": how.kerf, "number": which}),
+        line=bite.line, kept=bite.kept, falls=bite.falls, piece=bite.piece, waste=bite.waste,
+        held=held(bite.piece, how), waste_held=held(bite.waste, how),
     )
+
+
+ROUND = marked(
+    "Run the tool round the outline, as the file of its position has it, outside the line: "
+    "counter-clockwise as seen, the tool on the right; begin and end in the arrow's place."
+)
+ROUND_CUT = marked(
+    "Run the tool round the outline of cut {number}, as the file of its position has it, outside "
+    "the line: counter-clockwise as seen, the tool on the right; begin and end in the arrow's "
+    "place."
+)
 
 
 def _again(pile: Pile, how: Method) -> list[int]:
@@ -276,29 +344,37 @@ def _again(pile: Pile, how: Method) -> list[int]:
 def _after(pile: Pile, how: Method, lifts: int) -> Iterator[Step]:
     trimmed = sorted({p for cut in pile.cuts for p in cut.trimmed})
     if how.key == "machine":
-        words = "Lift the piece off and lay it aside in its order; put the next leaf on the pins."
-        trimmed = []
+        words = [LIFT_ONE]
     else:
-        words = "Lift the pieces off in their order; the edge of the lowest shows the lean."
+        words = [LIFT_ALL]
         if lifts > 1:
-            words += (
-                " The next lift takes two new boards, with pins in the same places: these are sawn "
-                "up." if how.through else
-                " Lay the next lift on the same pins, under the same template."
-            )
-    if trimmed:
-        words += (
-            " The rims of positions {trimmed} are too long: cut them back to their own when the "
-            "top is taped, before the press."
-        )
-    yield _step(pile, how, "free", Said(words, {"trimmed": ranges(trimmed)}))
+            words.append(NEW_BOARDS if how.through else SAME_PINS)
+        if trimmed:
+            words.append(TOO_LONG)
+    yield _step(pile, how, "free", Said(tuple(words), {"trimmed": ranges(trimmed)}))
     again = _again(pile, how)
     if again:
         under = (Hold("straightedge"),)
         yield _step(pile, how, "again", Said(
-            "Cut positions {again} along their own outlines, which are marked on them: one piece "
-            "at a time, by knife, on a board under its own template.", {"again": ranges(again)},
-        ), piece=under, held=held(under, how), waste=(Hold("tape"),), waste_held=TAPED)
+            marked(
+                "Cut positions {again} along their own outlines, which are marked on them: one "
+                "piece at a time, by knife, on a board under its own template."
+            ), {"again": ranges(again)},
+        ), piece=under, held=held(under, how), waste=(Hold("tape"),), waste_held=word(TAPED))
+
+
+LIFT_ONE = marked(
+    "Lift the piece off and lay it aside in its order; put the next leaf on the pins."
+)
+LIFT_ALL = marked("Lift the pieces off in their order; the edge of the lowest shows the lean.")
+NEW_BOARDS = marked(
+    "The next lift takes two new boards, with pins in the same places: these are sawn up."
+)
+SAME_PINS = marked("Lay the next lift on the same pins, under the same template.")
+TOO_LONG = marked(
+    "The rims of positions {trimmed} are too long: cut them back to their own when the top is "
+    "taped, before the press."
+)
 
 
 def held(holds: Sequence[Hold], how: Method) -> str:
@@ -307,6 +383,6 @@ def held(holds: Sequence[Hold], how: Method) -> str:
     words = HELD if how.through else {**HELD, **STOPS}
     for by in dict.fromkeys(hold.by for hold in holds):
         count = sum(len(hold.places) for hold in holds if hold.by == by)
-        text = words[by].format(count=count, s="" if count == 1 else "s")
-        said.append(f"{count} screws through both boards" if by == "screw" and count > 1 else text)
+        one_or_many = words[by]
+        said.append(filled(word(one_or_many[-1 if count > 1 else 0]), {"count": count}))
     return ", ".join(said)

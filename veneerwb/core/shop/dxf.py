@@ -12,6 +12,7 @@ import os
 from collections.abc import Iterable
 from typing import Any
 
+from veneerwb import packages
 from veneerwb.core.edge import Arc, Edge, Line
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.files import write_beside
@@ -22,11 +23,14 @@ from veneerwb.core.shop.lettering import clean
 from veneerwb.core.shop.template import Template
 from veneerwb.core.shop.template_arcs import TOLERANCE, vertices
 from veneerwb.core.shop.template_marks import HIDDEN, LAYERS, PINS, TEXT, Lines, marks
+from veneerwb.words import marked, say
 
 UNITS = {"mm": (1.0, 4, 1), "inch": (1.0 / INCH, 1, 0)}
 """By unit: how long a millimetre is in it, and the format's codes of $INSUNITS and $MEASUREMENT."""
 RELEASE = "R2000"
-_ARCS = f"Curves that are neither straight nor round are arcs within {TOLERANCE:.4f} mm of them."
+_ARCS = marked(
+    "Curves that are neither straight nor round are arcs within {tolerance:.4f} mm of them."
+)
 _COLOURS = dict(zip(LAYERS, (7, 3, 5, 4, 1, 8, 8, 6, 2, 8, 7)))
 
 
@@ -34,7 +38,7 @@ def dxf(template: Template, unit: str = "mm", lengths: Lengths | None = None) ->
     """The file. `unit` "mm" or "inch" is what its coordinates are in; `lengths` how its words give
     lengths, in that unit if not said."""
     ezdxf = _ezdxf()
-    scale, code, metric = UNITS[choice("unit of the file", unit, tuple(UNITS))]
+    scale, code, metric = UNITS[choice(marked("unit of the file"), unit, tuple(UNITS))]
     doc = ezdxf.new(RELEASE)
     doc.header["$INSUNITS"] = code
     doc.header["$MEASUREMENT"] = metric
@@ -67,7 +71,8 @@ def write_dxf(
 def _note(template: Template) -> str:
     """What must be known of curves that a polyline cannot hold."""
     loops = (template.cut, *template.nets)
-    return "" if all(isinstance(s, Arc | Line) for loop in loops for s in loop) else _ARCS
+    plain = all(isinstance(s, Arc | Line) for loop in loops for s in loop)
+    return "" if plain else say(_ARCS, tolerance=TOLERANCE)
 
 
 def _ezdxf() -> Any:
@@ -77,8 +82,9 @@ def _ezdxf() -> Any:
     except ImportError as error:
         raise VeneerError(
             "no-ezdxf",
-            "DXF files need the Python package ezdxf, which is missing (Debian: python3-ezdxf); "
-            "install it, or take the SVG files.",
+            "DXF files need the Python package ezdxf, which is missing; take the SVG files, or get "
+            "it in a terminal and start FreeCAD again: {command}",
+            command=packages.command(packages.EZDXF),
         ) from error
     return ezdxf
 

@@ -6,9 +6,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 import numpy as np
-from shapely import affinity
-from shapely.geometry import LineString, Polygon, box
+from shapely.geometry import LineString, Polygon
 
+from veneerwb.core.plane import cosd, sind
 from veneerwb.core.shop.drawn import Letters, Mark, Stroke
 from veneerwb.core.shop.page import Page
 from veneerwb.core.shop.paper import Box
@@ -19,17 +19,31 @@ SLACK = 0.15
 """mm: by so much letters may touch something; their widths are reckoned generously."""
 
 
-def area(letters: Letters) -> Polygon:
-    """What letters cover at most, from the foot of their line to the top of the capitals."""
-    wide, (x, y) = letters.wide, letters.at
-    left = x - {"start": 0.0, "middle": 0.5, "end": 1.0}[letters.anchor] * wide
-    return affinity.rotate(box(left, y, left + wide, y + letters.height), letters.turn, (x, y))
+def area(letters: Letters, less: float = 0.0) -> Polygon:
+    """What letters cover at most, from the foot of their line to the top of the capitals; `less` mm
+    inside it all round."""
+    return Polygon(_corners(letters, less))
+
+
+def _corners(letters: Letters, less: float = 0.0) -> list[tuple[float, float]]:
+    wide, high, (x, y) = letters.wide, letters.height, letters.at
+    left = -{"start": 0.0, "middle": 0.5, "end": 1.0}[letters.anchor] * wide
+    less = min(less, 0.49 * wide, 0.49 * high)
+    x0, y0, x1, y1 = left + less, less, left + wide - less, high - less
+    c, s = cosd(letters.turn), sind(letters.turn)
+    return [
+        (x + c * dx - s * dy, y + s * dx + c * dy)
+        for dx, dy in ((x1, y0), (x1, y1), (x0, y1), (x0, y0))
+    ]
 
 
 def line(stroke: Stroke) -> LineString:
     """What a stroke runs along."""
-    points = [p for segment in stroke.edge for p in segment.points()]
-    return LineString([*points, stroke.edge[-1].end])
+    return LineString(_points(stroke))
+
+
+def _points(stroke: Stroke) -> list[tuple[float, float]]:
+    return [*(p for segment in stroke.edge for p in segment.points()), stroke.edge[-1].end]
 
 
 def troubles(page: Page, field: Box | None = None) -> list[str]:
@@ -44,7 +58,7 @@ def troubles_of(marks: Iterable[Mark], field: Box) -> list[str]:
     marks = list(marks)
     texts = [(k, m) for k, m in enumerate(marks) if isinstance(m, Letters) and m.text.strip()]
     strokes = [(k, line(m)) for k, m in enumerate(marks) if isinstance(m, Stroke)]
-    areas = [area(text).buffer(-SLACK) for _, text in texts]
+    areas = [area(text, SLACK) for _, text in texts]
     bounds_of = np.array([a.bounds for a in areas]).reshape(-1, 4)
     lines = np.array([s.bounds for _, s in strokes]).reshape(-1, 4)
     within = (field.x - 0.01, field.y - 0.01, field.right + 0.01, field.top + 0.01)
@@ -89,8 +103,8 @@ def bounds(marks: Iterable[Mark]) -> Box:
 
 
 def _bounds(mark: Mark) -> tuple[float, float, float, float]:
-    if isinstance(mark, Letters):
-        return area(mark).bounds
-    if isinstance(mark, Stroke):
-        return line(mark).bounds
+    if isinstance(mark, Letters | Stroke):
+        along = _corners(mark) if isinstance(mark, Letters) else _points(mark)
+        xs, ys = zip(*along)
+        return min(xs), min(ys), max(xs), max(ys)
     return mark.box.x, mark.box.y, mark.box.right, mark.box.top

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.inventory import square_feet
 from veneerwb.core.plane import choice
+from veneerwb.words import marked, say
 
 INCH = 25.4
 UNITS = ("mm", "inch", "both")
@@ -24,7 +25,7 @@ class Lengths:
     fraction: int = 32
 
     def __post_init__(self) -> None:
-        choice("unit", self.unit, UNITS)
+        choice(marked("unit"), self.unit, UNITS)
         if self.fraction not in FRACTIONS:
             raise VeneerError(
                 "unknown-choice",
@@ -60,7 +61,8 @@ class Lengths:
 
     def area(self, m2: float) -> str:
         """Such as 1.131 m2, or 12.17 sq ft."""
-        plain, feet = f"{m2:.3f} m2", f"{square_feet(m2):.2f} sq ft"
+        plain = f"{m2:.3f} m2"
+        feet = say("{area} sq ft", area=f"{square_feet(m2):.2f}")
         return {"mm": plain, "inch": feet, "both": f"{plain} ({feet})"}[self.unit]
 
     def inches(self, mm: float) -> str:
@@ -77,7 +79,8 @@ class Lengths:
     @property
     def said(self) -> str:
         """For the title block."""
-        return {"mm": "mm", "inch": f"in, to 1/{self.fraction}", "both": "mm (in)"}[self.unit]
+        inches = say("in, to 1/{fraction}", fraction=self.fraction)
+        return {"mm": "mm", "inch": inches, "both": "mm (in)"}[self.unit]
 
 
 def _mm(value: float) -> str:

@@ -8,6 +8,9 @@ ISO 3098), as shares of the height of a capital; letters not listed count as wid
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import lru_cache
+
+from veneerwb.words import say
 
 FONT = "osifont"
 SMALL, PLAIN, LARGE = 2.5, 3.5, 5.0
@@ -16,26 +19,38 @@ PITCH = 1.6
 """Distance of two lines as a share of the letters' height."""
 
 _WIDTHS = {
-    0.3: "ij I!:|'.",
-    0.37: ",();l[]1t",
-    0.6: "crJf",
-    0.66: "02svxyz*+-<=>?_~37aCEFku/L",
-    0.7: "56enobdghpq49",
-    0.8: "8STZKPRBG",
-    0.85: "DHNOUQwAVXY#&\N{DEGREE SIGN}",
+    0.3: "ij I!:|'.îïÎÏ·",
+    0.37: ",();l[]1t’",
+    0.6: "crJfç²³",
+    0.66: "02svxyz*+-<=>?_~37aCEFku/Läàâÿ×±",
+    0.7: "56enobdghpq49éèêëöôüùûÉÈÊËÇ–",
+    0.8: "8STZKPRBGßÖÔÜÙÛ«»µ§",
+    0.85: "DHNOUQwAVXY#&\N{DEGREE SIGN}ÄÀÂŸ½",
+    1.1: "œ",
 }
 _WIDTH = {letter: width for width, letters in _WIDTHS.items() for letter in letters} | {" ": 0.63}
 _WIDEST = 1.05
+_LACKING = str.maketrans({"„": '"', "“": '"', "”": '"', "‘": "'", "…": "..."})
+"""Letters that the font has not, and what stands for them."""
 
 
 def width(text: str, height: float) -> float:
     """How wide `text` is at most, mm, in letters of `height` mm."""
-    return height * sum(_WIDTH.get(letter, _WIDEST) for letter in text)
+    return height * _share(text)
+
+
+@lru_cache(maxsize=1 << 14)
+def _share(text: str) -> float:
+    """The width as a share of the height; what is laid out is asked over and over."""
+    return sum(_WIDTH.get(letter, _WIDEST) for letter in text)
 
 
 def clean(text: str) -> str:
-    """Without characters that nobody sees and no page can hold."""
-    return "".join(letter if letter.isprintable() else " " for letter in text)
+    """Without characters that nobody sees and no page can hold, and without those that the font
+    has not."""
+    if not text.isprintable():
+        text = "".join(letter if letter.isprintable() else " " for letter in text)
+    return text if text.isascii() else text.translate(_LACKING)
 
 
 def wrapped(text: str, room: float, height: float) -> list[str]:
@@ -91,5 +106,7 @@ def runs(numbers: Iterable[int]) -> str:
         else:
             groups.append([number])
     return ", ".join(
-        f"{g[0]} to {g[-1]}" if len(g) > 2 else ", ".join(map(str, g)) for g in groups
-    )
+        say("{first} to {last}", first=g[0], last=g[-1]) if len(g) > 2
+        else ", ".join(map(str, g))
+        for g in groups
+    )  # fmt: skip

@@ -8,6 +8,7 @@ from veneerwb.core.errors import number
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import ranges
 from veneerwb.core.lots import Lot, cutting, pieces_differ
+from veneerwb.words import marked, say, word
 
 MOST = 8
 """Lots that are named in one line."""
@@ -19,28 +20,60 @@ def lot_line(layout: Layout) -> str:
         return ""
     lots = cutting(layout).lots
     if layout.cut_as == "own":
-        return f"Cut as single pieces, set out {len(lots)} times."
+        return say("Cut as single pieces, set out {count} times.", count=len(lots))
     if layout.cut_as == "shape":
         named = "; ".join(_positions(lot) for lot in lots[:MOST])
-        more = " and others, see the cut list" if len(lots) > MOST else ""
-        return f"Cut in {len(lots)} lots by shape, each set out by itself: {named}{more}."
+        if len(lots) > MOST:
+            return say(
+                "Cut in {count} lots by shape, each set out by itself: {named} and others, see the "
+                "cut list.", count=len(lots), named=named,
+            )  # fmt: skip
+        return say(
+            "Cut in {count} lots by shape, each set out by itself: {named}.", count=len(lots),
+            named=named,
+        )  # fmt: skip
     outlines = ", ".join(_size(lot) for lot in lots)
-    word = "one stack to an outline" if len(lots) == 1 else f"{len(lots)} stacks to outlines"
-    then = "longer rims are cut back when the top is taped"
-    if any(lot.within for lot in lots):
-        then = "each piece is then cut to its own seams"
-    return f"Cut as {word} of {outlines}, across x along the grain; {then}."
+    own = any(lot.within for lot in lots)
+    return say(ONE[own] if len(lots) == 1 else SEVERAL[own], count=len(lots), outlines=outlines)
+
+
+ONE = {
+    False: marked(
+        "Cut as one stack to an outline of {outlines}, across x along the grain; longer rims are "
+        "cut back when the top is taped."
+    ),
+    True: marked(
+        "Cut as one stack to an outline of {outlines}, across x along the grain; each piece is "
+        "then cut to its own seams."
+    ),
+}
+SEVERAL = {
+    False: marked(
+        "Cut as {count} stacks to outlines of {outlines}, across x along the grain; longer rims "
+        "are cut back when the top is taped."
+    ),
+    True: marked(
+        "Cut as {count} stacks to outlines of {outlines}, across x along the grain; each piece is "
+        "then cut to its own seams."
+    ),
+}
+"""By whether pieces are cut again to their own seams."""
+CUT_AS = {
+    "stack": marked("one stack"), "shape": marked("lots by shape"), "own": marked("single pieces")
+}
 
 
 def lot_lines(layout: Layout) -> list[tuple[str, str]]:
     """For a list: how it is cut, and each lot with its outline's size, positions and leaves."""
     if not pieces_differ(layout):
         return []
-    word = {"stack": "one stack", "shape": "lots by shape", "own": "single pieces"}[layout.cut_as]
-    lines = [("cut as", word)]
+    lines = [(word("cut as"), word(CUT_AS[layout.cut_as]))]
     for k, lot in enumerate(cutting(layout).lots, start=1):
-        text = f"{_size(lot)} mm across x along the grain; positions {_positions(lot)}; leaves "
-        lines.append((f"lot {k}", text + ranges(lot.leaves)))
+        text = say(
+            "{size} mm across x along the grain; positions {positions}; leaves {leaves}",
+            size=_size(lot), positions=_positions(lot), leaves=ranges(lot.leaves),
+        )
+        lines.append((say("lot {number}", number=k), text))
     return lines
 
 

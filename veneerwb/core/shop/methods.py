@@ -16,15 +16,19 @@ from dataclasses import dataclass, replace
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.plane import choice, finite, positive, tand
+from veneerwb.words import marked, word
 
 KEYS = ("knife", "saw", "machine")
 MOST_LEAN = 15.0
 """Degrees: a blade that leans more is set wrongly."""
 
 WORDS = {
-    "kerf": "kerf", "lean": "lean of the blade", "most": "height of leaves cut at once",
-    "board": "thickness of the sandwich boards", "around": "reach of the boards beyond the cuts",
-    "clear": "distance of pins from a cut",
+    "kerf": marked("kerf"),
+    "lean": marked("lean of the blade"),
+    "most": marked("height of leaves cut at once"),
+    "board": marked("thickness of the sandwich boards"),
+    "around": marked("reach of the boards beyond the cuts"),
+    "clear": marked("distance of pins from a cut"),
 }
 
 
@@ -34,7 +38,7 @@ def _upto(name: str, value: float, most: float) -> float:
         raise VeneerError(
             "out-of-range",
             "The {name} cannot be {value}; give a number from 0 to {most}.",
-            name=name, value=number, most=most,
+            name=word(name), value=number, most=most,
         )
     return number
 
@@ -61,7 +65,7 @@ class Method:
     through: bool = False
 
     def __post_init__(self) -> None:
-        choice("way of cutting", self.key, KEYS)
+        choice(marked("way of cutting"), self.key, KEYS)
         limits = {"kerf": 20.0, "most": 500.0, "board": 100.0, "around": 5000.0, "clear": 200.0}
         for name, most in limits.items():
             object.__setattr__(self, name, _upto(WORDS[name], getattr(self, name), most))
@@ -69,11 +73,11 @@ class Method:
 
     @property
     def name(self) -> str:
-        return NAMES[self.key]
+        return word(NAMES[self.key])
 
     def at_once(self, thickness: float) -> int:
         """How many leaves of that thickness are cut at once. VeneerError where not even one is."""
-        t = positive("leaf thickness", thickness)
+        t = positive(marked("leaf thickness"), thickness)
         if not self.most:
             return 1
         count = math.floor(self.most / t + 1e-9)
@@ -102,18 +106,17 @@ class Method:
         return deep * tand(self.lean)
 
 
-NAMES = {"knife": "knife, in lifts", "saw": "saw, in boards on a sled",
-         "machine": "machine, leaf by leaf"}
+NAMES = {"knife": marked("knife, in lifts"), "saw": marked("saw, in boards on a sled"),
+         "machine": marked("machine, leaf by leaf")}
 
 KNIFE = Method("knife", 0.0, 2.0, 2.4)
 SAW = Method("saw", 2.0, 0.2, 40.0, board=12.0, through=True)
 MACHINE = Method("machine", 0.5, 0.0, 0.0)
 METHODS = {one.key: one for one in (KNIFE, SAW, MACHINE)}
 """The defaults: common practice, no published source. The maker sets his own."""
-SOURCE = "common practice, no published source: set your own"
 
 
 def method(key: str = "knife", **own: float | None) -> Method:
     """The method of that key with the maker's `own` figures; None for the default."""
     said = {name: value for name, value in own.items() if value is not None}
-    return replace(METHODS[choice("way of cutting", key, KEYS)], **said)
+    return replace(METHODS[choice(marked("way of cutting"), key, KEYS)], **said)

@@ -25,6 +25,7 @@ from veneerwb.core.plane import TOUCH
 from veneerwb.core.shop.cutting_piles import Pile, as_layouts, piles
 from veneerwb.core.shop.methods import KNIFE, Method
 from veneerwb.core.shop.template_over import EXACT, Over
+from veneerwb.words import marked
 
 CELLS = 64
 """Cells along the longer side of what is sought in for the largest rectangle."""
@@ -42,10 +43,10 @@ class Worth:
 
 
 WORTH = (
-    Worth("test cuts and trials of press and finish", 100.0, 200.0),
-    Worth("border strips", 40.0, 300.0),
-    Worth("repair patches", 40.0, 60.0),
-    Worth("stringing and edge strips", 5.0, 300.0),
+    Worth(marked("test cuts and trials of press and finish"), 100.0, 200.0),
+    Worth(marked("border strips"), 40.0, 300.0),
+    Worth(marked("repair patches"), 40.0, 60.0),
+    Worth(marked("stringing and edge strips"), 5.0, 300.0),
 )
 MOST_KEPT = 4
 """Rectangles that are looked for in one offcut."""

@@ -9,18 +9,19 @@ from __future__ import annotations
 
 import os
 import re
-import secrets
 import shutil
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.files import reason, shown_name
+from veneerwb.core.files import beside, reason, shown_name
 from veneerwb.core.shop.lettering import clean
 
 LONGEST_NAME = 80
 """Characters of a file's name, which every system takes with a folder's in front."""
+LONGEST_BYTES = 160
+"""The same in UTF-8: systems take 255, numbers and endings are put to it."""
 _FORBIDDEN = re.compile(r'[\\/:*?"<>|]+')
 _RESERVED = re.compile(r"(?i)(con|prn|aux|nul|com\d|lpt\d)(\..*)?")
 MOST_PACKETS = 1000
@@ -54,13 +55,21 @@ class LeftOut:
     why: str
 
 
-def safe_name(text: str) -> str:
-    """`text` as a name that every system takes for a file or folder."""
-    name = _FORBIDDEN.sub("-", clean(text)).strip(" .-")
-    name = re.sub(r"\s+", " ", name)[:LONGEST_NAME].rstrip(" .")
+def safe_name(text: str, ending: str = "") -> str:
+    """`text` as a name that every system takes for a file or folder; where it is cut short, the
+    `ending` that it has stays."""
+    name = re.sub(r"\s+", " ", _FORBIDDEN.sub("-", clean(text)).strip(" .-"))
+    if _short(name) != name:
+        name = _short(name.removesuffix(ending), ending).rstrip(" .") + ending
     if not name or _RESERVED.fullmatch(name):
         name = f"top {name}".strip()
     return name
+
+
+def _short(name: str, ending: str = "") -> str:
+    """As much of a name as there is room for before an ending."""
+    room = LONGEST_BYTES - len(ending.encode())
+    return name[: LONGEST_NAME - len(ending)].encode()[:room].decode(errors="ignore")
 
 
 def named(files: Sequence[PacketFile], first: int = 1) -> list[Named]:
@@ -90,18 +99,18 @@ def write_packet(
             "file-twice", "Two files of the packet would be called {file}.", file=twice
         )
     parent = Path(os.path.realpath(folder))
-    beside = parent / f".{secrets.token_hex(8)}.part"
+    part = beside(parent)
     try:
         try:
-            beside.mkdir()
+            part.mkdir()
             for file in files:
-                with open(beside / file.file_name, "xb") as stream:
+                with open(part / file.file_name, "xb") as stream:
                     stream.write(file.data)
                     stream.flush()
                     os.fsync(stream.fileno())
-            return _settle(beside, parent, safe_name(f"{title} {revision}"))
+            return _settle(part, parent, safe_name(f"{title} {revision}", f" {revision}"))
         finally:
-            shutil.rmtree(beside, ignore_errors=True)
+            shutil.rmtree(part, ignore_errors=True)
     except OSError as error:
         raise VeneerError(
             "cannot-write",
@@ -112,13 +121,13 @@ def write_packet(
         ) from error
 
 
-def _settle(beside: Path, parent: Path, name: str) -> Path:
+def _settle(part: Path, parent: Path, name: str) -> Path:
     """Gives a finished folder the first name that is free."""
     for k in range(1, MOST_PACKETS):
         target = parent / (name if k == 1 else f"{name} ({k})")
         if os.path.lexists(target):
             continue
-        os.rename(beside, target)  # onto an empty folder made meanwhile it would succeed: harmless
+        os.rename(part, target)  # onto an empty folder made meanwhile it would succeed: harmless
         return target
     raise VeneerError(
         "too-many-packets",

@@ -14,28 +14,31 @@ from veneerwb.core.shop.drawn import MEDIUM, THICK, THIN, Drawing, Letters
 from veneerwb.core.shop.lengths import Lengths
 from veneerwb.core.shop.lettering import PITCH, PLAIN, SMALL, clean, fitted, width, wrapped
 from veneerwb.core.shop.paper import PAPERS, Box, Paper
+from veneerwb.words import marked, word
 
-DRY_LAY = "Dry-lay before glue: all pieces in order, show face up, every seam in raking light."
+DRY_LAY = marked(
+    "Dry-lay before glue: all pieces in order, show face up, every seam in raking light."
+)
 LABEL = 2.5
 """mm: height of the letters that say what a field of the title block holds."""
 ROW, BLOCK = 12.0, 180.0
 HEAVY = 0.7
 """mm: the line of the frame (ISO 5457)."""
 CELLS = {
-    "title": ("Title", 0, 0.0, 84.0),
-    "kind": ("Document type", 0, 84.0, 60.0),
-    "number": ("Identification number", 0, 144.0, 36.0),
-    "top": ("Top", 1, 0.0, 52.0),
-    "bundle": ("Bundle", 1, 52.0, 32.0),
-    "owner": ("Owner", 1, 84.0, 36.0),
-    "drawn_by": ("Created by", 1, 120.0, 30.0),
-    "approved_by": ("Approved by", 1, 150.0, 30.0),
-    "revision": ("Revision mark", 2, 0.0, 30.0),
-    "date": ("Date", 2, 30.0, 26.0),
-    "scale": ("Scale", 2, 56.0, 28.0),
-    "unit": ("Dimensions in", 2, 84.0, 36.0),
-    "paper": ("Paper", 2, 120.0, 30.0),
-    "sheet": ("Sheet", 2, 150.0, 30.0),
+    "title": (marked("Title"), 0, 0.0, 80.0),
+    "kind": (marked("Document type"), 0, 80.0, 56.0),
+    "number": (marked("Identification number"), 0, 136.0, 44.0),
+    "top": (marked("Top"), 1, 0.0, 52.0),
+    "bundle": (marked("Bundle"), 1, 52.0, 32.0),
+    "owner": (marked("Owner"), 1, 84.0, 36.0),
+    "drawn_by": (marked("Created by"), 1, 120.0, 30.0),
+    "approved_by": (marked("Approved by"), 1, 150.0, 30.0),
+    "revision": (marked("Revision mark"), 2, 0.0, 32.0),
+    "date": (marked("Date"), 2, 32.0, 26.0),
+    "scale": (marked("Scale"), 2, 58.0, 28.0),
+    "unit": (marked("Dimensions in"), 2, 86.0, 34.0),
+    "paper": (marked("Paper"), 2, 120.0, 30.0),
+    "sheet": (marked("Sheet"), 2, 150.0, 30.0),
 }
 """Fields of the title block by role: label, row from the top, place and width, mm."""
 
@@ -74,14 +77,14 @@ def blank_page(
     look: Look, code: str, title: str, scale: str = "", standing: Sequence[str] = (DRY_LAY,)
 ) -> tuple[Page, Box]:
     """A page with frame, title block and standing words (`look.rests` first), and the field that is
-    free."""
-    paper = look.paper
+    free. `title` and `standing` may be marked texts."""
+    paper, title = look.paper, word(title)
     drawing = Drawing(paper.wide, paper.high)
     drawing.rectangle(paper.frame, HEAVY)
     block = Box(paper.frame.right - BLOCK, paper.frame.y, BLOCK, 3.0 * ROW)
     _title_block(drawing, block, look, title, scale)
     inner = paper.frame.inset(4.0)
-    foot = _standing(drawing, paper.frame, block, [look.rests, *standing])
+    foot = _standing(drawing, paper.frame, block, [look.rests, *map(word, standing)])
     return Page(code, title, drawing, paper), inner.above(foot + 4.0)
 
 
@@ -114,7 +117,8 @@ def _title_block(drawing: Drawing, block: Box, look: Look, title: str, scale: st
         box = _cell(block, role)
         if x:
             drawing.line((box.x, box.y), (box.x, box.top), THIN)
-        drawing.text((box.x + 1.2, box.top - 0.9 - LABEL), label, LABEL, "start")
+        line, height = fitted(word(label), box.wide - 2.4, LABEL)
+        drawing.text((box.x + 1.2, box.top - 0.9 - LABEL), line, height, "start")
         _enter(drawing, box, values[role])
 
 
@@ -196,12 +200,13 @@ def table(
     rows: Sequence[Sequence[str]],
     height: float = SMALL,
 ) -> tuple[float, list[Sequence[str]]]:
-    """Sets a table from the top of `box` down; returns the height of the paper below which it is
-    free, and the rows that found no room. Columns are as wide as their words want, narrower and in
-    several lines where the box is too narrow for that."""
+    """Sets a table from the top of `box` down, its `headings` translated; returns the height of the
+    paper below which it is free, and the rows that found no room. Columns are as wide as their
+    words want, narrower and in several lines where the box is too narrow for that."""
+    headings = list(map(word, headings))
     widths = _widths(headings, rows, box.wide, height)
     y = box.top
-    left = [headings, *rows]
+    left: list[Sequence[str]] = [headings, *rows]
     while left:
         cells = [_lines(c, w - 2.0, height) for c, w in zip(left[0], widths)]
         high = row_height(max(1, max(map(len, cells), default=1)), height)
@@ -226,7 +231,7 @@ def table_width(
     headings: Sequence[str], rows: Sequence[Sequence[str]], room: float, height: float = SMALL
 ) -> float:
     """How wide `table` makes itself where it has so much room, mm."""
-    return sum(_widths(headings, rows, room, height))
+    return sum(_widths(list(map(word, headings)), rows, room, height))
 
 
 def row_height(lines: int = 1, height: float = SMALL) -> float:
@@ -242,6 +247,7 @@ def table_height(
     headings: Sequence[str], rows: Sequence[Sequence[str]], room: float, height: float = SMALL
 ) -> float:
     """How high `table` makes itself where it has so much width, mm."""
+    headings = list(map(word, headings))
     widths = _widths(headings, rows, room, height)
     return sum(
         row_height(max(len(_lines(c, w - 2.0, height)) for c, w in zip(row, widths)) or 1, height)
@@ -259,10 +265,7 @@ def _widths(
         max(width(clean(line), height) for c in column for line in c.split("\n")) + 3.6
         for column in columns
     ]
-    least = [
-        max((width(w, height) for c in column for w in clean(c).split()), default=0.0) + 2.4
-        for column in columns
-    ]
+    least = _least(columns, height)
     while sum(wants) > room + 1e-9:
         free = [k for k in range(len(wants)) if wants[k] > least[k] + 1e-9]
         if not free:
@@ -275,3 +278,18 @@ def _widths(
         for k in widest:
             wants[k] = max(wants[k] - max(cut, 1e-6), least[k])
     return wants
+
+
+def _least(columns: Sequence[Sequence[str]], height: float) -> list[float]:
+    """mm for the longest word of each column."""
+    return [
+        max((width(w, height) for c in column for w in clean(c).split()), default=0.0) + 2.4
+        for column in columns
+    ]
+
+
+def table_least(
+    headings: Sequence[str], rows: Sequence[Sequence[str]], height: float = SMALL
+) -> float:
+    """How much width `table` needs for all of its words, mm."""
+    return sum(_least(list(zip(map(word, headings), *rows)), height))

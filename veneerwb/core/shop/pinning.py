@@ -27,6 +27,7 @@ from veneerwb.core.shop.methods import KNIFE, Method
 from veneerwb.core.shop.pinning_marks import READ, Hole, Reference, hole, laid_off, references
 from veneerwb.core.shop.pinning_places import blade_lines, from_cuts, two_places
 from veneerwb.core.shop.template_over import EXACT, Over
+from veneerwb.words import marked
 
 MARGIN = 10.0
 """mm from a pin to the leaf's edge and to a fault: common practice, no source."""
@@ -94,8 +95,8 @@ def pinning(
     `spares`, `by_shape`, `over`: see `piles`. Raises VeneerError where no two pins find room.
     """
     given = as_layouts(layouts)
-    margin = max(0.0, finite("margin of the pins", margin))
-    read = positive("length that can be read", read, 10.0)
+    margin = max(0.0, finite(marked("margin of the pins"), margin))
+    read = positive(marked("length that can be read"), read, 10.0)
     bundle = given[0].bundle
     found = []
     for pile in piles(given, spares, by_shape, over):
@@ -132,23 +133,30 @@ def _notes(bundle: Leaves, pile: Pile, leaves: Sequence[PinnedLeaf]) -> tuple[Sa
     backs = [one for one in leaves if one.back]
     if backs:
         notes.append(Said(
-            "Leaves marked \"back\" are pinned where the figure of their backs lies, up to {moved} "
-            "from where their faces would be; they are pricked face up like the others.",
+            marked(
+                'Leaves marked "back" are pinned where the figure of their backs lies, up to '
+                "{moved} from where their faces would be; they are pricked face up like the "
+                "others."
+            ),
             {"moved": max(one.moved for one in backs)},
         ))
     twice = sorted({n for n in pile.stacked if sum(one.leaf == n for one in leaves) > 1})
     if twice:
         notes.append(Said(
-            "Pieces of both sides come from leaf {leaves}, and its sides lie otherwise: cut the "
-            "upright pieces on the first pair of holes, pin again on the second for the turned "
-            "ones.",
+            marked(
+                "Pieces of both sides come from leaf {leaves}, and its sides lie otherwise: cut "
+                "the upright pieces on the first pair of holes, pin again on the second for the "
+                "turned ones."
+            ),
             {"leaves": ", ".join(map(str, twice))},
         ))
     kinds = {h.a.kind for one in leaves for h in one.holes}
     if "corner" in kinds:
         notes.append(Said(
-            "Where holes are measured from a leaf's corners, they are the corners of its outline "
-            "on the photograph: see that the real leaf still has them, uncut since it was "
-            "photographed. Paper marks do better.",
+            marked(
+                "Where holes are measured from a leaf's corners, they are the corners of its "
+                "outline on the photograph: see that the real leaf still has them, uncut since it "
+                "was photographed. Paper marks do better."
+            ),
         ))
     return tuple(notes)

@@ -25,24 +25,45 @@ from veneerwb.core.shop.cutting_said import Said
 from veneerwb.core.targets.bench import FLAT
 from veneerwb.core.targets.mark import letter
 from veneerwb.core.targets.measuring import NEAREST, numbered
+from veneerwb.words import marked, say, word
 
 READ = 0.5
 """mm to which a length is read with a rule or beam compass: common practice, no source."""
 KNOWN = {"paper mark": 0.2, "picked point": 0.5, "corner": 1.0}
 """mm to which each kind of mark is known on the photograph: common practice, no source; of paper
 marks the document may know better."""
-CORNERS = ("lower left", "lower right", "upper right", "upper left")
+CORNERS = {
+    "lower left": (marked("the lower left corner"), marked("lower left")),
+    "lower right": (marked("the lower right corner"), marked("lower right")),
+    "upper right": (marked("the upper right corner"), marked("upper right")),
+    "upper left": (marked("the upper left corner"), marked("upper left")),
+}
+"""What each is called, and where there is little room."""
 
 
 @dataclass(frozen=True)
 class Reference:
-    """A mark that a person can find on a leaf: what it is called, its `kind` (one of KNOWN), its
-    `place` (leaf mm) and to how many mm that is known."""
+    """A mark that a person can find on a leaf: its `name` ("A", "point 3", one of CORNERS), its
+    `kind` (one of KNOWN), its `place` (leaf mm) and to how many mm that is known."""
 
     name: str
     kind: str
     place: Point
     known: float
+
+    @property
+    def said(self) -> str:
+        """What it is called."""
+        return word(CORNERS[self.name][0]) if self.kind == "corner" else self.brief
+
+    @property
+    def brief(self) -> str:
+        """The same where there is little room."""
+        if self.kind == "corner":
+            return word(CORNERS[self.name][1])
+        if self.kind == "picked point":
+            return say("point {number}", number=self.name.rpartition(" ")[2])
+        return self.name
 
 
 @dataclass(frozen=True)
@@ -69,11 +90,10 @@ class Hole:
     @property
     def said(self) -> Said:
         """How to come to it."""
-        values = {"a": self.a.name, "b": self.b.name}
         if self.by_distances:
             return Said(
-                "{near} from {a} and {far} from {b}, " + self.side + " of the line from {a} to {b}",
-                {**values, "near": self.near, "far": self.far},
+                CROSSED[self.side],
+                {"a": self.a.said, "b": self.b.said, "near": self.near, "far": self.far},
             )
         return self.square
 
@@ -81,11 +101,24 @@ class Hole:
     def square(self) -> Said:
         """How to come to it along and square off the line, as the strip does."""
         return Said(
-            "{along} from {a} " + ("along the line to" if self.along >= 0.0 else "away from")
-            + " {b}, then {square} square to the " + self.side,
-            {"a": self.a.name, "b": self.b.name, "along": abs(self.along),
+            SQUARE[self.along >= 0.0, self.side],
+            {"a": self.a.said, "b": self.b.said, "along": abs(self.along),
              "square": abs(self.beside)},
         )
+
+
+CROSSED = {
+    "left": marked("{near} from {a} and {far} from {b}, left of the line from {a} to {b}"),
+    "right": marked("{near} from {a} and {far} from {b}, right of the line from {a} to {b}"),
+}
+SQUARE = {
+    (True, "left"): marked("{along} from {a} along the line to {b}, then {square} square to the "
+                           "left"),
+    (True, "right"): marked("{along} from {a} along the line to {b}, then {square} square to the "
+                            "right"),
+    (False, "left"): marked("{along} from {a} away from {b}, then {square} square to the left"),
+    (False, "right"): marked("{along} from {a} away from {b}, then {square} square to the right"),
+}  # fmt: skip
 
 
 def references(
@@ -115,7 +148,7 @@ def _corners(outline: Any, known: float) -> tuple[Reference, ...]:
     found = []
     for name, way in zip(CORNERS, ((-1, -1), (1, -1), (1, 1), (-1, 1))):
         x, y = points[int(np.round(scaled @ way, 9).argmax())].tolist()
-        found.append(Reference(f"the {name} corner", "corner", (x, y), known))
+        found.append(Reference(name, "corner", (x, y), known))
     return tuple(found)
 
 

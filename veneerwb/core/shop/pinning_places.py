@@ -124,18 +124,22 @@ def _no_room(
         fits = pair is not None and math.dist(*pair) >= LEAST_APART
         low, high = (middle, high) if fits else (low, middle)
     values = {"stack": pile.name, "margin": margin, "clear": clear, "apart": LEAST_APART}
-    said = (
-        "In stack {stack} no two pins {apart} mm apart find room {margin} mm inside all leaves and "
-        "{clear} mm from the cuts; "
-    )
-    tabs = "glue tabs of veneer or card to the ends of every leaf and pin through them."
     if low > 0:
         return VeneerError(
             "no-room-for-pins",
-            said + "with {less} mm for both there is room: ask for that, move the cut, or " + tabs,
+            "In stack {stack} no two pins {apart} mm apart find room {margin} mm inside all leaves "
+            "and {clear} mm from the cuts; with {less} mm for both there is room: ask for that, "
+            "move the cut, or glue tabs of veneer or card to the ends of every leaf and pin "
+            "through them.",
             **values, less=low * STEP,
         )
-    return VeneerError("no-room-for-pins", said + "move the cut, or " + tabs, **values)
+    return VeneerError(
+        "no-room-for-pins",
+        "In stack {stack} no two pins {apart} mm apart find room {margin} mm inside all leaves and "
+        "{clear} mm from the cuts; move the cut, or glue tabs of veneer or card to the ends of "
+        "every leaf and pin through them.",
+        **values,
+    )
 
 
 def from_cuts(place: Point, pile: Pile, lines: Sequence[LineString]) -> float:

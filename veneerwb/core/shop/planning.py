@@ -23,6 +23,7 @@ from veneerwb.core.plane import LONGEST, TOUCH, Motion, positive, whole
 from veneerwb.core.shop.cost import MM2, MOST_TOPS, Factors
 from veneerwb.core.shop.room import ROOM
 from veneerwb.core.top import Top
+from veneerwb.words import marked
 
 BUNDLES = (24, 32)
 """Leaves of a usual bundle (two trade lexicons, secondary)."""
@@ -78,7 +79,7 @@ class Planning:
     def bundles(self, size: int) -> int | None:
         """How many bundles of `size` leaves do, no top laid across two of them; None where a bundle
         is too small for one top."""
-        size = whole("leaves of a bundle", size, 1, MOST_LEAVES)
+        size = whole(marked("leaves of a bundle"), size, 1, MOST_LEAVES)
         if self.each > size:
             return None
         runs = self.needed // self.each
@@ -117,7 +118,7 @@ def planned(
             "How many leaves this match takes follows from their width: give the width of the "
             "leaves to be had, or the number of strips.",
         )
-    wide = LONGEST if leaf_width is None else positive("leaf width", leaf_width)
+    wide = LONGEST if leaf_width is None else positive(marked("leaf width"), leaf_width)
     layout = recipe.lay(Stock(wide, LONGEST, MOST_LEAVES, THIN), top)
     found = planned_for(layout, spares, margin, tops, per_leaf)
     if leaf_width is not None and found.width > wide + TOUCH:
@@ -141,10 +142,10 @@ def planned_for(
     layout: Layout, spares: int = 0, margin: float = 10.0, tops: int = 1, per_leaf: int = 1
 ) -> Planning:
     """The same for a layout that is there, whatever its leaves measure."""
-    spares = whole("number of spare leaves", spares, 0, MOST_LEAVES)
-    margin = between("margin", margin, 0.0, MOST_OVERSIZE)
-    tops = whole("number of tops", tops, 1, MOST_TOPS)
-    per_leaf = whole("tops from each leaf", per_leaf, 1, tops)
+    spares = whole(marked("number of spare leaves"), spares, 0, MOST_LEAVES)
+    margin = between(marked("margin"), margin, 0.0, MOST_OVERSIZE)
+    tops = whole(marked("number of tops"), tops, 1, MOST_TOPS)
+    per_leaf = whole(marked("tops from each leaf"), per_leaf, 1, tops)
     spans = [_span(layout, way) for way in (0.0, 90.0)]
     across, along = (high - low for low, high in spans)
     at = getattr(layout.recipe, "placement", None)

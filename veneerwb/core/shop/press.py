@@ -22,8 +22,11 @@ from veneerwb.core.matches.asked import MOST_OVERSIZE, between
 from veneerwb.core.plane import TOUCH, finite, polar, positive, whole
 from veneerwb.core.shop.press_units import of_the_air, pressure
 from veneerwb.core.top import Top
+from veneerwb.words import marked, word
 
-AXES = (("right", 0.0), ("up", 90.0), ("left", 180.0), ("down", 270.0))
+AXES = (
+    (marked("right"), 0.0), (marked("up"), 90.0), (marked("left"), 180.0), (marked("down"), 270.0)
+)
 BAND, OFF_SEAM = 5.0, 5.0
 """mm: the least oversize that holds a pin, and how far from a seam it is set: common practice, no
 source."""
@@ -54,15 +57,22 @@ class Adhesive:
         for one in fields(self):
             value = getattr(self, one.name)
             if one.name in most and value is not None:
-                settled = between(one.name.replace("_", " "), value, 0.0, most[one.name])
+                settled = between(SOUGHT[one.name], value, 0.0, most[one.name])
                 object.__setattr__(self, one.name, settled)
 
     @property
     def missing(self) -> tuple[str, ...]:
         """What is still to be looked up."""
-        words = {"pressure": "pressure", "open_time": "open time", "press_time": "time in the "
-                 "press", "spread": "spread"}  # fmt: skip
-        return tuple(said for name, said in words.items() if getattr(self, name) is None)
+        return tuple(word(said) for name, said in SOUGHT.items() if getattr(self, name) is None)
+
+
+SOUGHT = {
+    "pressure": marked("pressure"),
+    "open_time": marked("open time"),
+    "press_time": marked("time in the press"),
+    "spread": marked("spread"),
+}
+"""What a maker's sheet is read for."""
 
 
 @dataclass(frozen=True)
@@ -77,10 +87,10 @@ class Platen:
     most: float | None = None
 
     def __post_init__(self) -> None:
-        _sized(self, "platen")
-        object.__setattr__(self, "rams", whole("number of rams", self.rams, 0, MOST_RAMS))
+        _sized(self, marked("platen width"), marked("platen length"))
+        object.__setattr__(self, "rams", whole(marked("number of rams"), self.rams, 0, MOST_RAMS))
         if self.rams:
-            object.__setattr__(self, "ram", positive("diameter of a ram", self.ram))
+            object.__setattr__(self, "ram", positive(marked("diameter of a ram"), self.ram))
         if self.most is not None:
             object.__setattr__(self, "most", pressure(self.most))
 
@@ -102,8 +112,8 @@ class Bag:
     altitude: float = 0.0
 
     def __post_init__(self) -> None:
-        _sized(self, "bag")
-        object.__setattr__(self, "altitude", finite("altitude", self.altitude))
+        _sized(self, marked("bag width"), marked("bag length"))
+        object.__setattr__(self, "altitude", finite(marked("altitude"), self.altitude))
         if self.pulls is not None:
             object.__setattr__(self, "pulls", pressure(self.pulls))
         of_the_air(self.altitude)
@@ -115,9 +125,10 @@ class Bag:
         return air if self.pulls is None else min(air, self.pulls)
 
 
-def _sized(press: Platen | Bag, what: str) -> None:
-    for name in ("width", "length"):
-        object.__setattr__(press, name, positive(f"{what} {name}", getattr(press, name)))
+def _sized(press: Platen | Bag, wide: str, long: str) -> None:
+    """Settles both sizes, which are called so."""
+    for name, said in (("width", wide), ("length", long)):
+        object.__setattr__(press, name, positive(said, getattr(press, name)))
 
 
 @dataclass(frozen=True)
@@ -241,11 +252,11 @@ def press_day(
 
     Raises VeneerError for numbers that cannot be.
     """
-    margin = between("margin", margin, 0.0, MOST_OVERSIZE)
+    margin = between(marked("margin"), margin, 0.0, MOST_OVERSIZE)
     over = float(getattr(layout.recipe, "oversize", 0.0)) if core_over is None else core_over
     panel = panel or layout.top
-    core = panel.grown(between("core's oversize", over, 0.0, MOST_OVERSIZE))
-    thickness = positive("thickness", thickness)
+    core = panel.grown(between(marked("core's oversize"), over, 0.0, MOST_OVERSIZE))
+    thickness = positive(marked("thickness"), thickness)
     thickness = max(thickness, build_up.thickness) if build_up else thickness
     blanks = [piece.blank_edge for piece in layout.pieces]
     runs = _Runs(panel.edge, blanks if panel is layout.top else [*blanks, core], core)

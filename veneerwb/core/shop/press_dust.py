@@ -12,14 +12,23 @@ named is not thereby harmless.
 from __future__ import annotations
 
 from veneerwb.core.wood import words
+from veneerwb.words import marked, say, word
 
 SENSITISING = (
-    "beech", "birch", "blackwood", "boxwood", "cocobolo", "cypress, bald", "ebony",
-    "goncalo alves", "greenheart", "iroko", "mahogany", "mansonia", "maple, spalted", "myrtle",
-    "oak", "obeche", "olivewood", "opepe", "padauk", "pau ferro", "redwood", "rosewood",
-    "sassafras", "spruce", "teak", "walnut, black", "wenge", "western red cedar", "zebrawood",
+    "beech", "birch", "blackwood", "boxwood", "cocobolo", marked("cypress, bald"), "ebony",
+    marked(
+        "goncalo alves"
+    ), "greenheart", "iroko", "mahogany", "mansonia", marked(
+        "maple, spalted"
+    ), "myrtle",
+    "oak", "obeche", "olivewood", "opepe", "padauk", marked("pau ferro"), "redwood", "rosewood",
+    "sassafras", "spruce", "teak", marked(
+        "walnut, black"
+    ), "wenge", marked(
+        "western red cedar"
+    ), "zebrawood",
 )  # fmt: skip
-LIMITS = (
+LIMITS = marked(
     "Limits in air (check the current text): wood dust, NIOSH 1 mg/m3; OSHA 29 CFR 1910.1000 as "
     "particulates 15 mg/m3 total, 5 respirable."
 )
@@ -36,18 +45,23 @@ def dust_caution(species: str) -> str:
     """What is to be said of the dust of a wood ("": not known which)."""
     name = named_as(species)
     if name:
-        said = (
-            f"this wood ({species}) is named among the sensitising ones ({name}): once sensitised, "
-            "a body answers to the least trace of it with skin, nose or asthma."
+        return say(
+            "Dust: this wood ({species}) is named among the sensitising ones ({name}): once "
+            "sensitised, a body answers to the least trace of it with skin, nose or asthma. Wood "
+            "dust of any kind can bring asthma, that of hardwoods cancer of the nose. Draw it off "
+            "where it is made, wear a fitted mask, do not blow or sweep it.",
+            species=species, name=name,
+        )  # fmt: skip
+    if species:
+        return say(
+            "Dust: {species} is not named in the list of sensitising woods used here, which is not "
+            "complete: take it as one until you know better. Wood dust of any kind can bring "
+            "asthma, that of hardwoods cancer of the nose. Draw it off where it is made, wear a "
+            "fitted mask, do not blow or sweep it.",
+            species=species,
         )
-    elif species:
-        said = (
-            f"{species} is not named in the list of sensitising woods used here, which is not "
-            "complete: take it as one until you know better."
-        )
-    else:
-        said = "which wood this is was not entered: take it as a sensitising one."
-    return (
-        f"Dust: {said} Wood dust of any kind can bring asthma, that of hardwoods cancer of the "
-        "nose. Draw it off where it is made, wear a fitted mask, do not blow or sweep it."
+    return word(
+        "Dust: which wood this is was not entered: take it as a sensitising one. Wood dust of any "
+        "kind can bring asthma, that of hardwoods cancer of the nose. Draw it off where it is "
+        "made, wear a fitted mask, do not blow or sweep it."
     )

@@ -13,6 +13,7 @@ from types import MappingProxyType
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.plane import choice, finite
+from veneerwb.words import marked
 
 _PSI = 4.4482216152605 / 0.64516
 KPA: Mapping[str, float] = MappingProxyType(
@@ -40,12 +41,12 @@ MOST = 1e5
 
 def kpa(value: float, unit: str) -> float:
     """A pressure in kPa; VeneerError for a unit that is none, or no pressure."""
-    return pressure(value) * KPA[choice("unit of pressure", unit, UNITS)]
+    return pressure(value) * KPA[choice(marked("unit of pressure"), unit, UNITS)]
 
 
 def in_unit(value: float, unit: str) -> float:
     """kPa in a unit."""
-    return value / KPA[choice("unit of pressure", unit, UNITS)]
+    return value / KPA[choice(marked("unit of pressure"), unit, UNITS)]
 
 
 def written(value: float, unit: str) -> str:
@@ -55,7 +56,7 @@ def written(value: float, unit: str) -> str:
 
 def pressure(value: float) -> float:
     """A pressure from 0 to MOST; else VeneerError."""
-    number = finite("pressure", value)
+    number = finite(marked("pressure"), value)
     if not 0.0 <= number <= MOST:
         raise VeneerError(
             "out-of-range", "The pressure cannot be {value}; give a number from 0 to {most}.",
@@ -67,7 +68,7 @@ def pressure(value: float) -> float:
 def of_the_air(altitude: float) -> float:
     """kPa of the standard air so many m above the sea: P0 (1 - h / 44330.8)^5.255876, 288.15 K over
     6.5 K a km (U.S. Standard Atmosphere, 1976, up to 11 km). Weather moves it by a few per cent."""
-    height = finite("altitude", altitude)
+    height = finite(marked("altitude"), altitude)
     if not -500.0 <= height <= HIGHEST:
         raise VeneerError(
             "out-of-range",

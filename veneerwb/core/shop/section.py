@@ -13,6 +13,7 @@ from veneerwb.core import edge as edges
 from veneerwb.core.buildup import PanelPart
 from veneerwb.core.buildup.panel import THROUGH
 from veneerwb.core.shop.built import Built
+from veneerwb.words import marked, say, word
 
 ASIDE = 0.013
 """Share of the top's height by which the cut runs beside the centre, so as to run in no joint."""
@@ -95,11 +96,11 @@ def _layers(built: Built, bottom: float) -> list[Layer]:
     """One row for each item of each layer, from the show face down; what goes through all last."""
     rows: dict[tuple[str, str], Layer] = {}
     for part in sorted(built.parts, key=lambda p: (p.layer == THROUGH, -p.z[1])):
-        name = {"field": "show face: field"}.get(part.item, part.item)
-        if part.item in ("border", "stringing line", "inlay"):
-            name = f"show face: {part.item}"
+        name = word(part.item)
+        if part.item in ("field", "border", "stringing line", "inlay"):
+            name = say("show face: {part}", part=name)
         if part.layer == THROUGH:
-            name = f"{part.item}, over all layers"
+            name = say("{part}, over all layers", part=word(part.item))
         z = (part.z[0] - bottom, part.z[1] - bottom)
         row = Layer(name, part.material, part.thickness, _grain(built, part), part.item, z)
         rows.setdefault((part.item, part.layer), row)
@@ -109,13 +110,17 @@ def _layers(built: Built, bottom: float) -> list[Layer]:
 def _grain(built: Built, part: PanelPart) -> str:
     border = built.build_up.border
     if part.item == "border" and border:
-        return f"{border.grain} the edge"
+        return word(ALONG if border.grain == "along" else ACROSS)
     if part.item in ("lipping", "stringing line"):
-        return "along the edge"
+        return word(ALONG)
     if part.grain is None:
-        return "see the plan"
+        return word("see the plan")
     if part.item == "core" and not built.build_up.core.solid:
-        return "sheet goods"
+        return word("sheet goods")
     turn = part.grain % 180.0
-    plain = {0.0: "along x", 90.0: "across x"}
-    return plain.get(round(turn, 6), f"{turn:.4g}\N{DEGREE SIGN} from x")
+    if round(turn, 6) in (0.0, 90.0):
+        return word("across x") if turn > 45.0 else word("along x")
+    return say("{turn:.4g}\N{DEGREE SIGN} from x", turn=turn)
+
+
+ALONG, ACROSS = marked("along the edge"), marked("across the edge")

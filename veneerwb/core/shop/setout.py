@@ -14,6 +14,7 @@ from dataclasses import dataclass
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.plane import LONGEST, positive, tand
+from veneerwb.words import marked
 
 STEP = 500.0
 """mm: a chosen base is a multiple of this."""
@@ -43,5 +44,7 @@ def set_out(angle: float, side: float, base: float = 0.0) -> SetOut:
             value=base,
             most=LONGEST,
         )
-    chosen = positive("base of the set-out", base) if base else STEP * math.ceil(side / STEP - 1e-9)
+    chosen = positive(marked(
+        "base of the set-out"
+    ), base) if base else STEP * math.ceil(side / STEP - 1e-9)
     return SetOut(angle, chosen)

@@ -16,8 +16,7 @@ from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rings import Rings
 from veneerwb.core.shop import sheet_figures as figures
 from veneerwb.core.shop import sheet_frame as frame
-from veneerwb.core.shop.counted import counted
-from veneerwb.core.shop.cutlist import CAUTION, Row, rows
+from veneerwb.core.shop.cutlist import Row, rows
 from veneerwb.core.shop.drawn import (
     THIN,
     Drawing,
@@ -27,26 +26,26 @@ from veneerwb.core.shop.lettering import (
     PITCH,
     PLAIN,
     SMALL,
-    degrees,
     fitted,
-    length,
     paragraphs,
-    runs,
     width,
     wrapped,
 )
-from veneerwb.core.shop.lot_lines import lot_line
 from veneerwb.core.shop.scales import Scale
 from veneerwb.core.shop.setout import SetOut, set_out
 from veneerwb.core.shop.sheet_frame import Box
-from veneerwb.core.shop.wedge import Wedge, is_ring, kinds
-
-CAUTIONS = (
-    CAUTION,
-    "Lay all positions out dry, in order, show face up, and judge every seam in raking light "
-    "before glue is mixed.",
-    "Before you cut, compare the revision mark with the model's: paper with another mark is stale.",
+from veneerwb.core.shop.sheet_words import (
+    CAUTIONS,
+    kind,
+    legend,
+    names,
+    set_out_words,
+    size,
+    wedge_heading,
+    wedge_note,
 )
+from veneerwb.core.shop.wedge import Wedge, is_ring, kinds
+from veneerwb.words import marked, say, word
 
 
 @dataclass(frozen=True)
@@ -121,8 +120,8 @@ def sheet(layout: Layout, facts: Facts, pictured: bool = True) -> Sheet:
     """The sheet of a layout. `pictured`: room for the preview is wanted."""
     alike, listed = kinds(layout.pieces) if is_ring(layout) else [], rows(layout)
     table, columns, bottom = _table(listed)
-    named = [_kind(name, w) for name, w in zip(_names(), alike)] if len(alike) > 1 else []
-    note = _below(bottom, _wedge_note(layout, alike, listed), named)
+    named = [kind(name, w) for name, w in zip(names(), alike)] if len(alike) > 1 else []
+    note = _below(bottom, wedge_note(layout, alike, listed), named)
     left, right, low = frame.LIST, frame.PLAN, frame.LIST.y
     wedge, offsets = Drawing(left.wide, 1.0), Drawing(frame.SET_OUT.wide, frame.SET_OUT.high)
     wedge_scale = base = None
@@ -139,12 +138,15 @@ def sheet(layout: Layout, facts: Facts, pictured: bool = True) -> Sheet:
         "table": table,
         "title block": figure(title, frame.TITLE_BLOCK.x, frame.TITLE_BLOCK.y),
     }
-    ways = f"{len(layout.pieces)} {'ways' if alike else 'pieces'}"
-    called = (f"Wedge{_letter(alike)}, scale {wedge_scale}",) if alike else ()
+    count = len(layout.pieces)
+    ways = say("{count} ways", count=count) if alike else say("{count} pieces", count=count)
+    heading = (wedge_heading(alike, wedge_scale),) if alike else ()
     texts = {
         "heading": Text(frame.HEADING.x, frame.HEADING.top, (ways,), LARGE),
-        "notes": _block(frame.NOTES, [*_legend(layout, scale), *CAUTIONS, *facts.findings]),
-        "wedge heading": Text(note.x, note.top + 6.0, called, PLAIN),
+        "notes": _block(
+            frame.NOTES, [*legend(layout, scale), *map(word, CAUTIONS), *facts.findings]
+        ),
+        "wedge heading": Text(note.x, note.top + 6.0, heading, PLAIN),
         "wedge note": note,
         "set-out note": _set_out_note(base) if base else _block(frame.SET_OUT_NOTE, []),
         **columns,
@@ -169,9 +171,14 @@ def _below(bottom: float, words: Sequence[str], named: Sequence[str]) -> Text:
 def _kinds_said(named: Sequence[str], shown: int) -> list[str]:
     if not named:
         return []
-    more = f"; {len(named) - shown} more, see the cut list" if shown < len(named) else ""
     some = "; ".join(named[:shown])
-    return [f"{len(named)} kinds (lower seam, rim, upper seam): {some}{more}."]
+    if shown < len(named):
+        return [say(
+            "{count} kinds (lower seam, rim, upper seam): {some}; {more} more, see the cut list.",
+            count=len(named), some=some, more=len(named) - shown,
+        )]  # fmt: skip
+    return [say("{count} kinds (lower seam, rim, upper seam): {some}.", count=len(named),
+                some=some)]  # fmt: skip
 
 
 def _picture_box(top: float) -> Box:
@@ -188,67 +195,12 @@ def _block(box: Box, texts: Sequence[str], height: float = SMALL) -> Text:
         lines += ["", *wrapped(text, box.wide, height)]
     most = int(box.high / (PITCH * height))
     if len(lines) - 1 > most:
-        lines = [*lines[:most], "More in the model."]
+        lines = [*lines[:most], word("More in the model.")]
     return Text(box.x, box.top, tuple(lines[1:]), height)
 
 
-def _legend(layout: Layout, scale: Scale) -> list[str]:
-    turned = any(piece.turned for piece in layout.pieces)
-    return [
-        f"Plan, scale {scale}.",
-        "Seen from the show face.",
-        f"Positions run {counted(layout)}.",
-        "Underlined: the leaf is turned over, its back is shown."
-        if turned
-        else "No leaf is turned over.",
-        *filter(None, [lot_line(layout)]),
-    ]
-
-
-def _kind(name: str, one: Wedge) -> str:
-    lower, upper = map(length, one.sides)
-    return f"{name} at {runs(one.positions)}: {lower}, {_rim(one)}, {upper}"
-
-
-def _rim(one: Wedge) -> str:
-    return " + ".join(map(length, one.flats)) or f"chord {length(one.chord)}"
-
-
-def _names() -> list[str]:
-    letters = "ABCDEFGHJKLMNPQRSTUVWXYZ"
-    return [*letters, *(a + b for a in letters for b in letters)]
-
-
-def _letter(alike: Sequence[Wedge]) -> str:
-    return f" {_names()[0]}" if len(alike) > 1 else ""
-
-
-def _wedge_note(layout: Layout, alike: Sequence[Wedge], listed: Sequence[Row]) -> list[str]:
-    if not alike:
-        return []
-    one = alike[0]
-    row = listed[one.positions[0] - 1]
-    which = f"position{'s' * (len(one.positions) > 1)} {runs(one.positions)}"
-    which = "all positions" if len(alike) == 1 else which
-    rim = f" Rim from the lower seam: {_rim(one)}." if len(alike) == 1 < len(one.flats) else ""
-    state = "As trimmed" if len(alike) > 1 and layout.cut_as == "stack" else "As cut"
-    return [
-        f"For {which}. {state}, seen from the face of the leaf.{rim}",
-        f"Net {length(row.net_across)} x {length(row.net_along)}, "
-        f"blank {length(row.blank_across)} x {length(row.blank_along)}, across x along the grain.",
-    ]
-
-
 def _set_out_note(base: SetOut) -> Text:
-    return _block(
-        frame.SET_OUT_NOTE,
-        [
-            f"Set-out of {degrees(base.angle)}, not to scale.",
-            f"On a straight line mark {length(base.base)} from the tip. There square off "
-            f"{length(base.offset)} to both sides. The seams run from the tip through the two "
-            "marks.",
-        ],
-    )
+    return _block(frame.SET_OUT_NOTE, set_out_words(base))
 
 
 # --- cut list -----------------------------------------------------------------------------------
@@ -256,11 +208,11 @@ def _set_out_note(base: SetOut) -> Text:
 BLOCK = 89.0
 """mm: the width of one of the list's two blocks."""
 COLUMNS = {
-    "position": (0.0, "", "pos."),
-    "leaf": (11.0, "", "leaf"),
-    "side": (21.0, "side", "up"),
-    "net": (33.0, "net size", "across x along"),
-    "blank": (61.0, "blank size", "across x along"),
+    "position": (0.0, "", marked("pos.")),
+    "leaf": (11.0, "", marked("leaf")),
+    "side": (21.0, marked("side"), marked("up")),
+    "net": (33.0, marked("net size"), marked("across x along")),
+    "blank": (61.0, marked("blank size"), marked("across x along")),
 }
 """The columns of a block by role: place in it, two lines of heading."""
 LEAST_PICTURE, LARGEST_PICTURE, LEAST_WEDGE = 70.0, 120.0, 56.0
@@ -275,14 +227,17 @@ def _table(listed: Sequence[Row]) -> tuple[Figure, dict[str, Text], float]:
     top, clear = box.top - 6.0, 0.5 * (pitch - SMALL)
     high = pitch * (half + 2) + 2.0
     rules = Drawing(box.wide, high)
-    texts = {"list heading": Text(box.x, box.top, ("Cut list, sizes of the pieces in mm",))}
+    texts = {"list heading": Text(box.x, box.top, (word("Cut list, sizes of the pieces in mm"),))}
     for k, part in enumerate((listed[:half], listed[half:])):
         x = k * BLOCK
         foot = high - 1.5 - pitch * (len(part) + 2) + clear
         for y in (high - 0.3, high - 1.5 - 2.0 * pitch + clear, foot):
             rules.line((x, y), (min(x + BLOCK - 3.0, rules.wide), y), THIN)
+        taken = 0.0
         for role, (place, *heading) in COLUMNS.items():
-            lines = (*heading, *(_entry(role, row) for row in part))
+            lines = (*map(word, heading), *(_entry(role, row) for row in part))
+            place = max(place, taken)  # words of another language may be longer
+            taken = place + max(width(line, SMALL) for line in lines) + 1.5
             texts[f"{role} {k + 1}"] = Text(box.x + x + place, top, lines)
     return figure(rules, box.x, top + 1.5 - high), texts, top + 1.5 - high
 
@@ -291,9 +246,9 @@ def _entry(role: str, row: Row) -> str:
     return {
         "position": str(row.position),
         "leaf": str(row.leaf),
-        "side": row.side_up,
-        "net": f"{length(row.net_across)} x {length(row.net_along)}",
-        "blank": f"{length(row.blank_across)} x {length(row.blank_along)}",
+        "side": word(row.side_up),
+        "net": size(row.net_across, row.net_along),
+        "blank": size(row.blank_across, row.blank_along),
     }[role]
 
 
@@ -332,6 +287,7 @@ def _title(layout: Layout, facts: Facts, scale: Scale, wedge_scale: Scale | None
     }
     block = frame.TITLE_BLOCK
     drawing = Drawing(block.wide, block.high)
+    _translated_labels(drawing, block)
     for role, text in values.items():
         if not text.strip():
             continue
@@ -344,6 +300,20 @@ def _title(layout: Layout, facts: Facts, scale: Scale, wedge_scale: Scale | None
     return drawing
 
 
+def _translated_labels(drawing: Drawing, block: Box) -> None:
+    """The form itself has its labels in English; where another language is spoken they are covered
+    by what they are called there."""
+    for role, (label, _, _, _) in frame.CELLS.items():
+        told = word(label)
+        if told == label:
+            continue
+        box, high = frame.cell(role), frame.LABEL
+        x, y = box.x - block.x + 1.2, box.top - block.y - 1.2 - high
+        drawing.rectangle(Box(x, y - 0.5, width(label, high), high + 0.9), 0.0, "#ffffff")
+        height = min(high, high * (box.wide - 2.4) / width(told, high))
+        drawing.text((x, y), told, height, anchor="start")
+
+
 def _ways(how: Any) -> str:
     if isinstance(how, Rings):
         return f"{how.inner.ways} + {how.outer.ways}"
@@ -353,7 +323,7 @@ def _ways(how: Any) -> str:
 def _entered(text: str, room: float, height: float) -> tuple[list[str], float]:
     """`text` as it stands in a field: on one line, or on two of small letters where it is long."""
     broken = wrapped(text, room, SMALL)
-    if len(broken) == 1:
+    if len(broken) <= 1:
         line, height = fitted(text, room, height)
         return [line], height
     return [broken[0], fitted(" ".join(broken[1:]), room, SMALL)[0]], SMALL
@@ -362,5 +332,9 @@ def _entered(text: str, room: float, height: float) -> tuple[list[str], float]:
 def stale(reason: str) -> Text:
     """The note on a page that does not show the match as it is; empty if there is no reason."""
     box = frame.STALE
-    lines = paragraphs([f"NOT UP TO DATE: {reason}"], box.wide, SMALL)[:2] if reason else []
+    lines = (
+        paragraphs([say("NOT UP TO DATE: {reason}", reason=reason)], box.wide, SMALL)[:2]
+        if reason
+        else []
+    )
     return Text(box.x, box.top, tuple(lines))

@@ -24,6 +24,7 @@ from veneerwb.core.shop.lettering import PLAIN, SMALL, degrees, length, width
 from veneerwb.core.shop.scales import Scale, scale_for
 from veneerwb.core.shop.setout import SetOut
 from veneerwb.core.shop.wedge import Wedge, is_ring
+from veneerwb.words import say, word
 
 # --- plan ---------------------------------------------------------------------------------------
 
@@ -221,12 +222,14 @@ def _rim(drawing: Drawing, one: Wedge, net: edges.Edge, blank: edges.Edge) -> No
         level = edges.extent(blank, 90.0)[1]
         apex = edges.extent(net, 0.0)[1]
         drawing.line((apex, (low[1] + high[1]) / 2.0 + 1.0), (apex, level + 1.0))
-        drawing.distance((high[0], level), (apex, level), f"rise {length(one.rise)}", 6.0)
+        drawing.distance(
+            (high[0], level), (apex, level), say("rise {length}", length=length(one.rise)), 6.0
+        )
     if one.oversize > 1e-6:
         above = low[0] < high[0] - 0.1  # or the shelf would meet the chord's extension line
         x, y = blank[-1].start if above else blank[0].end
         shelf = (x + 3.5, y + (7.0 if above else -7.0))
-        drawing.leader((x, y), shelf, f"oversize {length(one.oversize)}")
+        drawing.leader((x, y), shelf, say("oversize {length}", length=length(one.oversize)))
 
 
 def _tip_angle(drawing: Drawing, one: Wedge, tip: Point, side: float) -> float:
@@ -267,7 +270,7 @@ def _grain(drawing: Drawing, turn: float) -> None:
     level = math.remainder(turn, 180.0)
     level = level + 180.0 if level <= -90.0 + 1e-6 else level
     x, y = polar(1.2, level + 90.0)
-    drawing.text((middle[0] + x, middle[1] + y), "grain", turn=level)
+    drawing.text((middle[0] + x, middle[1] + y), word("grain"), turn=level)
 
 
 # --- set-out ------------------------------------------------------------------------------------
@@ -292,7 +295,9 @@ def set_out(one: SetOut, wide: float, high: float) -> Drawing:
         _offset(drawing, (end[0] + 8.0, middle), sign * rise, mark, length(one.offset))
     drawing.line((tip[0], middle - 1.0), (tip[0], middle - rise - 1.0), THIN)
     low = middle - rise
-    drawing.distance((tip[0], low), (end[0], low), f"base {length(one.base)}", -6.0)
+    drawing.distance(
+        (tip[0], low), (end[0], low), say("base {length}", length=length(one.base)), -6.0
+    )
     return drawing
 
 

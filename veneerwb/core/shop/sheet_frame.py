@@ -16,6 +16,7 @@ from veneerwb.core.shop.drawn import (
 from veneerwb.core.shop.drawn_svg import CAPITAL
 from veneerwb.core.shop.lettering import FONT
 from veneerwb.core.shop.paper import Box
+from veneerwb.words import marked
 
 PAPER = Box(0.0, 0.0, 420.0, 297.0)
 FRAME = Box(20.0, 10.0, 390.0, 277.0)
@@ -40,19 +41,19 @@ LABEL = 1.8
 """mm: height of the letters that say what a field of the title block holds."""
 ROW = 12.0
 CELLS = {
-    "title": ("Title", 0, 0.0, 112.0),
-    "drawn by": ("Drawn by", 0, 112.0, 40.0),
-    "date": ("Date of this layout", 0, 152.0, 28.0),
-    "top": ("Top", 1, 0.0, 66.0),
-    "ways": ("Ways", 1, 66.0, 16.0),
-    "match": ("Match, order", 1, 82.0, 44.0),
-    "bundle": ("Bundle", 1, 126.0, 54.0),
-    "thickness": ("Leaf thickness", 2, 0.0, 30.0),
-    "scale": ("Scale of plan", 2, 30.0, 26.0),
-    "wedge scale": ("Scale of wedge", 2, 56.0, 26.0),
-    "units": ("Dimensions in", 2, 82.0, 26.0),
-    "revision": ("Revision mark", 2, 108.0, 36.0),
-    "sheet": ("Sheet", 2, 144.0, 36.0),
+    "title": (marked("Title"), 0, 0.0, 112.0),
+    "drawn by": (marked("Drawn by"), 0, 112.0, 40.0),
+    "date": (marked("Date of this layout"), 0, 152.0, 28.0),
+    "top": (marked("Top"), 1, 0.0, 66.0),
+    "ways": (marked("Ways"), 1, 66.0, 16.0),
+    "match": (marked("Match, order"), 1, 82.0, 44.0),
+    "bundle": (marked("Bundle"), 1, 126.0, 54.0),
+    "thickness": (marked("Leaf thickness"), 2, 0.0, 30.0),
+    "scale": (marked("Scale of plan"), 2, 30.0, 26.0),
+    "wedge scale": (marked("Scale of wedge"), 2, 56.0, 26.0),
+    "units": (marked("Dimensions in"), 2, 82.0, 26.0),
+    "revision": (marked("Revision mark"), 2, 108.0, 36.0),
+    "sheet": (marked("Sheet"), 2, 144.0, 36.0),
 }
 """Fields of the title block by role: label, row from the top, place and width, mm."""
 

@@ -14,11 +14,13 @@ from dataclasses import dataclass
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout
+from veneerwb.core.listing import all_of
 from veneerwb.core.matches.end import End
 from veneerwb.core.matches.quarters import Quarters
 from veneerwb.core.matches.rings import Rings
 from veneerwb.core.shop.taping_seen import ALIKE, COLOURS, SURFACES, Seen, by_surfaces
 from veneerwb.core.shop.taping_tree import Assembly, Candidate, Tree, units_of
+from veneerwb.words import marked, say, word
 
 LAY, TAPE, TRUE, CLOSE = "lay", "tape", "true", "close"
 """Kinds of steps: laid out dry, taped, edges trued, the last joint closed."""
@@ -171,7 +173,7 @@ def _no_such_joint(
         "{could}." if could else "The pieces of this top leave no choice of the last joint.",
         a=close[0],
         b=close[1],
-        could=", ".join(f"{a} and {b}" for a, b in sorted(set(could))),
+        could=", ".join(all_of([str(a), str(b)]) for a, b in sorted(set(could))),
     )
 
 
@@ -183,7 +185,7 @@ def _steps(layout: Layout, roots: Sequence[Assembly], quarters: bool) -> Iterato
         step for root in roots for step in _flow(layout, root, _Titles(layout, root), quarters)
     ]
     everything = tuple((piece.position,) for piece in layout.pieces)
-    yield Step(1, LAY, "Lay out", (), everything, (), ())
+    yield Step(1, LAY, word("Lay out"), (), everything, (), ())
     for number, (kind, title, made, groups, closed) in enumerate(flow, start=2):
         closes = tuple(k for one in made for k in one.seams)
         if kind == TRUE:
@@ -249,9 +251,7 @@ class _Titles:
         return len({self._units[p][0] for p in one.positions})
 
     def of(self, made: Sequence[Assembly]) -> str:
-        names = list(dict.fromkeys(self._name(one) for one in made))
-        said = " and ".join([names[0], *(name[0].lower() + name[1:] for name in names[1:])])
-        return self._of_ring(made[0], said)
+        return self._of_ring(made[0], all_of(list(dict.fromkeys(map(self._name, made)))))
 
     def has_quarters(self, root: Assembly) -> bool:
         """Whether it is a ring whose halves are each made of two quarters, in one step."""
@@ -263,13 +263,16 @@ class _Titles:
 
     def truing(self, one: Assembly, what: str = "halves") -> str:
         what = "rows" if isinstance(self._recipe, End) else what
-        return self._of_ring(one, f"True the {what}")
+        return self._of_ring(one, word(TRUED[what]))
 
     def _of_ring(self, one: Assembly, said: str) -> str:
-        if not isinstance(self._recipe, Rings) or self.rings(one) > 1:
-            return said
-        ring = ("Inner field", "Outer band")[self._units[one.positions[0]][0]]
-        return f"{ring}: {said[0].lower()}{said[1:]}"
+        if isinstance(self._recipe, Rings) and self.rings(one) == 1:
+            inner = self._units[one.positions[0]][0] == 0
+            return (
+                say("Inner field: {step}", step=said) if inner
+                else say("Outer band: {step}", step=said)
+            )  # fmt: skip
+        return said[0].upper() + said[1:]
 
     def _name(self, one: Assembly) -> str:
         units = {self._units[p] for p in one.positions}
@@ -279,32 +282,41 @@ class _Titles:
         if one is self._root:
             return self._last(one)
         if isinstance(self._recipe, End) and any(one is part for part in self._root.parts):
-            return "Rows"
+            return word("rows")
         return _counted(len(one.positions))
 
     def _last(self, one: Assembly) -> str:
         if isinstance(self._recipe, Rings):
-            return "Both rings"
+            return word("both rings")
         if isinstance(self._recipe, End):
-            return "Cross joint"
-        return "Centre joint" if isinstance(self._recipe, Quarters) else "Last joint"
+            return word("cross joint")
+        return word("centre joint") if isinstance(self._recipe, Quarters) else word("last joint")
 
     def _in_ring(self, one: Assembly, count: int, ways: int) -> str:
         if count == 1:
             whole = len(one.positions) == self._sizes[self._units[one.positions[0]]]
-            return "Wedges from strips" if whole else "Strips"
+            return word("wedges from strips") if whole else word("strips")
         if count == ways:
             if len(one.parts) == 1:
-                return "Last seam"
-            return "Last joint" if ways % 2 == 0 else "Both runs"
-        share = {2: "halves", 4: "quarters"}.get(ways // count if ways % count == 0 else 0, "")
-        if count == 2:
-            return f"Pairs, the {share}" if share else "Pairs"
-        return share.capitalize() or _counted(count)
+                return word("last seam")
+            return word("last joint") if ways % 2 == 0 else word("both runs")
+        parts = ways // count if ways % count == 0 else 0
+        if parts in SHARES:
+            return word((PAIRED if count == 2 else SHARES)[parts])
+        return _counted(count)
+
+
+TRUED = {
+    "halves": marked("true the halves"), "quarters": marked("true the quarters"),
+    "rows": marked("true the rows"),
+}
+SHARES = {2: marked("halves"), 4: marked("quarters")}
+PAIRED = {2: marked("pairs, the halves"), 4: marked("pairs, the quarters")}
+"""What steps are called; the first letter of a line is made a capital."""
 
 
 def _counted(count: int) -> str:
-    return "Pairs" if count == 2 else f"Runs of {count}"
+    return word("pairs") if count == 2 else say("runs of {count}", count=count)
 
 
 def named(positions: Sequence[int]) -> str:

@@ -63,7 +63,7 @@ class Template:
     `positions`, `leaves` and `turned` (those of the positions that show the back) are what it
     serves. `tool` is the width in mm of what cuts, 0 where that does not matter. `number` is that
     of the cut, or of the first piece. `base` in mm is what the angle is set out over, 0 where that
-    is not chosen.
+    is not chosen. `title` names its files, `shown` is what it is called on paper.
     """
 
     kind: str
@@ -87,6 +87,7 @@ class Template:
     revision: str
     rests: str = ""
     base: float = 0.0
+    shown: str = ""
 
     @property
     def code(self) -> str:

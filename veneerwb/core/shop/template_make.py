@@ -30,6 +30,7 @@ from veneerwb.core.shop.lettering import runs
 from veneerwb.core.shop.template import BACK, FACE, PIECE, SINGLE, STACK, Pin, Template, axis_of
 from veneerwb.core.shop.template_over import EXACT, Over, cut_over, overs_for, seams_of, tip_of
 from veneerwb.core.shop.template_union import unions
+from veneerwb.words import filled, marked, word
 
 if TYPE_CHECKING:
     from veneerwb.core.shop.cutting_piles import Pile
@@ -87,8 +88,8 @@ def templates(
 
     VeneerError for overs that cannot be cut.
     """
-    wide = between("width of the tool", tool, 0.0, MOST_TOOL)
-    long = between("base of the set-out", base, 0.0, LONGEST)
+    wide = between(marked("width of the tool"), tool, 0.0, MOST_TOOL)
+    long = between(marked("base of the set-out"), base, 0.0, LONGEST)
     maker = _Maker(layout, overs, wide, singly, name or layout.top.name, rests, long)
     at_once = cuts or [StackCut(cut.pieces) for cut in layout.cuts]
     return maker.single(at_once) if singly else maker.stack(at_once)
@@ -104,9 +105,35 @@ def outlines_over(
     found = []
     for outline, served in _groups(pieces):
         frame, tip = maker._frame(outline, served)
-        cut = maker._over(edges.moved(outline, frame), tip and frame.point(tip), "The cut")
+        cut = maker._over(edges.moved(outline, frame), tip and frame.point(tip), word("The cut"))
         found.append((outline, edges.moved(cut, frame.inverse()), served))
     return found
+
+
+_Title = tuple[str, str]
+
+
+def _both_titles(template: str, values: Mapping[str, object]) -> _Title:
+    return filled(template, values), filled(word(template), values)
+
+
+def _title_of(stacks: Sequence[str], k: int = 1, count: int = 1) -> _Title:
+    """What the template of a cut is called, in files and on paper: the `k`-th of `count`, of stacks
+    with these letters."""
+    letters = sorted(set(filter(None, stacks)), key=lambda name: (len(name), name))
+    many = "many" if len(letters) > 1 else "one" if letters else "none"
+    values = {"number": k, "count": count, "stack": ", ".join(letters)}
+    return _both_titles(TITLES[count > 1, many], values)
+
+
+TITLES = {
+    (False, "none"): marked("Template of the cut"),
+    (False, "one"): marked("Template of the cut, stack {stack}"),
+    (False, "many"): marked("Template of the cut, stacks {stack}"),
+    (True, "none"): marked("Template of the cut {number} of {count}"),
+    (True, "one"): marked("Template of the cut {number} of {count}, stack {stack}"),
+    (True, "many"): marked("Template of the cut {number} of {count}, stacks {stack}"),
+}
 
 
 @dataclass(frozen=True)
@@ -125,8 +152,7 @@ class _Maker:
         groups = [(cut, *group) for cut, served in cuts for group in _groups(served)]
         kinds: list[tuple[Template, list[str]]] = []
         for cut, outline, served in groups:
-            title = "Template of the cut" + (f", stack {cut.stack}" if cut.stack else "")
-            made = self._made(STACK, 0, title, outline, served, served, cut.pins)
+            made = self._made(STACK, 0, _title_of([cut.stack]), outline, served, served, cut.pins)
             known = next((k for k, (one, _) in enumerate(kinds) if _serves_too(one, made)), None)
             if known is None:
                 kinds.append((made, [cut.stack]))
@@ -135,11 +161,8 @@ class _Maker:
                 kinds[known] = _both(one, made), [*letters, cut.stack]
         found = []
         for k, (one, letters) in enumerate(kinds, start=1):
-            title = "Template of the cut" + (f" {k} of {len(kinds)}" if len(kinds) > 1 else "")
-            letters = sorted(set(filter(None, letters)), key=lambda name: (len(name), name))
-            title += f", stack{'s' if len(letters) > 1 else ''} {', '.join(letters)}" if letters \
-                else ""
-            found.append(replace(one, number=k, title=title))
+            title = _title_of(letters, k, len(kinds))
+            found.append(replace(one, number=k, title=title[0], shown=title[1]))
         differing = [p for _, served in cuts if len(_kinds(map(self._look, served))) > 1
                      for p in served]
         pinned = {position: cut.pins for cut, _ in cuts for position in cut.again}
@@ -158,7 +181,11 @@ class _Maker:
         for members in _kinds(map(self._look, pieces, pins)):
             alike = [pieces[k] for k in members]
             first, numbers = alike[0], runs(piece.position for piece in alike)
-            title = f"Template of piece{'s' if len(alike) > 1 else ''} {numbers}"
+            title = _both_titles(
+                marked("Template of pieces {numbers}") if len(alike) > 1
+                else marked("Template of piece {numbers}"),
+                {"numbers": numbers},
+            )  # fmt: skip
             outline = _drawn(first.blank_edge, self._seen(first) @ first.onto_bundle)
             found.append(self._made(kind, first.position, title, outline, alike, alike[:1],
                                     pins[members[0]]))
@@ -195,7 +222,7 @@ class _Maker:
         return cut_over(blank, overs_for(blank, self.overs, title), tip, title)
 
     def _made(
-        self, kind: str, number: int, title: str, outline: Edge, served: Sequence[Piece],
+        self, kind: str, number: int, title: _Title, outline: Edge, served: Sequence[Piece],
         shown: Sequence[Piece], pins: Sequence[Pin] = (),
     ) -> Template:  # fmt: skip
         """A template of an outline (mm as seen from the side up) that shows these pieces."""
@@ -208,11 +235,12 @@ class _Maker:
         return Template(
             kind=kind,
             number=number,
-            title=title,
-            cut=self._over(blank, tip, title),
+            title=title[0],
+            shown=title[1],
+            cut=self._over(blank, tip, title[1]),
             nets=tuple(nets[k] for k in _different(nets)),
             holes=tuple(holes[k] for k in _different(holes)),
-            overs=tuple(overs_for(blank, self.overs, title)),
+            overs=tuple(overs_for(blank, self.overs, title[1])),
             oversize=_oversize(self.layout.recipe),
             tip=tip,
             angle=_angle(blank, tip),

@@ -25,21 +25,22 @@ from veneerwb.core.shop.lengths import Lengths
 from veneerwb.core.shop.lettering import LARGE, PITCH, PLAIN, SMALL, paragraphs, width, wrapped
 from veneerwb.core.shop.template import Template
 from veneerwb.core.shop.template_words import BAR, called, heading, said, side_up
+from veneerwb.words import marked, say, word
 
 CUT, NET, SEAM, RIM, TOOL = "CUT", "NET", "SEAM", "RIM", "TOOL"
 AXIS, GRAIN, HOLES, PINS, BARS, TEXT = "AXIS", "GRAIN", "HOLES", "PINS", "BAR", "TEXT"
 LAYERS = {
-    CUT: "the outline to cut",
-    NET: "the finished outline",
-    SEAM: "the seams of the finished outline",
-    RIM: "its rim",
-    TOOL: "the line of the tool's middle",
-    AXIS: "the axis from the tip",
-    GRAIN: "the direction of the grain",
-    HOLES: "openings, cut after pressing",
-    PINS: "holes for pins",
-    BARS: "100 mm in both directions",
-    TEXT: "words",
+    CUT: marked("the outline to cut"),
+    NET: marked("the finished outline"),
+    SEAM: marked("the seams of the finished outline"),
+    RIM: marked("its rim"),
+    TOOL: marked("the line of the tool's middle"),
+    AXIS: marked("the axis from the tip"),
+    GRAIN: marked("the direction of the grain"),
+    HOLES: marked("openings, cut after pressing"),
+    PINS: marked("holes for pins"),
+    BARS: marked("100 mm in both directions"),
+    TEXT: marked("words"),
 }
 HIDDEN = (SEAM, RIM)
 """Layers that are switched off, for what they show lies on NET."""
@@ -112,7 +113,7 @@ def inside(template: Template) -> list[Lines | Letters]:
     found += label((free, whole), short(template), near)
     if template.tip is not None:
         x, y = template.tip_cut or template.tip
-        found.append(Letters((x, y - PLAIN - 3.0), "TIP", PLAIN))
+        found.append(Letters((x, y - PLAIN - 3.0), word("TIP"), PLAIN))
     return found
 
 
@@ -132,7 +133,7 @@ def _line(edge: Edge) -> LineString:
 
 def short(template: Template) -> list[str]:
     """What a template must say of itself wherever it lies: which it is, of what, which side up."""
-    return [template.title, called(template), side_up(template)]
+    return [template.shown, called(template), side_up(template)]
 
 
 def label(
@@ -175,8 +176,8 @@ def _arrow(middle: Point, grain: float, far: float) -> list[Lines | Letters]:
     return [
         Lines(GRAIN, (Line(tail, tip),)),
         Lines(GRAIN, (Line(a, tip), Line(tip, b))),
-        Letters((x - back * ux - off * uy, y - back * uy + off * ux), "GRAIN", SMALL, "middle",
-                turn if upright else turn + 180.0),
+        Letters((x - back * ux - off * uy, y - back * uy + off * ux), word("GRAIN"), SMALL,
+                "middle", turn if upright else turn + 180.0),
     ]  # fmt: skip
 
 
@@ -245,10 +246,12 @@ def _beside(template: Template, lengths: Lengths, note: str) -> list[Lines | Let
 
 
 def _for_machines(template: Template) -> str:
-    text = f"Of the layers of this file only {CUT} is cut along"
     if template.tool:
-        text += f", or {TOOL} by a machine that does not reckon the width of its tool"
-    return text + "."
+        return say(
+            "Of the layers of this file only {cut} is cut along, or {tool} by a machine that does "
+            "not reckon the width of its tool.", cut=CUT, tool=TOOL,
+        )  # fmt: skip
+    return say("Of the layers of this file only {cut} is cut along.", cut=CUT)
 
 
 def bars(corner: Point) -> list[Lines | Letters]:

@@ -20,6 +20,7 @@ from veneerwb.core.edge import Arc, Edge, Line, Point, Segment
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.offset import aside
 from veneerwb.core.plane import SAGITTA, TOUCH, Motion, finite
+from veneerwb.words import marked
 
 MOST_ANGLE, MOST_WIDTH = 10.0, 50.0
 """Degrees and mm: more is a slip of the keyboard."""
@@ -27,6 +28,16 @@ PARALLEL = 0.01
 """Degrees: seams that differ by less in direction have no tip."""
 _FURTHER = 0.25  # by this share of itself a curve may go on to meet a seam
 _ROUND = 45.0  # degrees: an arc by no more
+
+
+ANGLE = marked(
+    "The angle that a seam is cut over cannot be {value}; give a number from 0 to {most}. Cut "
+    "over, never under."
+)
+WIDTH = marked(
+    "The width that a seam is cut over cannot be {value}; give a number from 0 to {most}. Cut "
+    "over, never under."
+)
 
 
 @dataclass(frozen=True)
@@ -38,16 +49,15 @@ class Over:
     width: float = 0.0
 
     def __post_init__(self) -> None:
-        for name, value, most in (
-            ("angle", self.angle, MOST_ANGLE),
-            ("width", self.width, MOST_WIDTH),
+        for angle, value, most in (
+            (True, self.angle, MOST_ANGLE),
+            (False, self.width, MOST_WIDTH),
         ):
-            if not 0.0 <= finite(f"{name} over", value) <= most:
+            name = marked("angle over") if angle else marked("width over")
+            if not 0.0 <= finite(name, value) <= most:
                 raise VeneerError(
                     "out-of-range",
-                    "The {name} that a seam is cut over cannot be {value}; give a number from 0 to "
-                    "{most}. Cut over, never under.",
-                    name=name,
+                    ANGLE if angle else WIDTH,
                     value=float(value),
                     most=most,
                 )

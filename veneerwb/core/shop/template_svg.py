@@ -24,6 +24,7 @@ from veneerwb.core.shop.lettering import clean
 from veneerwb.core.shop.template import Template
 from veneerwb.core.shop.template_marks import CUT, HIDDEN, LAYERS, NET, TEXT, TOOL, Lines, marks
 from veneerwb.core.shop.template_words import heading
+from veneerwb.words import word
 
 MARGIN = 10.0
 """mm round what is drawn."""
@@ -50,7 +51,8 @@ def svg(template: Template, lengths: Lengths | None = None) -> str:
     for layer, purpose in LAYERS.items():
         of_layer = [mark for mark in drawn if _layer(mark) == layer]
         if of_layer:
-            parts.append(f"<g id={quoteattr(layer)} {_look(layer)}><desc>{escape(purpose)}</desc>")
+            said = escape(word(purpose))
+            parts.append(f"<g id={quoteattr(layer)} {_look(layer)}><desc>{said}</desc>")
             parts += (_element(mark, x0, upper) for mark in of_layer)
             parts.append("</g>")
     return "\n".join([*parts, "</svg>", ""])

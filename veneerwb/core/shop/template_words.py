@@ -10,33 +10,34 @@ from veneerwb.core.shop.lettering import clean, degrees, runs
 from veneerwb.core.shop.setout import STEP
 from veneerwb.core.shop.template import BACK, SINGLE, STACK, Template
 from veneerwb.core.shop.template_over import Over
+from veneerwb.words import marked, say, word
 
-CHECK = (
+CHECK = marked(
     "Check the scale before use: both bars measure 100 mm (3.937 in). Fit to page shrinks a sheet."
 )
 BAR = 100.0
 """mm: the length of the bars by which a print or a machine is checked."""
 _FEW = 12
-DRY = "Dry-lay before glue."
-CAUTION = (
-    "Clamp the work, cut away from the hand and keep out of the blade's line; dust is caught where "
-    "it is made. Local codes and the makers' sheets come first."
+DRY = marked("Dry-lay before glue.")
+CAUTION = marked(
+    "Clamp the work, cut away from the hand and keep out of the blade's line; dust is caught "
+    "where it is made. Local codes and the makers' sheets come first."
 )
 
 
 def heading(template: Template) -> str:
     """The template, the layout and its revision, for every page and label."""
-    return f"{template.title} - {called(template)}"
+    return f"{template.shown} - {called(template)}"
 
 
 def called(template: Template) -> str:
     """The layout's name and its revision mark."""
-    return f"{clean(template.name)}, revision {template.revision}"
+    return say("{name}, revision {revision}", name=clean(template.name), revision=template.revision)
 
 
 def side_up(template: Template) -> str:
     """The side up in two words, for labels."""
-    return "BACK UP" if template.up == BACK else "FACE UP"
+    return word("BACK UP") if template.up == BACK else word("FACE UP")
 
 
 def said(template: Template, lengths: Lengths) -> list[str]:
@@ -44,47 +45,62 @@ def said(template: Template, lengths: Lengths) -> list[str]:
     found = [_lay(template), _serves(template), *_overs(template, lengths)]
     found.append(_tool(template, lengths))
     found.append(_set_out(template, lengths))
-    found += [CHECK, DRY, template.rests, CAUTION]
+    found += [word(CHECK), word(DRY), template.rests, word(CAUTION)]
     return [clean(sentence) for sentence in found if sentence]
 
 
 def _lay(template: Template) -> str:
-    end = "The end marked TIP goes to the middle of the top. " if template.tip else ""
-    grain = "The grain runs along the arrow, which points to the leaf's upper end."
     if template.up == BACK:
-        seen = "Mirror image: lay it on the BACK of the leaf, this side up (a turned piece shows " \
-               "its back)."
+        said = [word("Mirror image: lay it on the BACK of the leaf, this side up (a turned piece "
+                     "shows its back).")]  # fmt: skip
     elif template.kind == STACK:
-        seen = "Lay it on the stack with the leaves' FACES up, this side up."
+        said = [word("Lay it on the stack with the leaves' FACES up, this side up.")]
     else:
-        seen = "Lay it on the FACE of the leaf, this side up."
-    pins = "Its pin holes are the leaf's: set it, or the tool, by them. " if template.pins else ""
-    return f"{seen} {pins}{end}{grain}"
+        said = [word("Lay it on the FACE of the leaf, this side up.")]
+    if template.pins:
+        said.append(word("Its pin holes are the leaf's: set it, or the tool, by them."))
+    if template.tip:
+        said.append(word("The end marked TIP goes to the middle of the top."))
+    said.append(
+        word("The grain runs along the arrow, which points to the leaf's upper end.")
+    )
+    return " ".join(said)
 
 
 def _serves(template: Template) -> str:
     """Which positions it serves, from which leaves: each by name where there are few."""
     places, leaves = template.positions, template.leaves
-    many = "s" if len(places) > 1 else ""
+    many = len(places) > 1
+    values: dict[str, object] = {"places": runs(places), "leaves": runs(leaves)}
     if places == leaves:
-        own = "the leaves of the same numbers" if many else "the leaf of the same number"
-        text = f"Position{many} {runs(places)}, from {own}."
+        text = say(SAME_MANY if many else SAME_ONE, **values)
     elif len(places) <= _FEW:
-        pairs = ", ".join(f"{place} (leaf {leaf})" for place, leaf in zip(places, leaves))
-        text = f"Position{many} {pairs}."
+        text = say(EACH_MANY if many else EACH_ONE, pairs=", ".join(
+            say("{place} (leaf {leaf})", place=place, leaf=leaf)
+            for place, leaf in zip(places, leaves)
+        ))  # fmt: skip
     else:
-        text = f"Positions {runs(places)}, leaves {runs(leaves)}; the cut list has which is which."
+        text = say(
+            "Positions {places}, leaves {leaves}; the cut list has which is which.", **values
+        )
     if template.turned and template.kind != SINGLE:
-        text += f" Turned over when laid: {_which(template.turned, places)}."
+        which = _which(template.turned, places)
+        return f"{text} {say('Turned over when laid: {which}.', which=which)}"
     return text
+
+
+SAME_ONE = marked("Position {places}, from the leaf of the same number.")
+SAME_MANY = marked("Positions {places}, from the leaves of the same numbers.")
+EACH_ONE = marked("Position {pairs}.")
+EACH_MANY = marked("Positions {pairs}.")
 
 
 def _which(some: Sequence[int], of: Sequence[int]) -> str:
     """Which numbers of several, in as few words as will do."""
-    for word, rest in (("the odd ones", 1), ("the even ones", 0)):
+    for said, rest in ((marked("the odd ones"), 1), (marked("the even ones"), 0)):
         if sorted(some) == sorted(n for n in of if n % 2 == rest):
-            return word if len(some) > 2 else runs(some)
-    return "all" if sorted(some) == sorted(of) else runs(some)
+            return word(said) if len(some) > 2 else runs(some)
+    return word("all") if sorted(some) == sorted(of) else runs(some)
 
 
 def _overs(template: Template, lengths: Lengths) -> list[str]:
@@ -92,41 +108,53 @@ def _overs(template: Template, lengths: Lengths) -> list[str]:
     if template.overs:
         found.append(_seams(template, lengths))
     if template.oversize:
-        found.append(f"The rim is cut {_long(lengths, template.oversize)} over.")
+        found.append(say(
+            "The rim is cut {lengths} over.",
+            lengths=_long(lengths, template.oversize),
+        ))
     return found
 
 
 def _seams(template: Template, lengths: Lengths) -> str:
     overs = template.overs
     if all(over.exact for over in overs):
-        return "The seam edges are cut exactly."
+        return word("The seam edges are cut exactly.")
     if len(set(overs)) > 1:
         each = ", ".join(_over(over, lengths) for over in overs)
-        return f"The seam edges are cut over, counter-clockwise: {each}."
+        return say("The seam edges are cut over, counter-clockwise: {each}.", each=each)
     if overs[0].angle and template.cut_angle is not None:
-        return (
-            f"The seam edges are cut {degrees(overs[0].angle)} over in all: the tip has "
-            f"{degrees(template.cut_angle)} for {degrees(template.angle)}. True the halves."
+        return say(
+            "The seam edges are cut {angle} over in all: the tip has {cut_angle} for {angle_2}. "
+            "True the halves.",
+            angle=degrees(overs[0].angle), cut_angle=degrees(template.cut_angle),
+            angle_2=degrees(template.angle),
         )
-    text = f"The seam edges are cut {_long(lengths, overs[0].width)} over, parallel"
+    over = _long(lengths, overs[0].width)
     if template.shift:
-        text += f": the tip lies {_long(lengths, template.shift)} further out"
-    return text + "."
+        return say(
+            "The seam edges are cut {over} over, parallel: the tip lies {shift} further out.",
+            over=over, shift=_long(lengths, template.shift),
+        )
+    return say("The seam edges are cut {over} over, parallel.", over=over)
 
 
 def _over(over: Over, lengths: Lengths) -> str:
     if over.exact:
-        return "exactly"
+        return word("exactly")
     return degrees(over.angle / 2.0) if over.angle else _long(lengths, over.width)
 
 
 def _tool(template: Template, lengths: Lengths) -> str:
-    text = "Cut outside the line: going round counter-clockwise as seen here, the tool is on its " \
-           "right"
     if template.tool:
-        half = _fine(lengths, template.tool / 2.0)
-        return f"{text}, its middle {half} off, on the line for the tool."
-    return text + "."
+        return say(
+            "Cut outside the line: going round counter-clockwise as seen here, the tool is on its "
+            "right, its middle {half} off, on the line for the tool.",
+            half=_fine(lengths, template.tool / 2.0),
+        )
+    return word(
+        "Cut outside the line: going round counter-clockwise as seen here, the tool is on its "
+        "right."
+    )
 
 
 def _set_out(template: Template, lengths: Lengths) -> str:
@@ -134,11 +162,19 @@ def _set_out(template: Template, lengths: Lengths) -> str:
     out = template.set_out(10.0 * INCH if lengths.unit == "inch" else STEP)
     if out is None:
         return ""
-    place = "the tip as cut" if template.shift else "the tip"
-    return (
-        f"Set out {degrees(out.angle)} by hand: along its middle {_fine(lengths, out.base)} from "
-        f"{place}, then {_fine(lengths, out.offset)} square to each side. Make a test cut."
-    )
+    values = {
+        "angle": degrees(out.angle), "base": _fine(lengths, out.base),
+        "offset": _fine(lengths, out.offset),
+    }  # fmt: skip
+    if template.shift:
+        return say(
+            "Set out {angle} by hand: along its middle {base} from the tip as cut, then {offset} "
+            "square to each side. Make a test cut.", **values,
+        )  # fmt: skip
+    return say(
+        "Set out {angle} by hand: along its middle {base} from the tip, then {offset} square to "
+        "each side. Make a test cut.", **values,
+    )  # fmt: skip
 
 
 def _long(lengths: Lengths, mm: float) -> str:

@@ -18,10 +18,12 @@ import numpy as np
 
 from veneerwb.core.errors import sentence
 from veneerwb.core.leaf import Bundle, Leaf, ranges
+from veneerwb.core.listing import put_in
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import Motion
 from veneerwb.core.sequence import Grid, aligned, grids
 from veneerwb.core.sides.lying import laid, tie_of
+from veneerwb.words import marked, word
 
 CLEARLY = 0.25
 """The share of what a step of one leaf falls short of a likeness of 1 by which the same surface
@@ -183,8 +185,10 @@ def _notes(
     if not readings:
         yield Note(
             "no-backs",
-            "No back was photographed, so that the stack's sense is as it was said, not proved; "
-            "photograph the back of one leaf to prove it.",
+            marked(
+                "No back was photographed, so that the stack's sense is as it was said, not "
+                "proved; photograph the back of one leaf to prove it."
+            ),
         )
         return
     for reading in readings:
@@ -196,11 +200,13 @@ def _notes(
     elif {r.same for r in readings} >= {"next", "previous"}:
         yield Note(
             "sense-contradicted",
-            "The backs contradict each other: part of the bundle is numbered the other way, or "
-            "leaves are out of place.",
+            marked(
+                "The backs contradict each other: part of the bundle is numbered the other way, or "
+                "leaves are out of place."
+            ),
         )
     else:
-        yield Note("sense-untold", "The stack's sense is not proved.")
+        yield Note("sense-untold", marked("The stack's sense is not proved."))
 
 
 def _said(reading: Reading) -> Note:
@@ -211,22 +217,28 @@ def _said(reading: Reading) -> Note:
     if reading.same is None:
         return Note(
             "back-untold",
-            "The back of leaf {leaf} is not clearly one surface with any face (at best {likeness} "
-            "alike, and a step of one leaf is {step}).",
+            marked(
+                "The back of leaf {leaf} is not clearly one surface with any face (at best "
+                "{likeness} alike, and a step of one leaf is {step})."
+            ),
             values,
         )
     if reading.same == "face":
         return Note(
             "face-again",
-            "The photograph of the back of leaf {leaf} shows its face again ({likeness} alike, and "
-            "a step of one leaf is {step}); photograph the other side.",
+            marked(
+                "The photograph of the back of leaf {leaf} shows its face again ({likeness} alike, "
+                "and a step of one leaf is {step}); photograph the other side."
+            ),
             values,
         )
     values["other"] = reading.leaf + (1 if reading.same == "next" else -1)
     return Note(
         "back-told",
-        "The back of leaf {leaf} and the face of leaf {other} are one surface ({likeness} alike, "
-        "and a step of one leaf is {step}).",
+        marked(
+            "The back of leaf {leaf} and the face of leaf {other} are one surface ({likeness} "
+            "alike, and a step of one leaf is {step})."
+        ),
         values,
     )
 
@@ -235,32 +247,59 @@ def _wrong_way(reading: Reading) -> Note:
     values = {"leaf": reading.leaf, "way": reading.way}
     if "mirrored" in reading.way and reading.same == "face":
         # A face that was photographed again and then mirrored on reading as a back is.
-        return Note("mirrored-face", "Its picture is mirrored, as a back's is on reading.", values)
+        said = marked("Its picture is mirrored, as a back's is on reading.")
+        return Note("mirrored-face", said, values)
     if "mirrored" in reading.way:
         return Note(
             "mirrored-already",
-            "Its picture is left-right reversed: the photograph was mirrored already before it was "
-            "read; bring in the original.",
+            marked(
+                "Its picture is left-right reversed: the photograph was mirrored already before it "
+                "was read; bring in the original."
+            ),
             values,
         )
     return Note(
         "end-for-end",
-        "Its picture lies end for end to the face's; tie the back to the face first.", values,
+        marked("Its picture lies end for end to the face's; tie the back to the face first."),
+        values,
     )
 
 
 def _verdict(said: str, back: str, agrees: bool | None, by: Sequence[int]) -> Note:
-    values = {
-        "back": back, "said": said, "place": "under" if back == "next" else "over",
-        "leaves": ranges(by),
-    }
-    backs = "the back of leaf" if len(by) == 1 else "the backs of leaves"
-    fact = (
-        "Leaf 2 lay {place} leaf 1, and so on, seen from the photographed side: proved by "
-        f"{backs} {{leaves}}"
+    values = {"back": back, "said": said, "leaves": ranges(by)}
+    leaves = word("the back of leaf {leaves}") if len(by) == 1 else word(
+        "the backs of leaves {leaves}"
     )
-    if agrees is None:
-        return Note("sense-proved", f"{fact}; the bundle does not say so yet.", values)
-    if agrees:
-        return Note("sense-proved", f"{fact}, as the bundle says.", values)
-    return Note("sense-wrong", f"{fact}, and the bundle says the opposite: change it.", values)
+    told = word(_PROVED[back == "next", agrees])
+    return Note(
+        "sense-wrong" if agrees is False else "sense-proved", put_in(told, by=leaves), values
+    )
+
+
+_PROVED = {
+    (True, None): marked(
+        "Leaf 2 lay under leaf 1, and so on, seen from the photographed side: proved by {by}; the "
+        "bundle does not say so yet."
+    ),
+    (True, True): marked(
+        "Leaf 2 lay under leaf 1, and so on, seen from the photographed side: proved by {by}, as "
+        "the bundle says."
+    ),
+    (True, False): marked(
+        "Leaf 2 lay under leaf 1, and so on, seen from the photographed side: proved by {by}, and "
+        "the bundle says the opposite: change it."
+    ),
+    (False, None): marked(
+        "Leaf 2 lay over leaf 1, and so on, seen from the photographed side: proved by {by}; the "
+        "bundle does not say so yet."
+    ),
+    (False, True): marked(
+        "Leaf 2 lay over leaf 1, and so on, seen from the photographed side: proved by {by}, as "
+        "the bundle says."
+    ),
+    (False, False): marked(
+        "Leaf 2 lay over leaf 1, and so on, seen from the photographed side: proved by {by}, and "
+        "the bundle says the opposite: change it."
+    ),
+}
+"""Whether the next leaf lay under, and whether the bundle says so: what is said."""

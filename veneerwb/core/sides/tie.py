@@ -21,6 +21,7 @@ from veneerwb.core.sequence.grid import LEAST_CONTRAST
 from veneerwb.core.sides.lying import laid
 from veneerwb.core.sides.outline import Edge, Fit, fits
 from veneerwb.core.targets.measuring import frame
+from veneerwb.words import marked, word
 
 MOST_RMS = 1.0
 """mm: outlines, or marks, that lie further apart (rms) are not known to be of one leaf."""
@@ -145,16 +146,18 @@ def _by_marks(leaf: Leaf, marks: Sequence[Any]) -> Tie:
         "leaf": leaf.number, "rms": round(found.rms, 2), "marks": count,
         "worst": round(found.worst, 1),
     }
-    said = ["The back of leaf {leaf} is tied by {marks} marks, which lie {rms} mm apart (rms)."]
+    said = [
+        word("The back of leaf {leaf} is tied by {marks} marks, which lie {rms} mm apart (rms).")
+    ]
     if count == 2:
-        said.append("Two marks check nothing but their distance.")
+        said.append(word("Two marks check nothing but their distance."))
     if not sure:
         over = frame(*marks, mirrored=True)
         said.append(
-            "They fit turned over: see whether the photograph was mirrored already."
+            word("They fit turned over: see whether the photograph was mirrored already.")
             if over.worst <= MOST_RMS else
-            "One misses by {worst} mm, too much for one leaf: see whether the marks are paired "
-            "rightly, and both scales."
+            word("One misses by {worst} mm, too much for one leaf: see whether the marks are "
+                 "paired rightly, and both scales.")
         )
     return Tie(
         leaf.number, found.motion, found.rms, error, "marks", "marks", 0.0, sure, " ".join(said),
@@ -205,7 +208,7 @@ def _found(photo: Photo, number: int, side: str) -> Any:
             "The photograph of the {side} of leaf {leaf} does not show the leaf on a plain "
             "background, so that its outline cannot tie the two sides; draw the outline, or mark "
             "the same points on both sides.",
-            leaf=number, side=side,
+            leaf=number, side=word(side),
         ) from error
 
 
@@ -223,7 +226,7 @@ def _drawn(outlines: Any, number: int) -> list[Any]:
                 "outline-encloses-nothing",
                 "The outline drawn on the {side} of leaf {leaf} encloses nothing; draw it round "
                 "the leaf.",
-                leaf=number, side=side,
+                leaf=number, side=word(side),
             )
         found.append(max(parts, key=lambda part: part.area))
     return found
@@ -236,7 +239,7 @@ def _edge(outline: Any, photo: Photo, number: int, side: str) -> Edge:
             "outline-off-photo-of-side",
             "The outline drawn on the {side} of leaf {leaf} lies beside its photograph; draw it "
             "round the leaf.",
-            leaf=number, side=side,
+            leaf=number, side=word(side),
         )
     edge = Edge.of(outline, photo.size)
     if len(edge.points) < LONELY:
@@ -277,41 +280,48 @@ def _chosen(
 
 
 ENDS = {
-    "outline": "This way round the outline fits more than twice as well as end for end.",
-    "figure": "Its ends are as the figure has them, which is more alike so than end for end.",
-    "said": "It lies the way round that was said.",
+    "outline": marked("This way round the outline fits more than twice as well as end for end."),
+    "figure": marked(
+        "Its ends are as the figure has them, which is more alike so than end for end."
+    ),
+    "said": marked("It lies the way round that was said."),
 }
 DOUBTED = {
-    "unsure": "Neither outline nor figure shows which end is which: say so, or mark points on both "
-    "sides.",
-    "contradicted": "The figure is more alike end for end than the way the outline fits: see "
-    "whether both photographs are of this leaf.",
+    "unsure": marked(
+        "Neither outline nor figure shows which end is which: say so, or mark points on both sides."
+    ),
+    "contradicted": marked(
+        "The figure is more alike end for end than the way the outline fits: see whether both "
+        "photographs are of this leaf."
+    ),
 }
 
 
 def _told(number: int, fit: Fit, ends: str, likeness: float) -> Tie:
     doubts = []
     if fit.rms > MOST_RMS:
-        doubts.append("They lie far apart for one leaf: see whether both scales are right.")
+        doubts.append(word("They lie far apart for one leaf: see whether both scales are right."))
     if fit.error_mm > WORST_ERROR:
-        doubts.append("The middle may be off by {error} mm; mark points on both sides instead.")
+        doubts.append(
+            word("The middle may be off by {error} mm; mark points on both sides instead.")
+        )
     if ends in DOUBTED:
-        doubts.append(DOUBTED[ends])
+        doubts.append(word(DOUBTED[ends]))
     values = {
         "leaf": number, "rms": round(fit.rms, 2), "error": round(fit.error_mm, 2),
         "share": round(100 * fit.share), "turn": round(fit.motion.angle, 1), "ends": ends,
     }
     said = [
-        "The back of leaf {leaf} is tied by its outline, turned by {turn} deg; the two outlines "
-        "agree on {share} % of their length, where they lie {rms} mm apart (rms).",
-        *([ENDS[ends]] if ends in ENDS else []), *doubts,
+        word("The back of leaf {leaf} is tied by its outline, turned by {turn} deg; the two "
+             "outlines agree on {share} % of their length, where they lie {rms} mm apart (rms)."),
+        *([word(ENDS[ends])] if ends in ENDS else []), *doubts,
     ]
     if fit.share < LEAST_SHARE:
-        said = doubts = [
+        said = doubts = [word(
             "The back of leaf {leaf} does not fit its face: the outlines agree on only {share} % "
             "of their length. See whether both photographs are of this leaf and whole, and whether "
             "the back's was mirrored already."
-        ]
+        )]
     return Tie(
         number, fit.motion, fit.rms, fit.error_mm, "outline",
         "unsure" if ends in DOUBTED else ends, likeness, not doubts, " ".join(said), values,

@@ -18,10 +18,12 @@ import numpy as np
 
 from veneerwb.core.errors import VeneerError, sentence
 from veneerwb.core.leaf import ASSUMED_SLOPE, Bundle, Leaf, Side
+from veneerwb.core.listing import put_in
 from veneerwb.core.plane import Motion, choice
 from veneerwb.core.sequence import aligned, grids
 from veneerwb.core.sides.lying import laid, tie_of
 from veneerwb.core.sides.tie import Tie
+from veneerwb.words import marked, word
 
 LEAST_LIKE = 0.2
 """Correlation below which face and back are not known to show the same figure."""
@@ -164,46 +166,65 @@ def _unknown(bundle: Bundle, passages: tuple[Passage, ...]) -> Wander:
         "backs": len(passages),
     }
     if passages:
-        why = (
+        why = word(
             "The photographs of {backs} backs do not show how far the figure wanders from surface "
-            "to surface"
+            "to surface; book seams may miss by {miss} mm {basis}."
         )
     elif any(leaf.back.source == "photo" for leaf in bundle.leaves):
-        why = "How far the figure wanders from surface to surface is not measured yet"
-    else:
-        why = (
-            "No back was photographed, so that how far the figure wanders from surface to surface "
-            "is unknown"
+        why = word(
+            "How far the figure wanders from surface to surface is not measured yet; book seams "
+            "may miss by {miss} mm {basis}."
         )
-    basis = (
-        "if it slopes {slope} deg to the leaf, which is assumed and not measured"
-        if bundle.slope is None else "by the slope of {slope} deg that was given"
-    )
-    template = f"{why}; book seams may miss by {{miss}} mm {basis}. Photograph two or three backs."
+    else:
+        why = word(
+            "No back was photographed, so that how far the figure wanders from surface to surface "
+            "is unknown; book seams may miss by {miss} mm {basis}."
+        )
+    basis = word("by the slope of {slope} deg that was given")
+    if bundle.slope is None:
+        basis = word("if it slopes {slope} deg to the leaf, which is assumed and not measured")
+    template = f"{put_in(why, basis=basis)} {word('Photograph two or three backs.')}"
     return Wander(passages, 0.0, 0.0, 0.0, False, False, None, miss, miss, template, values)
 
 
 def _sentences(
     count: int, ways: tuple[str, str], agree: bool, slope: float | None
 ) -> list[str]:
-    of = "the back of one leaf" if count == 1 else "the backs of {count} leaves"
-    said = [
-        f"Measured on {of}: from face to back the figure wanders {{up}} mm {ways[0]} the leaf and "
-        f"{{aside}} mm to the {ways[1]}."
-    ]
+    of = word("the back of one leaf") if count == 1 else word("the backs of {count} leaves")
+    said = [put_in(word(_MEASURED[ways]), of=of)]
     if slope is not None:
-        said.append("Ring planes at {slope} deg to the leaf would wander as far.")
+        said.append(word("Ring planes at {slope} deg to the leaf would wander as far."))
     if count == 1:
-        said.append("One back tells nothing of how steady that is; photograph another.")
+        said.append(word("One back tells nothing of how steady that is; photograph another."))
     elif agree:
-        said.append("The backs agree to {spread} mm.")
+        said.append(word("The backs agree to {spread} mm."))
     else:
-        said.append(
+        said.append(word(
             "The backs differ by {spread} mm, so that this wander holds for no other leaf; "
             "photograph all that are turned."
-        )
-    said.append("Book seams miss by {miss} mm where backs are pinned as their faces are.")
+        ))
+    said.append(word("Book seams miss by {miss} mm where backs are pinned as their faces are."))
     return said
+
+
+_MEASURED = {
+    ("up", "right"): marked(
+        "Measured on {of}: from face to back the figure wanders {up} mm up the leaf and {aside} mm "
+        "to the right."
+    ),
+    ("up", "left"): marked(
+        "Measured on {of}: from face to back the figure wanders {up} mm up the leaf and {aside} mm "
+        "to the left."
+    ),
+    ("down", "right"): marked(
+        "Measured on {of}: from face to back the figure wanders {up} mm down the leaf and {aside} "
+        "mm to the right."
+    ),
+    ("down", "left"): marked(
+        "Measured on {of}: from face to back the figure wanders {up} mm down the leaf and {aside} "
+        "mm to the left."
+    ),
+}
 
 
 # --- backs that were not photographed ------------------------------------------------------------
@@ -221,7 +242,7 @@ class WanderedBundle(Bundle):
     not their face's.
     """
 
-    basis: ClassVar[str] = "by the wander measured on photographed backs"
+    basis: ClassVar[str] = marked("by the wander measured on photographed backs")
     """What `wander` rests on, for a sentence."""
 
     wandered: tuple[float, float] = (0.0, 0.0)

@@ -18,6 +18,7 @@ from veneerwb.core.errors import VeneerError, sentence
 from veneerwb.core.plane import Motion
 from veneerwb.core.targets.mark import letter
 from veneerwb.core.targets.measuring import numbered, points
+from veneerwb.words import marked
 
 FLAT = 0.2
 """Least sine of the angle under which two marks are seen from a point that is found by its
@@ -48,12 +49,18 @@ class Measured:
     @property
     def template(self) -> str:
         """How to come to the point, to be filled with `values`."""
-        side = "left" if self.beside >= 0 else "right"
+        left = self.beside >= 0
         if self.by_distances:
-            return (
-                "{near} mm from {a} and {far} mm from {b}, " + side + " of the line from {a} to {b}"
+            return marked(
+                "{near} mm from {a} and {far} mm from {b}, left of the line from {a} to {b}"
+            ) if left else marked(
+                "{near} mm from {a} and {far} mm from {b}, right of the line from {a} to {b}"
             )
-        return "{along} mm from {a} along the line to {b}, then {square} mm square to the " + side
+        return marked(
+            "{along} mm from {a} along the line to {b}, then {square} mm square to the left"
+        ) if left else marked(
+            "{along} mm from {a} along the line to {b}, then {square} mm square to the right"
+        )
 
     @property
     def values(self) -> dict[str, Any]:

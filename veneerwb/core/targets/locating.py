@@ -21,6 +21,7 @@ from veneerwb.core.photos import COARSEST
 from veneerwb.core.plane import positive
 from veneerwb.core.targets.mark import MARK
 from veneerwb.core.targets.ring import INNER, Ring, fitted
+from veneerwb.words import word
 
 LEAST = 12.0
 """px: a ring that is smaller across is not centred."""
@@ -83,7 +84,7 @@ def located(
     picture tells it, see `ring`. Raises VeneerError where no whole mark is there, or one too
     small, too blurred or too bright to be centred.
     """
-    return _Search(np.asarray(pixels), rough, mm_per_px, photo or "in memory").found()
+    return _Search(np.asarray(pixels), rough, mm_per_px, photo or word("in memory")).found()
 
 
 class _Search:

@@ -14,6 +14,7 @@ from veneerwb.core.leaf import ranges
 from veneerwb.core.photos import MOST_NUMBER
 from veneerwb.core.plane import choice, whole
 from veneerwb.core.targets.mark import LETTERS, MARK, letter
+from veneerwb.words import filled, marked, say, word
 
 PAPERS = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}
 """Width and height: ISO 216, and ANSI/ASME Y14.1 size A."""
@@ -24,16 +25,27 @@ BAR = 100.0
 _LEFT, _FOOT = 25.0, 11.0  # where the marks begin
 _TITLE, _PLAIN = 4.0, 2.5  # heights of capitals
 _PITCH = 4.7
-_FIRST = "Print at 100 %, do not fit to page. Lay a rule on both bars: {bar} mm, or print again."
-_NOTES = (
-    "- Cut along the lines, away from your hand: a knife slips on paper and on thin wood.",
-    "- Stick {count} on each leaf before it is photographed: far apart, flat, arrow up along the",
-    "  grain, in the waste only. What a mark covers must not become a part of the show face.",
-    "- Use low-tack tape and try it on an offcut: paste and strong tape leave residue, lift fibre.",
-    "- Measure from cross to cross by a steel rule. One distance gives a photo its scale; four",
-    "  sides and two diagonals between four marks square it up. Photograph without glare.",
-    "- Leave the marks on until the leaf is pinned and cut.",
+_FIRST = marked(
+    "Print at 100 %, do not fit to page. Lay a rule on both bars: {bar} mm, or print again."
 )
+_NOTES = (
+    (True, marked(
+        "Cut along the lines, away from your hand: a knife slips on paper and on thin wood.")),
+    (True, marked(
+        "Stick {count} on each leaf before it is photographed: far apart, flat, arrow up along "
+        "the")),
+    (False, marked(
+        "grain, in the waste only. What a mark covers must not become a part of the show face.")),
+    (True, marked(
+        "Use low-tack tape and try it on an offcut: paste and strong tape leave residue, lift "
+        "fibre.")),
+    (True, marked(
+        "Measure from cross to cross by a steel rule. One distance gives a photo its scale; four")),
+    (False, marked(
+        "sides and two diagonals between four marks square it up. Photograph without glare.")),
+    (True, marked("Leave the marks on until the leaf is pinned and cut.")),
+)
+"""Lines, and whether each begins a note: a translation of one may break elsewhere than it does."""
 _INDENT = 3.0  # mm: a note's text stands so far right of its dash
 
 
@@ -99,9 +111,13 @@ def sheet(numbers: Sequence[int], per_leaf: int = 3, paper: str = "A4") -> list[
     one = rows * columns
     parts = [wanted[k : k + one] for k in range(0, len(wanted), one)]
     return [
-        _page(part, width, height, columns, rows, each, f"Page {k} of {len(parts)}")
-        for k, part in enumerate(parts, start=1)
+        _page(part, width, height, columns, rows, each, which)
+        for part, which in zip(parts, _numbered(len(parts)))
     ]
+
+
+def _numbered(count: int) -> list[str]:
+    return [say("Page {page} of {pages}", page=k, pages=count) for k in range(1, count + 1)]
 
 
 def _header() -> float:
@@ -133,31 +149,32 @@ def _heading(
 ) -> list[Words]:
     wide = width - 2 * MARGIN
     leaves = sorted({leaf for leaf, _ in wanted})
-    title = f"Marks for {'leaf' if len(leaves) == 1 else 'leaves'} {ranges(leaves)}"
+    title = say("Marks for leaves {leaves}", leaves=ranges(leaves))
+    if len(leaves) == 1:
+        title = say("Marks for leaf {leaf}", leaf=leaves[0])
     y = height - MARGIN - _TITLE
     words = [
         Words(MARGIN, y, _TITLE, title, wide - 35.0, bold=True),
         Words(width - MARGIN - 25.0, y, _PLAIN, which, 25.0),
     ]
-    count = "one mark" if each == 1 else f"{each} marks, A to {letter(each - 1)},"
     y -= 4.0 + _PLAIN
-    for text in (_FIRST, *_NOTES):
-        filled = text.format(bar=round(BAR), count=count)
-        if text is _FIRST:
-            words.append(Words(MARGIN, y, _PLAIN, filled, wide, bold=True))
-        else:
-            dash, rest = filled[:2].strip(), filled[2:]
-            words += [Words(MARGIN, y, _PLAIN, dash, _INDENT)] if dash else []
-            words.append(Words(MARGIN + _INDENT, y, _PLAIN, rest, wide - _INDENT))
+    words.append(Words(MARGIN, y, _PLAIN, say(_FIRST, bar=round(BAR)), wide, bold=True))
+    count = say("one mark")
+    if each > 1:
+        count = say("{count} marks, A to {last},", count=each, last=letter(each - 1))
+    for dash, text in _NOTES:
         y -= _PITCH
+        words += [Words(MARGIN, y, _PLAIN, "-", _INDENT)] if dash else []
+        text = filled(word(text), {"count": count})
+        words.append(Words(MARGIN + _INDENT, y, _PLAIN, text, wide - _INDENT))
     return words
 
 
 def _measures(bars: tuple) -> list[Words]:
     (left, across, right, _), (up, low, _, _) = bars
     return [
-        Words(right + 3.0, across - _PLAIN / 2, _PLAIN, f"{BAR:g} mm across", 40.0),
-        Words(up - 3.0, low + 3.0, _PLAIN, f"{BAR:g} mm upwards", 90.0, upright=True),
+        Words(right + 3.0, across - _PLAIN / 2, _PLAIN, say("{bar} mm across", bar=BAR), 40.0),
+        Words(up - 3.0, low + 3.0, _PLAIN, say("{bar} mm upwards", bar=BAR), 90.0, upright=True),
     ]
 
 

@@ -15,7 +15,9 @@ from typing import Any
 import numpy as np
 
 from veneerwb.core.checks.finding import LEVELS, Finding
+from veneerwb.core.listing import all_of, put_in
 from veneerwb.core.targets.measuring import NEAREST, frame
+from veneerwb.words import word
 
 ASTRAY = 20.0
 """mm: a leaf that seems further off is another leaf, or its marks have other letters."""
@@ -62,10 +64,11 @@ class Judge:
                 "photograph tells to {unsure} mm; up to {tolerance} mm and {most} deg confirm it.",
                 "", values,
             )
+        told = word("Leaf {leaf} lies {off} mm off its register.")
+        if way := _way(values):
+            told = put_in(word("Leaf {leaf} lies {off} mm off its register: {way}."), way=way)
         return Finding(
-            "register-contradicted", "stop",
-            "Leaf {leaf} lies {off} mm off its register" + _way(values) + ".",
-            self._remedy(values), values,
+            "register-contradicted", "stop", word(told), word(self._remedy(values)), values
         )
 
     def of_many(self, found: list[Compared]) -> list[Finding]:
@@ -90,18 +93,32 @@ class Judge:
                 "mm and {turn} deg, which the photograph tells to {unsure} mm; up to {tolerance} "
                 "mm and {most} deg confirm them.", "", values,
             )
+        told = word(
+            "Leaf {leaf} lies {off} mm off where it belongs on leaf {other}; two leaves do not "
+            "tell which of them lies wrong."
+        )
+        if way := _way(values):
+            told = put_in(word(
+                "Leaf {leaf} lies {off} mm off where it belongs on leaf {other}: {way}; two leaves "
+                "do not tell which of them lies wrong."
+            ), way=way)
         return Finding(
-            "leaves-disagree", "stop",
-            "Leaf {leaf} lies {off} mm off where it belongs on leaf {other}"
-            + _way(values) + "; two leaves do not tell which of them lies wrong.",
+            "leaves-disagree", "stop", word(told),
             "Do not cut. Click marks of a third leaf, or of one leaf with its pins.", values,
         )
 
     def _disagree(self, values: dict[str, Any]) -> Finding:
+        told = word(
+            "Leaf {leaf} lies {off} mm off where all marks together have it; too few leaves agree "
+            "to tell which lie wrong."
+        )
+        if way := _way(values):
+            told = put_in(word(
+                "Leaf {leaf} lies {off} mm off where all marks together have it: {way}; too few "
+                "leaves agree to tell which lie wrong."
+            ), way=way)
         return Finding(
-            "leaves-disagree", "stop",
-            "Leaf {leaf} lies {off} mm off where all marks together have it"
-            + _way(values) + "; too few leaves agree to tell which lie wrong.",
+            "leaves-disagree", "stop", word(told),
             "Do not cut. See that each mark has its own leaf and letter; then click marks of more "
             "leaves, or of one leaf with its pins.", values,
         )
@@ -130,17 +147,23 @@ class Judge:
 
     def _remedy(self, values: dict[str, Any]) -> str:
         back = _way({**values, **{one: -values[one] for one in ("dx", "dy", "angle")}})
-        said = (
-            "Do not cut. See that each mark has its own letter; then move the leaf back" + back
-            + ", or pin it again by its marks, and photograph it again."
-        )
         if values["off"] > ASTRAY:
-            said = (
+            said = word(
                 "Do not cut. See that this is the leaf, that each mark has its own letter, and "
                 "that the leaf lies face up."
             )
-        return said if self.squared else said + (
-            " A camera that does not look straight down shows leaves off, too: with four marks on "
+        elif back:
+            said = put_in(word(
+                "Do not cut. See that each mark has its own letter; then move the leaf back: "
+                "{back}, or pin it again by its marks, and photograph it again."
+            ), back=back)
+        else:
+            said = word(
+                "Do not cut. See that each mark has its own letter; then move the leaf back, or "
+                "pin it again by its marks, and photograph it again."
+            )
+        return said if self.squared else said + " " + word(
+            "A camera that does not look straight down shows leaves off, too: with four marks on "
             "the topmost leaf the photograph is squared up."
         )
 
@@ -174,15 +197,18 @@ def _not_told(values: dict[str, Any]) -> Finding:
 
 
 def _way(values: dict[str, Any]) -> str:
-    """Which way a leaf lies off, to be filled with the values."""
+    """Which way a leaf lies off, to be filled with the values; "" where too little to be said."""
     said = []
     if abs(values["dx"]) >= SAID:
-        said.append("{across} mm to the " + ("right" if values["dx"] > 0 else "left"))
+        right, left = word("{across} mm to the right"), word("{across} mm to the left")
+        said.append(right if values["dx"] > 0 else left)
     if abs(values["dy"]) >= SAID:
-        said.append("{along} mm " + ("up" if values["dy"] > 0 else "down") + " the grain")
-    moved = " and ".join(said)
+        up, down = word("{along} mm up the grain"), word("{along} mm down the grain")
+        said.append(up if values["dy"] > 0 else down)
+    moved = [all_of(said)] if said else []
     if abs(values["angle"]) < max(SAID, values["blurred"]):
-        return f": {moved}" if moved else ""
-    turned = "turned {turn} deg " + ("counter-clockwise" if values["angle"] > 0 else "clockwise")
-    turned += " about the middle"
-    return f": {moved}, {turned}" if moved else f": {turned}"
+        return "".join(moved)
+    turned = word("turned {turn} deg clockwise about the middle")
+    if values["angle"] > 0:
+        turned = word("turned {turn} deg counter-clockwise about the middle")
+    return ", ".join([*moved, turned])

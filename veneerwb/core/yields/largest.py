@@ -22,6 +22,7 @@ from veneerwb.core.yields.growing import MOST_ROUNDS, Grown, grown_from, in_conv
 from veneerwb.core.yields.places import Places
 from veneerwb.core.yields.rays import Rays
 from veneerwb.core.yields.wedge import Wedge
+from veneerwb.words import word
 
 STEP = 0.1
 """mm: tops are told to so much of their size, rounded down."""
@@ -109,7 +110,7 @@ def _asked(task: Task, ways: int | Iterable[int] | None) -> list[int]:
             "too-few-for-any",
             "A {turn} ring needs {least} leaves or more and there are {have}; take a larger "
             "bundle.",
-            turn=turn, least=least, have=have,
+            turn=word(turn), least=least, have=have,
         )
     return list(range(least, min(MOST_WAYS, have) + 1, step))
 

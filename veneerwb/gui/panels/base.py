@@ -16,9 +16,8 @@ from veneerwb.gui import resources
 from veneerwb.gui.canvas import Keys
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
-from veneerwb.gui.panels.step import Step
 from veneerwb.host import compat
-from veneerwb.host.objects.base import sentence
+from veneerwb.host.steps import Step
 
 translate = FreeCAD.Qt.translate
 
@@ -30,7 +29,11 @@ _listening: list[bool] = []
 
 
 def _listen() -> None:
-    """From the first panel on, choosing another workbench cancels whatever panel is open."""
+    """From the first panel on, choosing another workbench cancels whatever panel is open, and
+    What's This is answered: a double click in the tree may come before our workbench is chosen."""
+    from veneerwb.gui import help as pages
+
+    pages.answer_whats_this()
     if not _listening:
         FreeCADGui.getMainWindow().workbenchActivated.connect(close_any)
         _listening.append(True)
@@ -83,6 +86,7 @@ class Panel:
         self._open = True
         _shown.append(self)
         FreeCADGui.Control.showDialog(self)
+        self.soon(lambda: fields.from_the_start(self.form))
 
     def close(self) -> None:
         """Closes the panel, unless that has been done from elsewhere (another may be open now)."""
@@ -182,7 +186,7 @@ class Panel:
             action()
         except Exception as error:
             self._failed = True
-            self.say(told(error))
+            self.say(fields.told(error))
             return False
         finally:
             QtGui.QApplication.restoreOverrideCursor()
@@ -233,11 +237,6 @@ class Panel:
             label = getattr(self.form, f"{box.objectName()}_label", None)
         for one in filter(None, (box, label)):
             one.setVisible(shown)
-
-
-def told(error: Exception) -> str:
-    """What to tell the user of an error; the core's lengths in the user's unit."""
-    return fields.in_words(error) if hasattr(error, "template") else sentence(error)
 
 
 def close_document(name: str) -> None:

@@ -5,12 +5,13 @@ from __future__ import annotations
 
 from typing import Any
 
-from veneerwb.gui.commands import of_kind
+from veneerwb.gui.chosen import of_kind
 from veneerwb.gui.panels import fields, live
 from veneerwb.gui.panels.at_work import AtWork, Progress
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.live import LivePanel, start
 from veneerwb.host import shop_pages
+from veneerwb.words import figure
 
 HERE = "VeneerBenchPanel"
 CHOICES = (
@@ -118,8 +119,8 @@ class BenchPanel(LivePanel, AtWork):
             "sequence, {spares} of them spare, each at least {width} x {length}.",
         )
         return text.format(
-            used=f"{found.used:.3f}", bought=f"{found.bought:.3f}",
-            share=f"{100.0 * found.of_bundle.used_of_bought:.1f}", leaves=least.leaves,
+            used=figure(found.used, ".3f"), bought=figure(found.bought, ".3f"),
+            share=figure(100.0 * found.of_bundle.used_of_bought, ".1f"), leaves=least.leaves,
             spares=least.spares, width=fields.length(least.width),
             length=fields.length(least.length),
         )  # fmt: skip

@@ -15,9 +15,9 @@ from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.findings import Findings, only
 from veneerwb.gui.panels.live import LivePanel, start
-from veneerwb.gui.panels.step import Step
 from veneerwb.gui.saving import with_ending
 from veneerwb.host.objects.base import Refused, set_if_new
+from veneerwb.host.steps import Step
 
 HERE = "VeneerBuildUpPanel"
 SOLID = ("CoreSawn", "CoreMoves")
@@ -93,12 +93,12 @@ class BuildUpPanel(LivePanel):
         self.fill("Explode", parts.Explode.Value if parts is not None else 0.0)
         box.setEnabled(self.apart)
         if parts is not None:
-            box.setToolTip(parts.getDocumentationOfProperty("Explode"))
+            box.setToolTip(fields.purpose(parts, "Explode"))
         fields.watch(box, self.changed)
         self.take_mixed_numbers("Explode")
 
     def offer(self) -> None:
-        from veneerwb.gui.commands import sources
+        from veneerwb.gui.chosen import sources
         from veneerwb.host import panels
 
         there = {"": translate(HERE, "Other veneer")}

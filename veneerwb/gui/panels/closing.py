@@ -12,6 +12,7 @@ from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.closing_readings import Readings
 from veneerwb.gui.panels.live import LivePanel, edit, start
 from veneerwb.host.objects.base import Refused, set_if_new
+from veneerwb.words import word
 
 HERE = "VeneerClosingPanel"
 WET = ("Photographed", "WhenCut", "WhenTaped", "MoistureUnsure", "Moves", "Sawn")
@@ -35,7 +36,9 @@ def look(match: Any) -> None:
 
     def made() -> Any:
         if match.Kind != "Radial":
-            raise Refused("Only a radial match is a ring that closes; select one of those.")
+            raise Refused(translate(
+                HERE, "Only a radial match is a ring that closes; select one of those."
+            ))  # fmt: skip
         return add_closing(match.Document, match)
 
     start(ClosingPanel, match.Document, name, made, fresh=True)
@@ -61,7 +64,7 @@ class ClosingPanel(LivePanel):
         fields.offer(form.How, HOWS)
         fields.offer(form.shown, KINDS)
         woods = ("", *SPECIES)
-        fields.offer(form.Moves, woods, woods)
+        fields.offer(form.Moves, woods, map(word, woods))
         form.Moves.lineEdit().setPlaceholderText(translate(HERE, "The bundle's"))
         form.stage.setCurrentIndex(int(self.obj.Reading != "nothing yet"))
         self.table = Readings(self)
@@ -146,14 +149,14 @@ class ClosingPanel(LivePanel):
             offers = self._offers(before)
             texts = [*said.steps_before(before, fields.length),
                      *said.price(before, fields.length), offers,
-                     *said.expect(before, fields.length), said.CAUTION]  # fmt: skip
+                     *said.expect(before, fields.length), said.caution()]  # fmt: skip
         elif found.after is None:
             self.form.summary.setText(self._still())
             return
         else:
             texts = [*said.found_after(found, fields.length),
                      *said.steps_after(found, fields.length), self._ends(found),
-                     said.CAUTION]  # fmt: skip
+                     said.caution()]  # fmt: skip
         self.form.summary.setText("\n\n".join(filter(None, texts)))
         self._show(found)
 

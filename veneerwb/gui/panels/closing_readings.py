@@ -125,8 +125,10 @@ class Readings:
         value = read(text, length=name.startswith("Gaps"))
         if name == "Gaps":
             if value < 0.0:
-                raise Refused("A gap cannot be less than nothing; a half that is over gapes at "
-                              "its tip, one that is under at an end.")  # fmt: skip
+                raise Refused(translate(
+                    HERE, "A gap cannot be less than nothing; a half that is over gapes at its "
+                    "tip, one that is under at an end."
+                ))  # fmt: skip
             value = -value if column == 1 else value
             far = self.kept["GapsAt"]
             if not far[row]:
@@ -152,10 +154,12 @@ def read(text: str, length: bool) -> float:
             return float(found.Value) * fields.unit().mm
     except (ValueError, ArithmeticError, SyntaxError, RuntimeError):
         pass
-    raise Refused(
-        f"{text} cannot be read; write " + ("a length such as 0.4 mm." if length
-                                            else "degrees such as 30.15.")
-    )  # fmt: skip
+    why = (
+        translate(HERE, "{text} cannot be read; write a length such as 0.4 mm.")
+        if length
+        else translate(HERE, "{text} cannot be read; write degrees such as 30.15.")
+    )
+    raise Refused(why.format(text=text))
 
 
 def _number(value: float) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from veneerwb.gui.commands import of_kind
+from veneerwb.gui.chosen import of_kind
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.live import LivePanel, start

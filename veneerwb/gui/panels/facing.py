@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from veneerwb.gui.commands import chosen_first, of_kind
+from veneerwb.gui.chosen import chosen_first, of_kind
 from veneerwb.gui.facing import selected_faces
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
@@ -54,7 +54,9 @@ class FacingPanel(LivePanel):
 
         faces = selected_faces(self.doc.Name)
         if not faces:
-            raise Refused("Select one or more flat faces in the 3-D view, then press this again.")
+            raise Refused(translate(
+                HERE, "Select one or more flat faces in the 3-D view, then press this again."
+            ))  # fmt: skip
         set_faces(self.obj, faces)
         self._list()
 

@@ -7,11 +7,13 @@ import math
 import re
 from collections.abc import Callable, Iterable
 from dataclasses import replace
+from numbers import Real
 from typing import Any, NamedTuple
 
 import FreeCAD
 from PySide import QtCore, QtGui
 
+from veneerwb.host.objects.base import sentence
 from veneerwb.words import word
 
 MIXED = re.compile(r"""(?<![\d/.,])(\d+)(?:\s+|\s*\+\s*)(\d+)/(\d+)\s*(in|")$""")
@@ -64,6 +66,9 @@ def in_units(finding: Any) -> Any:
         return finding
 
     def told(found: re.Match[str]) -> str:
+        names = re.findall(r"\{(\w+)\}", found[1])
+        if not all(isinstance(finding.values[name], Real) for name in names):
+            return found[0]  # said by the core already
         figures = re.sub(
             r"\{(\w+)\}", lambda name: _figure(user, finding.values[name[1]]), found[1]
         )
@@ -81,6 +86,11 @@ def in_words(told: Any) -> str:
     return in_units(Finding("told", "note", told.template, values=told.values)).text
 
 
+def told(error: Exception) -> str:
+    """What to tell the user of an error; the core's lengths in the user's unit."""
+    return in_words(error) if hasattr(error, "template") else sentence(error)
+
+
 def refusal(obj: Any) -> str:
     """Why the last change of a document object was refused, in the user's units; empty if it was
     not. What was refused before the document was opened is told in mm, as it was kept."""
@@ -94,6 +104,11 @@ def _figure(user: Unit, mm: float) -> str:
     from veneerwb.core.errors import number
 
     return user.figure(mm, len(number(float(mm)).partition(".")[2]))
+
+
+def purpose(obj: Any, name: str) -> str:
+    """What a property of a document object is for, as the host's own editor says it."""
+    return FreeCAD.Qt.translate("App::Property", obj.getDocumentationOfProperty(name))
 
 
 def one_fraction(text: str) -> str:
@@ -136,6 +151,7 @@ def fill(box: Any, wanted: Any) -> None:
     and as nothing where it may not."""
     if is_quantity(box):
         box.setProperty("rawValue", float(wanted))
+        _to_the_start(box)
     elif isinstance(box, QtGui.QComboBox):
         row = box.findData(wanted)
         box.setCurrentIndex(row)
@@ -148,6 +164,19 @@ def fill(box: Any, wanted: Any) -> None:
         box.setChecked(wanted)
     else:
         box.setText(wanted)
+
+
+def from_the_start(form: Any) -> None:
+    """Has every box of a form that is shown begin with its first figure: where it is narrow the
+    unit is cut off, and not the thousands, which the host does when it shows one."""
+    for box in vars(form).values():
+        if isinstance(box, QtGui.QAbstractSpinBox) and is_quantity(box):
+            _to_the_start(box)
+
+
+def _to_the_start(box: Any) -> None:
+    if not box.hasFocus():
+        box.findChild(QtGui.QLineEdit).setCursorPosition(0)
 
 
 def watch(box: Any, heard: Callable[..., None]) -> None:

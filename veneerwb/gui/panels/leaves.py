@@ -14,9 +14,9 @@ from PySide import QtGui
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, close_document, translate
-from veneerwb.gui.panels.step import Step
-from veneerwb.host import compat
-from veneerwb.host.objects.base import Refused, sentence
+from veneerwb.host import compat, settings
+from veneerwb.host.objects.base import Refused
+from veneerwb.host.steps import Step
 
 HERE = "VeneerLeavesPanel"
 
@@ -64,7 +64,7 @@ class LeavesPanel(Panel):
         fields.offer(form.turn, (0, 90, 180, 270))
         for name, start in (
             ("known", 2400.0), ("per_pixel", 0.5), ("rect_width", 297.0), ("rect_length", 420.0),
-            ("thickness", 0.6), *APART.items(),
+            ("thickness", settings.setting("Thickness")), *APART.items(),
         ):  # fmt: skip
             self.fill(name, start)
             self.take_mixed_numbers(name)
@@ -228,7 +228,7 @@ class LeavesPanel(Panel):
         try:
             self.form.summary.setText(self._summary())
         except Exception as error:
-            self.say(sentence(error))
+            self.say(fields.told(error))
 
     # --- OK -----------------------------------------------------------------------------------
 
@@ -385,7 +385,7 @@ class LeavesPanel(Panel):
         try:
             self._take_out()
         except Refused as refused:  # nobody is there to be asked: the leaves stay
-            compat.say(sentence(refused))
+            compat.say(fields.told(refused))
         if self.fresh and self.doc is not None and not self.doc.Objects:
             name, self.doc = self.doc.Name, None
             later(lambda: close_document(name))

@@ -13,8 +13,8 @@ from PySide import QtGui
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
-from veneerwb.gui.panels.step import Step
-from veneerwb.host.objects.base import Refused, sentence, set_if_new, told_elsewhere
+from veneerwb.host.objects.base import Refused, set_if_new, told_elsewhere
+from veneerwb.host.steps import Step
 
 HERE = "VeneerPanel"
 
@@ -43,7 +43,7 @@ def start(
         made = panel(make(), step)
     except Exception as error:
         step.drop()
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), name, sentence(error))
+        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), name, fields.told(error))
         return None
     made.show()
     if fresh:
@@ -69,7 +69,7 @@ class LivePanel(Panel):
         self.offered = []
         for name in self.names:
             box = getattr(self.form, name)
-            box.setToolTip(obj.getDocumentationOfProperty(name))
+            box.setToolTip(fields.purpose(obj, name))
             self.fill(name, self.held(name))
             if name in driven:
                 box.setEnabled(False)
@@ -134,7 +134,7 @@ class LivePanel(Panel):
         try:
             self.tell()
         except Exception as error:
-            self.say(sentence(error))
+            self.say(fields.told(error))
 
     def tell(self) -> None:
         """Shows why the object refuses, if it does."""

@@ -10,7 +10,7 @@ from typing import Any
 import FreeCADGui
 
 from veneerwb.gui import match_drawings
-from veneerwb.gui.commands import sources
+from veneerwb.gui.chosen import sources
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.cut_choice import CutChoice

@@ -14,8 +14,15 @@ from veneerwb.gui.panels.at_work import AtWork, Progress
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.live import LivePanel
 from veneerwb.gui.saving import with_ending
+from veneerwb.words import figure
 
 HERE = "VeneerParticularsPanel"
+CUTS = (
+    "", "Sliced flat", "Sliced on the quarter", "Sliced on the rift", "Half round", "Peeled",
+    "Sawn",
+)  # fmt: skip
+"""What documents and files hold for the choices of that box, in any language; other words may be
+typed."""
 IN_THE_FILE = {
     "Label": "name", "Species": "species", "Cut": "cut", "Thickness": "thickness",
     "TightSide": "tight_side", "Flitch": "flitch", "LotMark": "lot", "Moisture": "moisture",
@@ -36,7 +43,7 @@ class ParticularsPanel(LivePanel, AtWork):
 
         form = self.form
         fields.offer(form.TightSide, TIGHT_SIDES)
-        fields.offer(form.Cut, [form.Cut.itemText(row) for row in range(form.Cut.count())])
+        fields.offer(form.Cut, CUTS)
         form.save.clicked.connect(lambda: self.attempt(self._save))
         form.read.clicked.connect(lambda: self.attempt(self._read))
         self.connect("even", lambda: self.at_work("even", self._even))
@@ -54,8 +61,8 @@ class ParticularsPanel(LivePanel, AtWork):
             HERE, "In full {full_m2} m² ({full_ft} sq ft), usable {m2} m² ({ft} sq ft)."
         )
         return leaves.format(count=obj.Count, width=width, length=length) + " " + area.format(
-            full_m2=f"{obj.FullM2:.3f}", full_ft=f"{obj.FullSqFt:.2f}",
-            m2=f"{obj.UsableM2:.3f}", ft=f"{obj.UsableSqFt:.2f}",
+            full_m2=figure(obj.FullM2, ".3f"), full_ft=figure(obj.FullSqFt, ".2f"),
+            m2=figure(obj.UsableM2, ".3f"), ft=figure(obj.UsableSqFt, ".2f"),
         )
 
     # --- the light ----------------------------------------------------------------------------

@@ -10,7 +10,7 @@ from typing import Any
 from PySide import QtCore
 
 from veneerwb.gui import match_drawings
-from veneerwb.gui.commands import sources
+from veneerwb.gui.chosen import sources
 from veneerwb.gui.facing import selected_faces
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
@@ -173,9 +173,9 @@ class RunPanel(LivePanel):
 
         faces = selected_faces(self.doc.Name)
         if not faces:
-            raise Refused(
-                "Select the flat faces of one plane in the 3-D view, then press this again."
-            )
+            raise Refused(translate(
+                HERE, "Select the flat faces of one plane in the 3-D view, then press this again."
+            ))  # fmt: skip
         set_faces(self.obj, faces)
 
     def tell(self) -> None:

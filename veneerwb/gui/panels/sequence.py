@@ -15,13 +15,13 @@ from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.at_work import Progress
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.seams import MeasuresSeams
-from veneerwb.gui.panels.step import Step
 from veneerwb.gui.sequence_state import State
 from veneerwb.gui.sequence_window import SequenceWindow
 from veneerwb.gui.sequence_words import REGISTERED, remedy, renumbering
 from veneerwb.gui.sequence_work import FOLLOWS, Work
 from veneerwb.host import compat
-from veneerwb.host.objects.base import Refused, sentence
+from veneerwb.host.objects.base import Refused
+from veneerwb.host.steps import Step
 
 HERE = "VeneerSequencePanel"
 LEAF = QtCore.Qt.UserRole
@@ -36,7 +36,7 @@ def look(doc: Any, bundle: Any) -> SequencePanel | None:
         work = Work(bundle)
     except Exception as error:
         title = translate(HERE, "Sequence")
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, sentence(error))
+        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, fields.told(error))
         return None
     panel = SequencePanel(doc, work)
     panel.show()
@@ -189,7 +189,7 @@ class SequencePanel(MeasuresSeams):
         model = box.model()  # Qt deletes items behind Python's back: none is named here
         looks = box.style().standardIcon(QtGui.QStyle.SP_MessageBoxWarning)
         for row, suspect in enumerate(suspects):
-            text = f"{suspect.text} {remedy(suspect.kind)}"
+            text = f"{fields.in_words(suspect)} {remedy(suspect.kind)}"
             box.addItem(text)
             for what, role in (
                 (looks, QtCore.Qt.DecorationRole), (suspect.leaf, LEAF),

@@ -12,7 +12,8 @@ from PySide import QtCore, QtGui
 
 from veneerwb.core import Placement, VeneerError
 from veneerwb.core.checks.faces import unregistered
-from veneerwb.gui.commands import selected
+from veneerwb.gui import themes
+from veneerwb.gui.chosen import selected
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
@@ -20,8 +21,8 @@ from veneerwb.gui.panels.findings import Findings, found_on, select
 from veneerwb.gui.spot_state import TIP, SpotState
 from veneerwb.gui.spot_steps import SpotSteps
 from veneerwb.gui.spot_window import SpotWindow, verdict
-from veneerwb.host import values
-from veneerwb.host.objects.base import Refused, sentence, set_if_new, told_elsewhere
+from veneerwb.host import settings, values
+from veneerwb.host.objects.base import Refused, set_if_new, told_elsewhere
 
 HERE = "VeneerSpotPanel"
 
@@ -43,7 +44,7 @@ def choose(matches: list[Any]) -> SpotPanel | None:
             ))
         panel = SpotPanel(matches[0])
     except Exception as error:
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), name, sentence(error))
+        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), name, fields.told(error))
         return None
     panel.show()
     panel.look()
@@ -79,7 +80,7 @@ class SpotPanel(Panel):
         fields.offer(form.Mirrored, (False, True))
         for name in BOXES:
             box = getattr(form, name)
-            box.setToolTip(match.getDocumentationOfProperty(name))
+            box.setToolTip(fields.purpose(match, name))
             if name in self.state.locked:
                 box.setEnabled(False)
                 box.setToolTip(translate("VeneerPanel", "An expression sets this value"))
@@ -120,7 +121,7 @@ class SpotPanel(Panel):
             self.state.go(**self._meant(name), run=True)
             self.say("")
         except Exception as error:
-            self.say(sentence(error))
+            self.say(fields.told(error))
             self.soon(self._fill)
 
     def _meant(self, name: str) -> dict[str, Any]:
@@ -179,7 +180,7 @@ class SpotPanel(Panel):
         try:
             self._write()
         except Exception as error:
-            self.say(sentence(error))
+            self.say(fields.told(error))
             self.findings.tell()
         finally:
             self._busy = False
@@ -238,7 +239,7 @@ class SpotPanel(Panel):
             self.state.follow()
             self.tell()
         except Exception as error:
-            self.say(sentence(error))
+            self.say(fields.told(error))
         finally:
             self._busy = False
 
@@ -261,17 +262,17 @@ class SpotPanel(Panel):
         try:
             self.state.layout()
         except VeneerError as error:
-            return str(error)
+            return fields.in_words(error)
         return ""
 
     def _tell_verdict(self) -> None:
         """In a line whether the wedge can lie where it does, while it is moved."""
-        text, colour = "", ""
+        text, on = "", ""
         if self.window is not None and not self._not_laid():
             misfits = self.window.misfits()
             text = verdict(misfits)
-            colour = "color: #c8101c; " if misfits else ""
-        label, style = self.form.verdict, f"{colour}font-weight: bold"
+            on = themes.badge(settings.colour("MisfitColour")) if misfits else ""
+        label, style = self.form.verdict, f"{on}font-weight: bold"
         label.setVisible(bool(text))
         label.setText(text)
         if label.styleSheet() != style:
@@ -294,7 +295,7 @@ class SpotPanel(Panel):
             self.state.look(number=leaves[0])
 
     def _refused(self, error: Exception) -> None:
-        self.say(sentence(error))
+        self.say(fields.told(error))
 
     # --- what happens to the document ---------------------------------------------------------
 

@@ -9,10 +9,12 @@ from __future__ import annotations
 
 import traceback
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from typing import Any, ClassVar, NamedTuple
 
+from veneerwb import packages
 from veneerwb.host import compat
+from veneerwb.words import filled, marked, say, word
 
 OUT = compat.OUTPUT | compat.READ_ONLY
 SECRET = compat.OUTPUT | compat.HIDDEN
@@ -70,12 +72,9 @@ class Proxy:
 
     def ensure_properties(self, obj: Any) -> None:
         """Adds what `obj` lacks and brings an older object up to date, step by step."""
-        new = compat.add_property(
-            obj, "Integer", "SchemaVersion", "Base", "Which form of this object was saved", SECRET
-        )
-        if new:
+        if _ensure(obj, SCHEMA):
             obj.SchemaVersion = self.version
-        for step in range(obj.SchemaVersion, self.version):
+        for step in range(max(1, obj.SchemaVersion), self.version):
             self.upgrades[step](obj)
             obj.SchemaVersion = step + 1
         for wanted in (*self.properties, MESSAGE):
@@ -86,13 +85,13 @@ class Proxy:
         stays."""
         try:
             if obj.SchemaVersion > self.version:
-                raise Refused(
+                raise Refused(say(
                     "It was made by a newer version of this addon; update the addon to change it."
-                )
+                ))  # fmt: skip
             self.update(obj)
             message = ""
         except Exception as error:
-            message = sentence(error, "It could not be recomputed ({why}); undo the last change.")
+            message = sentence(error, NOT_RECOMPUTED)
             self.refused = error.with_traceback(None)  # else all that it was laid from would stay
         if obj.Message != message:
             obj.Message = message
@@ -105,6 +104,10 @@ class Proxy:
 
 MESSAGE = Property(
     "String", "Message", "Result", "Why the last change was refused; empty if it was not", "", OUT
+)
+
+SCHEMA = Property(
+    "Integer", "SchemaVersion", "Base", "Which form of this object was saved", None, SECRET
 )
 
 
@@ -121,7 +124,13 @@ def told_elsewhere() -> Iterator[None]:
         _elsewhere.pop()
 
 
-def _ensure(obj: Any, wanted: Property) -> None:
+def _ensure(obj: Any, wanted: Property) -> bool:
+    """Has `obj` hold the property; whether it did not. One of another type, as somebody may have
+    written into the file by hand, is made anew, with its value where that will do."""
+    name, kept = wanted.name, None
+    if name in obj.PropertiesList and not compat.is_of(obj, name, wanted.kind):
+        kept = getattr(obj, name)
+        compat.drop_property(obj, name)
     new = compat.add_property(obj, *wanted[:4], wanted.attributes)
     if wanted.kind == "Enumeration":
         if new or tuple(obj.getEnumerationsOfProperty(wanted.name) or ()) != wanted.value:
@@ -130,11 +139,16 @@ def _ensure(obj: Any, wanted: Property) -> None:
             setattr(obj, wanted.name, chosen if chosen in wanted.value else wanted.value[0])
     elif new and wanted.value is not None:
         setattr(obj, wanted.name, wanted.value)
+    if kept is not None:
+        with suppress(Exception):  # the host raises what it likes
+            setattr(obj, name, kept)
+    return new
 
 
-UNFORESEEN = (
+UNFORESEEN = marked(
     "That failed for a reason the addon does not know ({why}); try it another way, or cancel."
 )
+NOT_RECOMPUTED = marked("It could not be recomputed ({why}); undo the last change.")
 
 
 def sentence(error: Exception, unforeseen: str = UNFORESEEN) -> str:
@@ -142,11 +156,10 @@ def sentence(error: Exception, unforeseen: str = UNFORESEEN) -> str:
     if isinstance(error, Refused) or hasattr(error, "template"):
         return str(error)
     compat.log("".join(traceback.format_exception(type(error), error, error.__traceback__)))
-    if isinstance(error, ImportError):
-        package = (error.name or str(error)).split(".")[0]
-        return f"The Python package {package} is missing; install it, then try again."
-    first = (str(error).strip() or "no reason given").splitlines()[0]
-    return unforeseen.format(why=f"{type(error).__name__}: {first}")
+    if isinstance(error, ImportError) and (missing := packages.told(error)):
+        return missing
+    first = (str(error).strip() or say("no reason given")).splitlines()[0]
+    return filled(word(unforeseen), {"why": f"{type(error).__name__}: {first}"})
 
 
 def rests_on(source: Any, obj: Any) -> bool:
@@ -171,4 +184,5 @@ def set_if_new(obj: Any, **values: Any) -> None:
 
 def kind_of(obj: Any) -> str:
     """ "Leaf", "Bundle", "Stock" or "Match"; "" for objects that are not ours."""
-    return getattr(getattr(obj, "Proxy", None), "kind", "")
+    proxy = getattr(obj, "Proxy", None)
+    return proxy.kind if isinstance(proxy, Proxy) else ""

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from veneerwb.host import compat
+from veneerwb.host import compat, settings
 from veneerwb.host.objects import names
 from veneerwb.host.objects.base import (
     OUT,
@@ -16,6 +16,7 @@ from veneerwb.host.objects.base import (
     kind_of,
     set_if_new,
 )
+from veneerwb.words import word
 
 PAPER_NAMES = (
     "A3", "A4", "A4 upright", "A2", "A1", "ANSI B", "ANSI A", "ANSI A upright", "ANSI C", "ANSI D",
@@ -180,21 +181,21 @@ class Bench(Proxy):
         from veneerwb.host import bench, shop_pages
 
         if kind_of(obj.Match) != "Match":
-            shop_pages.say_stale(obj, "there is no match.")
-            raise Refused("The bench has no match; link it to one, or delete it.")
+            shop_pages.say_stale(obj, word("there is no match."))
+            raise Refused(word("The bench has no match; link it to one, or delete it."))
         state = bench.why_old(obj)
         shop_pages.say_stale(obj, state)
         set_if_new(obj, State=state)
 
 
 def add_bench(doc: Any, match: Any, **properties: Any) -> Any:
-    """A Bench for a Match, with the properties given by name; `host.bench.refresh` makes its
-    sheets."""
+    """A Bench for a Match, with the properties given by name, else as the user has set;
+    `host.bench.refresh` makes its sheets."""
     obj = doc.addObject("App::FeaturePython", "Bench")
     try:
         Bench(obj)
         obj.Match = match
-        for name, value in properties.items():
+        for name, value in {**settings.for_bench(properties), **properties}.items():
             setattr(obj, name, value)
     except Exception:
         doc.removeObject(obj.Name)

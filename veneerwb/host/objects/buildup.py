@@ -22,11 +22,14 @@ from veneerwb.host.objects.base import (
     kind_of,
     set_if_new,
 )
+from veneerwb.words import word
 
 SHEET_OF = "BuiltUpPanel"
 """The property by which a bill in a spreadsheet says which parts it is of."""
-OWN = "radial and tangential movement for each % of moisture, such as 0.0019 0.00274; empty: by "
-OWN += "the material's name"
+OWN = (
+    "radial and tangential movement for each % of moisture, such as 0.0019 0.00274; empty: by "
+    "the material's name"
+)
 
 
 class BuildUp(Proxy):
@@ -144,7 +147,7 @@ class Parts(Proxy):
 
         match = obj.Match
         if kind_of(match) != "Match" or kind_of(match.BuildUp) != "BuildUp":
-            raise Refused("These parts belong to no match with a build-up; delete them.")
+            raise Refused(word("These parts belong to no match with a build-up; delete them."))
         if match.Message:
             raise Refused(match.Message)
         panel = panels.panel_of(match)

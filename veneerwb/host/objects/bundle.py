@@ -4,13 +4,13 @@
 from __future__ import annotations
 
 import os
-import tempfile
 from collections.abc import Sequence
 from typing import Any
 
 import FreeCAD
 
 from veneerwb.host.objects.base import OUT, Property, Proxy, kind_of, set_if_new
+from veneerwb.words import marked, word
 
 BACKS = ("next", "previous", "own")
 FOLLOWS = ("as photographed", "figure", "log", "marks")
@@ -209,20 +209,28 @@ def _registers(follows: str, registers: Sequence[Any]) -> str:
     """How the leaves lie on each other, in a sentence."""
     placed = any((r.angle, r.dx, r.dy) != (0.0, 0.0, 0.0) for r in registers)
     if follows != FOLLOWS[0]:
-        return f"The leaves are registered and follow the {follows}."
+        return word(REGISTERED[follows])
     if placed:
-        return "The leaves have registers; it is not said what they follow."
-    return (
+        return word("The leaves have registers; it is not said what they follow.")
+    return word(
         "The leaves lie as photographed: a photograph that is shifted against the others shifts "
         "its piece."
     )
 
 
+REGISTERED = {
+    "figure": marked("The leaves are registered and follow the figure."),
+    "log": marked("The leaves are registered and follow the log."),
+    "marks": marked("The leaves are registered and follow the marks."),
+}
+
+
 def add_bundle(doc: Any, bundle: Any) -> Any:
     """A Bundle with its leaves from a core Bundle."""
+    from veneerwb.core.files import scratch
     from veneerwb.host import imports
 
-    with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+    with scratch("leaves") as folder:
         ready = [imports.from_leaf(leaf, folder) for leaf in bundle.leaves]
         return imports.make_bundle(doc, ready, bundle.thickness, bundle.back, bundle.slope)
 
@@ -237,10 +245,11 @@ def add_bundle_from_photos(
 ) -> Any:
     """A Bundle whose leaf k is photographed in paths[k-1]. Raises VeneerError, and the document
     stays as it was, for a photograph that cannot be read and for values that cannot be."""
+    from veneerwb.core.files import scratch
     from veneerwb.host import imports
 
     imports.check_bundle(len(paths), thickness, back)
-    with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+    with scratch("leaves") as folder:
         ready = [imports.from_file(p, folder, k, mm_per_px) for k, p in enumerate(paths, start=1)]
         return imports.make_bundle(doc, ready, thickness, back, slope)
 

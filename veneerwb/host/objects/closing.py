@@ -5,7 +5,9 @@ from __future__ import annotations
 
 from typing import Any
 
+from veneerwb.host import settings
 from veneerwb.host.objects.base import OUT, Property, Proxy, Refused, kind_of, set_if_new
+from veneerwb.words import word
 
 READINGS = ("nothing yet", "each wedge", "halves", "gaps")
 HOWS = ("both ends", "one end", "quarters")
@@ -88,7 +90,7 @@ class Closing(Proxy):
         from veneerwb.host import closing
 
         if kind_of(obj.Match) != "Match":
-            raise Refused("It belongs to no match; link it to a radial one, or delete it.")
+            raise Refused(word("It belongs to no match; link it to a radial one, or delete it."))
         found = closing.closing_of(obj)
         before, after = found.before, found.after
         over = before.least.over
@@ -107,7 +109,8 @@ class Closing(Proxy):
 
 
 def add_closing(doc: Any, match: Any, **properties: Any) -> Any:
-    """A Closing of a Match, with the properties given. Recompute to see it."""
+    """A Closing of a Match, with the properties given, else as the user has set. Recompute to see
+    it."""
     from veneerwb.host.objects.bench import follow_closings
 
     obj = doc.addObject("App::FeaturePython", "Closing")
@@ -115,7 +118,7 @@ def add_closing(doc: Any, match: Any, **properties: Any) -> Any:
         Closing(obj)
         obj.Label = "Closing"
         obj.Match = match
-        for key, value in properties.items():
+        for key, value in {**settings.for_closing(), **properties}.items():
             setattr(obj, key, value)
         follow_closings(match)
     except Exception:

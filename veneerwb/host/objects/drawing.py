@@ -8,6 +8,7 @@ import hashlib
 import os
 from typing import Any
 
+from veneerwb.host import settings
 from veneerwb.host.kinds import KINDS
 from veneerwb.host.objects import names
 from veneerwb.host.objects.base import (
@@ -20,6 +21,7 @@ from veneerwb.host.objects.base import (
     sentence,
     set_if_new,
 )
+from veneerwb.words import say, word
 
 
 class Drawing(Proxy):
@@ -65,9 +67,11 @@ class Drawing(Proxy):
 
         views = sheets.views_of(obj)
         if not views:
-            raise Refused("Its page is gone; undo, or delete this drawing and make a new one.")
+            raise Refused(word(
+                "Its page is gone; undo, or delete this drawing and make a new one."
+            ))
         for copy in sheets.copies_of(obj):
-            sheets.say_stale(copy, f"this is a copy of {sheets.page_of(obj).Label}.")
+            sheets.say_stale(copy, say("this is a copy of {page}.", page=sheets.page_of(obj).Label))
         try:
             _draw(obj, views)
         except Exception as error:
@@ -82,10 +86,15 @@ def _draw(obj: Any, views: dict[str, Any]) -> None:
 
     match = obj.Match
     if kind_of(match) != "Match":
-        raise Refused("The drawing has no match; link it to one, or delete it.")
+        raise Refused(word("The drawing has no match; link it to one, or delete it."))
     if match.Message:
-        last = "its last good layout is shown" if match.Revision else "no layout of it stands yet"
-        raise Refused(f"{match.Label} was refused, and {last}: {match.Message}")
+        raise Refused(
+            say("{name} was refused, and its last good layout is shown: {why}", name=match.Label,
+                why=match.Message)
+            if match.Revision
+            else say("{name} was refused, and no layout of it stands yet: {why}", name=match.Label,
+                     why=match.Message)
+        )  # fmt: skip
     laid = values.layout_on(match, values.leaves_of(match.Bundle))
     date = obj.Date
     if laid.revision != obj.Revision or not date:
@@ -163,7 +172,7 @@ def add_drawing(doc: Any, match: Any, **properties: Any) -> Any:
     try:
         Drawing(obj)
         obj.Match = match
-        for name, value in properties.items():
+        for name, value in {**settings.for_drawing(), **properties}.items():
             setattr(obj, name, value)
         sheets.add_page(obj, FIGURES, TEXTS)
     except Exception:

@@ -9,6 +9,7 @@ from typing import Any
 from veneerwb.host import known_faces
 from veneerwb.host.known_faces import OnFaces, set_faces
 from veneerwb.host.objects.base import OUT, Property, Refused, kind_of, set_if_new
+from veneerwb.words import word
 
 
 class Facing(OnFaces):
@@ -83,7 +84,7 @@ def _faced(obj: Any, shapes: Sequence[Any], links: Sequence[tuple[Any, str]]) ->
     from veneerwb.host import faces, values
 
     if kind_of(obj.Leaf) != "Leaf":
-        raise Refused("It has no leaf, or the leaf is gone; choose a leaf.")
+        raise Refused(word("It has no leaf, or the leaf is gone; choose a leaf."))
     leaf, bundle = values.core_leaf(obj.Leaf), _bundle(obj)
     if bundle is not None:
         leaf = values.core_bundle(bundle).leaf(leaf.number)

@@ -8,6 +8,7 @@ import shutil
 import tempfile
 from typing import Any
 
+from veneerwb.host import keeping
 from veneerwb.host.objects.base import OUT, Property, Proxy, kind_of, set_if_new
 
 _HIDDEN = 4
@@ -152,10 +153,17 @@ class Leaf(Proxy):
         ),
     )
 
+    def __init__(self, obj: Any) -> None:
+        super().__init__(obj)
+        keeping.watch()
+
     def onDocumentRestored(self, obj: Any) -> None:
         super().onDocumentRestored(obj)
+        keeping.watch()
         for name in PICTURES:
             part_from_copies(obj, name)
+        if any(getattr(obj, name) and keeping.gone(obj, name) for name in PICTURES):
+            self.execute(obj)  # says so
 
     def update(self, obj: Any) -> None:
         from veneerwb.host import values
@@ -179,7 +187,7 @@ def part_from_copies(obj: Any, name: str) -> None:
     others = (one for one in obj.Document.Objects if one is not obj and kind_of(one) == kind)
     if all(getattr(one, name, "") != shared for one in others):
         return
-    with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+    with tempfile.TemporaryDirectory(prefix="veneerwb-leaves-") as folder:
         kept = shutil.copy2(shared, folder)
         stem, suffix = os.path.splitext(os.path.basename(shared))
         # With a name, or it would take the one that it had.
@@ -191,8 +199,9 @@ def part_from_copies(obj: Any, name: str) -> None:
 def add_leaf(doc: Any, source: Any, number: int = 1, mm_per_px: float = 0.0) -> Any:
     """A Leaf from the path of a photograph of its face at `mm_per_px`, or from a core Leaf (whose
     own number and scale then count). Raises VeneerError before the document is touched."""
+    from veneerwb.core.files import scratch
     from veneerwb.host import imports
 
-    with tempfile.TemporaryDirectory(prefix="leaves-") as folder:
+    with scratch("leaves") as folder:
         ready = imports.from_leaf if hasattr(source, "face") else imports.from_file
         return imports.make_leaf(doc, ready(source, folder, number, mm_per_px))

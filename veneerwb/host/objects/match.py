@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from veneerwb.host import compat, kinds
+from veneerwb.host import compat, kinds, settings
 from veneerwb.host.objects.base import (
     OUT,
     SECRET,
@@ -15,6 +15,7 @@ from veneerwb.host.objects.base import (
     rests_on,
     set_if_new,
 )
+from veneerwb.words import marked, say, word
 
 
 class Match(Proxy):
@@ -290,7 +291,7 @@ class Match(Proxy):
         from veneerwb.host import solids, values
 
         if vars(self).pop("circle", False):
-            raise Refused(CIRCLE)
+            raise Refused(word(CIRCLE))
         compat.follow_support(obj)
         bundle = values.leaves_of(obj.Bundle)
         chosen_by = _chosen_by(obj)
@@ -328,7 +329,9 @@ class Match(Proxy):
         compat.redraw(obj)
 
 
-CIRCLE = "The top cannot follow itself or what lies on it; choose another outline."
+CIRCLE = marked(
+    "The top cannot follow itself or what lies on it; choose another outline."
+)
 
 
 def _differ(a: Any, b: Any) -> bool:
@@ -352,20 +355,23 @@ def _refuse_missing(obj: Any, numbers: tuple[int, ...], chosen_by: str) -> None:
     if gone and chosen_by == obj.ChosenBy:
         names = ", ".join(map(str, gone))
         raise Refused(
-            f"Leaf {names} is missing from the bundle; undo, add it again, or choose other leaves "
-            "by First or Order."
-        )
+            say("Leaf {leaf} is missing from the bundle; undo, add it again, or choose other "
+                "leaves by First or Order.", leaf=names)
+            if len(gone) == 1
+            else say("Leaves {leaves} are missing from the bundle; undo, add them again, or choose "
+                     "other leaves by First or Order.", leaves=names)
+        )  # fmt: skip
 
 
 def add_match(doc: Any, bundle: Any, **properties: Any) -> Any:
-    """A Match on a Bundle or Stock object, with the properties given by name. Recompute to see
-    it."""
+    """A Match on a Bundle or Stock object, with the properties given by name, else as the user has
+    set. Recompute to see it."""
     obj = doc.addObject("Part::FeaturePython", "Match")
     try:
         Match(obj)
         obj.Bundle = bundle
         kind = properties.pop("Kind", obj.Kind)  # before all else, for it takes some of it back
-        for name, value in {"Kind": kind, **properties}.items():
+        for name, value in {"Kind": kind, **settings.for_match(), **properties}.items():
             setattr(obj, name, value)
     except Exception:
         doc.removeObject(obj.Name)

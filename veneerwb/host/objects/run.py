@@ -6,10 +6,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from veneerwb.host import compat, kinds, known_faces
+from veneerwb.host import compat, kinds, known_faces, settings
 from veneerwb.host.known_faces import OnFaces, set_faces
 from veneerwb.host.objects.base import OUT, SECRET, Property, Refused, set_if_new
 from veneerwb.host.objects.match import Match
+from veneerwb.words import say
 
 RUN_KINDS = (
     "Side by side", "End match", "Centre and butt", "Box", "Reverse box", "Diamond",
@@ -146,9 +147,12 @@ def _refuse_missing(obj: Any, numbers: Sequence[int], chosen_by: str) -> None:
     if gone and chosen_by == obj.ChosenBy:
         names = ", ".join(map(str, gone))
         raise Refused(
-            f"Leaf {names} is missing from the bundle; undo, add it again, or choose another first "
-            "leaf."
-        )
+            say("Leaf {leaf} is missing from the bundle; undo, add it again, or choose another "
+                "first leaf.", leaf=names)
+            if len(gone) == 1
+            else say("Leaves {leaves} are missing from the bundle; undo, add them again, or choose "
+                     "another first leaf.", leaves=names)
+        )  # fmt: skip
 
 
 def _hide_unused(obj: Any) -> None:
@@ -167,7 +171,7 @@ def add_run(doc: Any, bundle: Any, faces: Sequence[tuple[Any, str]] = (), **prop
         Run(obj)
         obj.Bundle = bundle
         set_faces(obj, faces)
-        for name, value in properties.items():
+        for name, value in {**settings.for_match(), **properties}.items():
             setattr(obj, name, value)
     except Exception:
         doc.removeObject(obj.Name)

@@ -6,6 +6,7 @@ from __future__ import annotations
 from typing import Any
 
 from veneerwb.host.objects.base import OUT, SECRET, Property, Proxy, Refused, kind_of, set_if_new
+from veneerwb.words import word
 
 MEASURES = ("contrast", "variety", "seams", "closing")
 """What Measures holds, in this order."""
@@ -47,7 +48,7 @@ class Spot(Proxy):
         from veneerwb.host import spots
 
         if kind_of(obj.Match) != "Match":
-            raise Refused("This kept spot belongs to no match; link it to one, or delete it.")
+            raise Refused(word("This kept spot belongs to no match; link it to one, or delete it."))
         set_if_new(obj, Old=bool(obj.PictureMark) and spots.mark(obj) != obj.PictureMark)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from veneerwb.host import settings
 from veneerwb.host.objects.base import Property, Proxy
 from veneerwb.host.objects.bundle import BACKS
 
@@ -28,12 +29,15 @@ class Stock(Proxy):
 
 
 def add_stock(
-    doc: Any, width: float, length: float, leaves: int, thickness: float = 0.6, back: str = "next"
-) -> Any:
-    """A Stock. Raises VeneerError, and the document stays as it was, for values that cannot be."""
+    doc: Any, width: float, length: float, leaves: int, thickness: float | None = None,
+    back: str = "next",
+) -> Any:  # fmt: skip
+    """A Stock, of leaves as thick as the user has set where it is not said. Raises VeneerError, and
+    the document stays as it was, for values that cannot be."""
     from veneerwb.core.leaf import Stock as CoreStock
 
-    stock = CoreStock(width, length, leaves, thickness, back)
+    thick = settings.setting("Thickness") if thickness is None else thickness
+    stock = CoreStock(width, length, leaves, thick, back)
     obj = doc.addObject("App::FeaturePython", "Stock")
     Stock(obj)
     obj.Width, obj.Length, obj.Leaves = stock.width, stock.length, int(stock.leaves)

@@ -25,6 +25,7 @@ from veneerwb.core.shop.closing.ring import Ring
 from veneerwb.core.shop.closing.swaps import Swap, swaps
 from veneerwb.core.shop.closing.trued import Costs, Places, as_trued, costs, places
 from veneerwb.core.shop.setout import SetOut, set_out
+from veneerwb.words import marked
 
 CONFIDENCES = (0.95, 0.99)
 
@@ -57,9 +58,9 @@ class Before:
     trial: Trial | None = None
 
     def __post_init__(self) -> None:
-        between("confidence", self.confidence, 0.5, 0.9999)
+        between(marked("confidence"), self.confidence, 0.5, 0.9999)
         if self.measured is not None:
-            between("standard error of a measured wedge", self.measured, 0.0, 10.0)
+            between(marked("standard error of a measured wedge"), self.measured, 0.0, 10.0)
 
     @cached_property
     def ring(self) -> Ring:

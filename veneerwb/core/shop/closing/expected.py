@@ -17,6 +17,7 @@ from dataclasses import dataclass
 from veneerwb.core.matches.asked import between
 from veneerwb.core.plane import positive, whole
 from veneerwb.core.shop.closing.moisture import Moisture
+from veneerwb.words import marked
 
 MOST = 5.0
 """Degrees: no template and no knife is off by more; larger numbers are slips of the keyboard."""
@@ -32,8 +33,11 @@ class Errors:
     moisture: Moisture | None = None
 
     def __post_init__(self) -> None:
-        for name in ("template", "piece"):
-            value = between(f"{name}'s standard error", getattr(self, name), 0.0, MOST)
+        for name, said in (
+            ("template", marked("template's standard error")),
+            ("piece", marked("piece's standard error")),
+        ):
+            value = between(said, getattr(self, name), 0.0, MOST)
             object.__setattr__(self, name, value)
 
     def taped(self, cut: float) -> float:
@@ -79,8 +83,8 @@ class Expected:
     errors: Errors
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "ways", whole("number of ways", self.ways, 3, 64))
-        object.__setattr__(self, "cut", positive("wedge angle", self.cut, 179.0))
+        object.__setattr__(self, "ways", whole(marked("number of ways"), self.ways, 3, 64))
+        object.__setattr__(self, "cut", positive(marked("wedge angle"), self.cut, 179.0))
 
     @property
     def angle(self) -> float:

@@ -28,6 +28,7 @@ from veneerwb.core.shop.closing.over import hows
 from veneerwb.core.shop.closing.readings import MOST_UNCERTAIN, Angle, Told, summed
 from veneerwb.core.shop.closing.ring import Ring
 from veneerwb.core.shop.closing.trued import Costs, Part, Places, costs, places
+from veneerwb.words import marked
 
 SURE = 0.99
 """The chance from which on a diameter is sure to do."""
@@ -82,7 +83,7 @@ class Measured:
 
     def __post_init__(self) -> None:
         ways = self.ring.ways
-        between("instrument's standard error", self.common, 0.0, MOST_UNCERTAIN)
+        between(marked("instrument's standard error"), self.common, 0.0, MOST_UNCERTAIN)
         wanted = ways if self.wedges or not self.halves else 2
         given = len(self.wedges or self.halves)
         if given != wanted or (self.wedges and self.halves):

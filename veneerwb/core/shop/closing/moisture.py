@@ -16,6 +16,7 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.matches.asked import between
 from veneerwb.core.plane import finite
 from veneerwb.core.wood import LARGEST, beyond
+from veneerwb.words import marked
 
 MOST = 30.0
 """% of moisture: wood that is wetter no longer moves."""
@@ -49,10 +50,13 @@ class Moisture:
     grain: float = 0.0
 
     def __post_init__(self) -> None:
-        for name in ("photograph", "cut", "taping"):
-            value = between(f"moisture ({name})", getattr(self, name), 0.0, MOST)
+        for name, said in (
+            ("photograph", marked("moisture (photograph)")), ("cut", marked("moisture (cut)")),
+            ("taping", marked("moisture (taping)")),
+        ):  # fmt: skip
+            value = between(said, getattr(self, name), 0.0, MOST)
             object.__setattr__(self, name, value)
-        share = finite("coefficient", self.coefficient)
+        share = finite(marked("coefficient"), self.coefficient)
         if not 0.0 <= share <= LARGEST:
             raise VeneerError(
                 "out-of-range",
@@ -61,7 +65,9 @@ class Moisture:
                 shown=f"{share:g}", most=f"{LARGEST:g}",
             )  # fmt: skip
         object.__setattr__(self, "coefficient", share)
-        spread = between("uncertainty of the change of moisture", self.uncertainty, 0.0, 10.0)
+        spread = between(marked(
+            "uncertainty of the change of moisture"
+        ), self.uncertainty, 0.0, 10.0)
         object.__setattr__(self, "uncertainty", spread)
 
     @property

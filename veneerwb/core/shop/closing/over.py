@@ -32,6 +32,7 @@ from veneerwb.core.matches.asked import between
 from veneerwb.core.plane import choice
 from veneerwb.core.shop.closing.expected import Errors, Expected
 from veneerwb.core.shop.closing.ring import check_parts
+from veneerwb.words import marked
 
 HOWS = {"both ends": 2, "one end": 2, "quarters": 4, "last joint": 1}
 """How the ring is trued, and into how many parts it is for that."""
@@ -56,7 +57,7 @@ def hows(ways: int) -> tuple[str, ...]:
 
 def parts_of(ways: int, how: str) -> int:
     """Into how many parts it is trued; VeneerError where that cannot be."""
-    count = HOWS[choice("way of truing", how, tuple(HOWS))]
+    count = HOWS[choice(marked("way of truing"), how, tuple(HOWS))]
     check_parts(ways, count)
     return count
 
@@ -144,7 +145,7 @@ def least_over(
 ) -> Over:
     """The least over, to STEP and never under 0, that trues a ring with that confidence (0.5 to
     0.9999)."""
-    sure = between("confidence", confidence, 0.5, 0.9999)
+    sure = between(marked("confidence"), confidence, 0.5, 0.9999)
     true = 360.0 / ways
     at = Expected(ways, true, errors)
 

@@ -18,6 +18,7 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.matches.asked import between
 from veneerwb.core.plane import choice, positive, tand
 from veneerwb.core.shop.setout import SetOut
+from veneerwb.words import marked
 
 MOST_UNCERTAIN = 10.0
 """Degrees."""
@@ -32,8 +33,8 @@ class Angle:
     uncertainty: float = 0.0
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "value", positive("measured angle", self.value, 360.0))
-        sure = between("uncertainty of an angle", self.uncertainty, 0.0, MOST_UNCERTAIN)
+        object.__setattr__(self, "value", positive(marked("measured angle"), self.value, 360.0))
+        sure = between(marked("uncertainty of an angle"), self.uncertainty, 0.0, MOST_UNCERTAIN)
         object.__setattr__(self, "uncertainty", sure)
 
 
@@ -57,10 +58,13 @@ class Gap:
     distance_uncertainty: float = 0.0
 
     def __post_init__(self) -> None:
-        far = positive("distance from the tip", self.distance)
-        choice("place of the gap", self.at, PLACES)
-        for name in ("size", "uncertainty", "distance_uncertainty"):
-            value = between(f"gap's {name}".replace("_", " "), getattr(self, name), 0.0, far / 2.0)
+        far = positive(marked("distance from the tip"), self.distance)
+        choice(marked("place of the gap"), self.at, PLACES)
+        for name, said in (
+            ("size", marked("gap's size")), ("uncertainty", marked("gap's uncertainty")),
+            ("distance_uncertainty", marked("gap's distance uncertainty")),
+        ):  # fmt: skip
+            value = between(said, getattr(self, name), 0.0, far / 2.0)
             object.__setattr__(self, name, value)
         object.__setattr__(self, "distance", far)
 
@@ -78,7 +82,7 @@ class Gap:
 def set_out_error(set_out: SetOut, reading: float) -> float:
     """The standard error in degrees of an angle whose two offsets are each read to `reading` mm:
     the angle is atan(o1 / b) + atan(o2 / b), so that it is sqrt(2) cos^2(a / 2) reading / b."""
-    off = between("reading of an offset", reading, 0.0, set_out.base)
+    off = between(marked("reading of an offset"), reading, 0.0, set_out.base)
     slope = 1.0 / (1.0 + tand(set_out.angle / 2.0) ** 2)
     return math.degrees(math.sqrt(2.0) * slope * off / set_out.base)
 
@@ -101,7 +105,7 @@ class Trial:
                 "A test cut cannot have {count} wedges; cut 1 to 64, best half a ring of them.",
                 count=self.count,
             )
-        between("piece's standard error", self.piece, 0.0, MOST_UNCERTAIN)
+        between(marked("piece's standard error"), self.piece, 0.0, MOST_UNCERTAIN)
 
     @property
     def angle(self) -> Told:

@@ -7,60 +7,108 @@ from veneerwb.core.shop.closing.advice import Before
 from veneerwb.core.shop.closing.over import Over
 from veneerwb.core.shop.closing.said_words import CALLED, TRUE, Length, Table, deg, hundred, reach
 from veneerwb.core.shop.lettering import runs
+from veneerwb.words import filled, marked, say, word
 
 
 def claim(over: Over) -> str:
     """What is claimed of an over, exactly."""
-    text = f"Of 100 rings cut so, {reach(over.how)} in {hundred(over.claimed)}"
+    values = {"reach": reach(over.how), "count": hundred(over.claimed)}
     if over.how == "last joint":
-        return text + "."
+        return say("Of 100 rings cut so, {reach} in {count}.", **values)
     if over.measured is None:
-        return text + ", the diameter fixed beforehand."
+        return say(
+            "Of 100 rings cut so, {reach} in {count}, the diameter fixed beforehand.", **values
+        )
     if over.how == "quarters":
-        return text + ", the quarters fixed beforehand."
-    return text + f", the diameter chosen by wedges measured to {deg(over.measured)}."
+        return say(
+            "Of 100 rings cut so, {reach} in {count}, the quarters fixed beforehand.", **values
+        )
+    return say(
+        "Of 100 rings cut so, {reach} in {count}, the diameter chosen by wedges measured to "
+        "{measured}.", measured=deg(over.measured), **values,
+    )  # fmt: skip
 
 
 def expect(before: Before, length: Length) -> list[str]:
     """What to expect of wedges that are cut to 360/n."""
     exact, errors = before.exact, before.settled
     ways = exact.ways
-    by = ", by the test cut" if before.trial else ""
-    found = [
-        f"To be expected of {ways} wedges cut to {deg(before.ring.angle, 3)}: the template's error "
-        f"({deg(errors.template, 3)} standard{by}) is common to one stack and counts {ways} times, "
-        f"each piece's own ({deg(errors.piece)}) by the root of {ways}: the ring's sum spreads by "
-        f"{deg(exact.ring.spread)} ({length(before.spread_at_rim)} at the rim)."
-    ]
-    if ways % 2 == 0:
-        half = exact.half
-        found[0] = found[0][:-1] + (
-            f", each half by {deg(half.spread)}; the two halves go {100.0 * half.alike:.0f} % "
-            "together."
-        )
+    half = exact.half if ways % 2 == 0 else None
+    values = {
+        "ways": ways, "angle": deg(before.ring.angle, 3), "template": deg(errors.template, 3),
+        "piece": deg(errors.piece), "spread": deg(exact.ring.spread),
+        "rim": length(before.spread_at_rim), "half": deg(half.spread) if half else "",
+        "alike": f"{100.0 * half.alike:.0f}" if half else "",
+    }  # fmt: skip
+    found = [filled(word(EXPECTED[half is not None, bool(before.trial)]), values)]
     wet = errors.moisture
     if wet:
-        found.append(
-            f"Moisture {wet.photograph:g} % when photographed, {wet.cut:g} % when cut, "
-            f"{wet.taping:g} % when taped ({wet.uncertainty:g} % unsure): without any over the "
-            f"ring would {_moved(before.opens, length)}; the over allows for it."
-        )
+        found.append(filled(word(_moved(before.opens)), {
+            "photograph": f"{wet.photograph:g}", "cut": f"{wet.cut:g}",
+            "taping": f"{wet.taping:g}", "unsure": f"{wet.uncertainty:g}",
+            "gap": length(abs(before.opens)),
+        }))  # fmt: skip
         if abs(before.figure_moves) > 0.05:
-            way = "outside" if before.figure_moves > 0.0 else "inside"
-            by = length(abs(before.figure_moves))
+            moved = length(abs(before.figure_moves))
             found.append(
-                f"At the rim the figure beside a wedge's edge lies {by} further {way} than on the "
-                "photograph."
-            )
+                say("At the rim the figure beside a wedge's edge lies {moved} further outside than "
+                    "on the photograph.", moved=moved)
+                if before.figure_moves > 0.0
+                else say("At the rim the figure beside a wedge's edge lies {moved} further inside "
+                         "than on the photograph.", moved=moved)
+            )  # fmt: skip
         if wet.beyond:
-            found.append("The coefficients of movement hold from 6 to 14 % of moisture only.")
+            found.append(word("The coefficients of movement hold from 6 to 14 % of moisture only."))
     return found
 
 
-def _moved(opens: float, length: Length) -> str:
+EXPECTED = {
+    (False, False): marked(
+        "To be expected of {ways} wedges cut to {angle}: the template's error ({template} "
+        "standard) is common to one stack and counts {ways} times, each piece's own ({piece}) by "
+        "the root of {ways}: the ring's sum spreads by {spread} ({rim} at the rim)."
+    ),
+    (False, True): marked(
+        "To be expected of {ways} wedges cut to {angle}: the template's error ({template} "
+        "standard, by the test cut) is common to one stack and counts {ways} times, each piece's "
+        "own ({piece}) by the root of {ways}: the ring's sum spreads by {spread} ({rim} at the "
+        "rim)."
+    ),
+    (True, False): marked(
+        "To be expected of {ways} wedges cut to {angle}: the template's error ({template} "
+        "standard) is common to one stack and counts {ways} times, each piece's own ({piece}) by "
+        "the root of {ways}: the ring's sum spreads by {spread} ({rim} at the rim), each half by "
+        "{half}; the two halves go {alike} % together."
+    ),
+    (True, True): marked(
+        "To be expected of {ways} wedges cut to {angle}: the template's error ({template} "
+        "standard, by the test cut) is common to one stack and counts {ways} times, each piece's "
+        "own ({piece}) by the root of {ways}: the ring's sum spreads by {spread} ({rim} at the "
+        "rim), each half by {half}; the two halves go {alike} % together."
+    ),
+}
+"""By whether the ring has halves, and whether a test cut was made."""
+
+
+def _moved(opens: float) -> str:
     if abs(opens) < 0.05:
-        return "close on the mean"
-    return f"{'open' if opens > 0.0 else 'overlap'} by {length(abs(opens))} at the rim"
+        return STILL
+    return OPENS if opens > 0.0 else OVERLAPS
+
+
+STILL = marked(
+    "Moisture {photograph} % when photographed, {cut} % when cut, {taping} % when taped ({unsure} "
+    "% unsure): without any over the ring would close on the mean; the over allows for it."
+)
+OPENS = marked(
+    "Moisture {photograph} % when photographed, {cut} % when cut, {taping} % when taped ({unsure} "
+    "% unsure): without any over the ring would open by {gap} at the rim; the over allows for it."
+)
+OVERLAPS = marked(
+    "Moisture {photograph} % when photographed, {cut} % when cut, {taping} % when taped ({unsure} "
+    "% unsure): without any over the ring would overlap by {gap} at the rim; the over allows for "
+    "it."
+)
 
 
 def steps_before(before: Before, length: Length) -> list[str]:
@@ -69,34 +117,36 @@ def steps_before(before: Before, length: Length) -> list[str]:
     how = offer.over.how
     steps = [
         *(_tried(before, length) if before.trial else _to_set(before, length)),
-        "Cut all wedges of the stack by this one template, number and side marked.",
-        f"Tape up to the {_plural(how)}; dry-lay before glue, measure, and true "
-        f"{TRUE[how]}: on the mean {length(offer.costs.lost)} at the rim running out to "
-        "nothing at the tip.",
+        word("Cut all wedges of the stack by this one template, number and side marked."),
+        say(TRUE[how], lost=length(offer.costs.lost)),
     ]
     return [f"{k}. {step}" for k, step in enumerate(steps, start=1)]
 
 
 def _to_set(before: Before, length: Length) -> list[str]:
     over, base, count = before.advised.over, before.set_out, before.trial_count
-    first = (
-        f"Set the template to {deg(over.cut, 3)}, {deg(over.degrees)} over, never under: from the "
-        f"tip mark {length(base.base)} on the axis and square off {_exact(base.offset, length)} to "
-        f"both sides. Read to {before.reading:g} mm that is sure to "
-        f"{deg(before.set_out_error, 3)}."
+    first = say(
+        "Set the template to {angle}, {over} over, never under: from the tip mark {base} on the "
+        "axis and square off {offset} to both sides. Read to {reading} mm that is sure to {sure}.",
+        angle=deg(over.cut, 3), over=deg(over.degrees), base=length(base.base),
+        offset=_exact(base.offset, length), reading=f"{before.reading:g}",
+        sure=deg(before.set_out_error, 3),
     )
     if before.base_wanted:
-        first += (
-            f" That is less sure than the {deg(before.errors.template, 3)} that were reckoned "
-            f"with: take a base of {length(before.base_wanted)} or more, or let the test cut "
-            "decide."
+        less = say(
+            "That is less sure than the {error} that were reckoned with: take a base of {base} "
+            "or more, or let the test cut decide.",
+            error=deg(before.errors.template, 3), base=length(before.base_wanted),
         )
+        first = f"{first} {less}"
     return [
         first,
-        f"Test cut: {count} wedges of waste laid tip to tip should make {deg(count * over.cut)}. "
-        f"What they make, parted by {count}, is the template's angle, sure to "
-        f"{deg(before.trial_error, 3)}: the template's error is then no larger than that. Enter "
-        "it, and the advice goes by it.",
+        say(
+            "Test cut: {count} wedges of waste laid tip to tip should make {sum}. What they make, "
+            "parted by {count}, is the template's angle, sure to {sure}: the template's error is "
+            "then no larger than that. Enter it, and the advice goes by it.",
+            count=count, sum=deg(count * over.cut), sure=deg(before.trial_error, 3),
+        ),
     ]
 
 
@@ -104,57 +154,75 @@ def _tried(before: Before, length: Length) -> list[str]:
     """What the test cut found, and whether the template may stay."""
     trial, now, least = before.trial, before.as_tried.over, before.least.over
     sure = trial.angle.uncertainty
-    found = (
-        f"Test cut: {trial.count} wedges made {deg(trial.sum.value)}, so that the template cuts "
-        f"{deg(now.cut, 3)}, sure to {deg(sure, 3)}: {deg(abs(now.degrees), 3)} "
-        f"{'over' if now.degrees >= 0.0 else 'under'}, and {deg(least.degrees)} over are wanted."
+    found = say(
+        OVER if now.degrees >= 0.0 else UNDER, count=trial.count, sum=deg(trial.sum.value),
+        angle=deg(now.cut, 3), sure=deg(sure, 3), off=deg(abs(now.degrees), 3),
+        wanted=deg(least.degrees),
     )
     turn = least.cut - now.cut
     if before.stays:
-        spare = f" {deg(-turn, 3)} less would do." if -turn > 2.0 * sure else ""
-        return [f"{found} It may stay as it is.{spare}"]
-    return [
-        f"{found} Do not cut with it yet: {reach(now.how)} in {hundred(now.claimed)} of 100 "
-        f"rings only. Open it by {deg(turn, 3)}: {length(before.set_out.base)} from the tip each "
-        f"mark goes {before.mark_moves:.2f} mm out. Then make another test cut."
-    ]
+        said = [found, word("It may stay as it is.")]
+        if -turn > 2.0 * sure:
+            said.append(say("{angle} less would do.", angle=deg(-turn, 3)))
+        return [" ".join(said)]
+    not_yet = say(
+        "Do not cut with it yet: {reach} in {count} of 100 rings only. Open it by {turn}: {base} "
+        "from the tip each mark goes {moves} mm out. Then make another test cut.",
+        reach=reach(now.how), count=hundred(now.claimed), turn=deg(turn, 3),
+        base=length(before.set_out.base), moves=f"{before.mark_moves:.2f}",
+    )
+    return [f"{found} {not_yet}"]
+
+
+OVER = marked(
+    "Test cut: {count} wedges made {sum}, so that the template cuts {angle}, sure to {sure}: {off} "
+    "over, and {wanted} over are wanted."
+)
+UNDER = marked(
+    "Test cut: {count} wedges made {sum}, so that the template cuts {angle}, sure to {sure}: {off} "
+    "under, and {wanted} over are wanted."
+)
 
 
 def _exact(mm: float, length: Length) -> str:
     """A length that a template is set by: a hundredth of a mm is not too fine for it."""
     exact, shown = f"{mm:.2f} mm", length(mm)
-    return exact if shown.endswith("mm") else f"{shown}, exactly {exact},"
-
-
-def _plural(how: str) -> str:
-    return {"quarters": "four quarters", "last joint": "whole ring"}.get(how, "two halves")
+    return exact if shown.endswith("mm") else say(
+        "{length}, exactly {exact},", length=shown, exact=exact
+    )  # fmt: skip
 
 
 def price(before: Before, length: Length) -> list[str]:
     """What the advised over costs."""
     offer, layout = before.advised, before.layout
     costs = offer.costs
-    text = (
-        f"That over costs: seams up to {length(costs.shift)} off their places at the rim (most at "
-        f"the end of piece {costs.seam}), {length(costs.lost)} of figure at the rim on each side "
-        f"of a trued joint, {100.0 * costs.area / layout.top.area:.2f} % of the top's area, and "
-        f"every wedge {length(offer.wider)} wider at the rim,"
+    text = say(
+        TIGHT if before.no_room else ROOMY, shift=length(costs.shift), piece=costs.seam,
+        lost=length(costs.lost), share=f"{100.0 * costs.area / layout.top.area:.2f}",
+        wider=length(offer.wider),
     )
-    text += " which its leaf must have." if before.no_room else " which its leaf has room for."
     found = [*_no_room(before, length), claim(offer.over), text]
     if costs.corners:
         most = max(miss for _, miss in costs.corners)
         found.append(
-            f"{len(costs.corners)} seams miss their corner of the top, by up to {length(most)}."
+            say(
+                "{count} seams miss their corner of the top, by up to {most}.",
+                count=len(costs.corners), most=length(most),
+            )
         )
     if costs.mirror_off > 0.05 and getattr(layout.recipe, "turn", "") == "book":
         found.append(
-            f"At the trued joints the mirror is off by {length(costs.mirror_off)} at the rim."
+            say(
+                "At the trued joints the mirror is off by {mirror_off} at the rim.",
+                mirror_off=length(costs.mirror_off),
+            )
         )
     if before.ring.ways % 2:
         found.append(
-            "An odd number of pieces has no straight diameter: only the last joint can be trued, "
-            "from both its pieces alike."
+            word(
+                "An odd number of pieces has no straight diameter: only the last joint can be "
+                "trued, from both its pieces alike."
+            )
         )
     return found
 
@@ -164,23 +232,49 @@ def _no_room(before: Before, length: Length) -> list[str]:
     if not before.no_room:
         return []
     some = before.no_room
-    leaves = f"Leaf {some[0]} has" if len(some) == 1 else f"Leaves {runs(some)} have"
-    return [
-        f"{leaves} no room for it: at this spot a wedge can be cut to {deg(before.room)} at most. "
+    return [say(NO_ROOM[len(some) > 1], leaves=runs(some), angle=deg(before.room))]
+
+
+TIGHT = marked(
+    "That over costs: seams up to {shift} off their places at the rim (most at the end of piece "
+    "{piece}), {lost} of figure at the rim on each side of a trued joint, {share} % of the top's "
+    "area, and every wedge {wider} wider at the rim, which its leaf must have."
+)
+ROOMY = marked(
+    "That over costs: seams up to {shift} off their places at the rim (most at the end of piece "
+    "{piece}), {lost} of figure at the rim on each side of a trued joint, {share} % of the top's "
+    "area, and every wedge {wider} wider at the rim, which its leaf has room for."
+)
+NO_ROOM = (
+    marked(
+        "Leaf {leaves} has no room for it: at this spot a wedge can be cut to {angle} at most. "
         "Move the wedge on the bundle, take less oversize or wider leaves, or prove the template "
         "by a test cut, so that less over will do."
-    ]
+    ),
+    marked(
+        "Leaves {leaves} have no room for it: at this spot a wedge can be cut to {angle} at most. "
+        "Move the wedge on the bundle, take less oversize or wider leaves, or prove the template "
+        "by a test cut, so that less over will do."
+    ),
+)
+"""Of one leaf, and of several."""
+
+
+OFFERED = (
+    marked("true by (* advised)"), marked("sure"), marked("over, deg"), marked("seams off"),
+    marked("lost"), marked("corners off"),
+)
 
 
 def offers(before: Before, length: Length) -> Table:
     """All ways of truing against each other; the advised one with a star."""
-    heads = ("true by (* advised)", "sure", "over, deg", "seams off", "lost", "corners off")
+    heads = tuple(map(word, OFFERED))
     rows = []
     for offer in before.offers:
         over, costs = offer.over, offer.costs
         star = " *" if offer == before.least else ""
         rows.append((
-            CALLED[over.how] + star, f"{100.0 * over.claimed:.1f} %", f"{over.degrees:.2f}",
+            word(CALLED[over.how]) + star, f"{100.0 * over.claimed:.1f} %", f"{over.degrees:.2f}",
             length(costs.shift), length(costs.lost),
             length(max((miss for _, miss in costs.corners), default=0.0)),
         ))  # fmt: skip

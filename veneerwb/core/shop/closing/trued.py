@@ -27,6 +27,7 @@ from veneerwb.core.region import Half, Region
 from veneerwb.core.shop.closing.over import parts_of
 from veneerwb.core.shop.closing.ring import Ring
 from veneerwb.core.top import Top
+from veneerwb.words import marked
 
 LEAST_MISS = 0.0005
 """mm: a seam that ends nearer to its corner does not miss it."""
@@ -148,7 +149,7 @@ def places(ring: Ring, angles: Sequence[float], how: str, first: int = 1) -> Pla
             "A ring of {ways} pieces needs {ways} angles; these are {count}.",
             ways=ring.ways, count=len(angles),
         )  # fmt: skip
-    values = [positive("wedge angle", angle, 360.0) for angle in angles]
+    values = [positive(marked("wedge angle"), angle, 360.0) for angle in angles]
     share = 360.0 / parts_of(ring.ways, how)
     placed: dict[int, Placed] = {}
     parts = []

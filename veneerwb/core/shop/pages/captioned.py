@@ -9,9 +9,10 @@ from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.drawn import Drawing
 from veneerwb.core.shop.lettering import PITCH, SMALL
 from veneerwb.core.shop.page import Look, text_block, text_height
-from veneerwb.core.shop.pages.finished import draw_top
+from veneerwb.core.shop.pages.finished import draw_top, tinted
 from veneerwb.core.shop.pages.pictures import Pictured
 from veneerwb.core.shop.paper import Box
+from veneerwb.words import say
 
 LONG, LEAST, AROUND = 240.0, 100.0, 5.0
 """mm of the drawing that the longer side of the top takes and the shorter one at least has, and
@@ -25,10 +26,13 @@ def captioned(layout: Layout, look: Look, shown: Pictured, built: Built | None) 
     (x0, x1), (y0, y1) = (edges.extent(whole.edge, turn) for turn in (0.0, 90.0))
     f = LONG / max(x1 - x0, y1 - y0)
     wide = max(f * (x1 - x0), LEAST) + 2.0 * AROUND
-    said = [f"{look.title}, revision {look.revision}. {_size(look, x1 - x0, y1 - y0)}"]
-    tinted = list(dict.fromkeys(part.item for part in built.face)) if built else []
-    if tinted:
-        said.append(f"In plain tints, without a photograph: {', '.join(tinted)}.")
+    said = [
+        say(
+            "{title}, revision {revision}. {top}, {size} over all.", title=look.title,
+            revision=look.revision, top=look.top, size=look.lengths.size(x1 - x0, y1 - y0),
+        ),
+        *tinted(built),
+    ]  # fmt: skip
     said.append(look.rests)
     words = Box(AROUND, AROUND, wide - 2.0 * AROUND, 0.0)
     high = text_height(said, words.wide, between=False) + PITCH * SMALL
@@ -38,7 +42,3 @@ def captioned(layout: Layout, look: Look, shown: Pictured, built: Built | None) 
     draw_top(drawing, layout, built, shown, f, origin)
     text_block(drawing, Box(words.x, words.y, words.wide, high), said, between=False)
     return drawing
-
-
-def _size(look: Look, wide: float, high: float) -> str:
-    return f"{look.top}, {look.lengths.size(wide, high)} over all."

@@ -9,17 +9,27 @@ from collections.abc import Sequence
 from veneerwb.core.shop.closing import Closing, said
 from veneerwb.core.shop.drawn import Drawing
 from veneerwb.core.shop.lettering import PITCH, SMALL
-from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page, table, text_block, text_height
+from veneerwb.core.shop.page import (
+    DRY_LAY,
+    Look,
+    Page,
+    blank_page,
+    table,
+    table_least,
+    text_block,
+    text_height,
+)
 from veneerwb.core.shop.pages import closing_figures as figures
 from veneerwb.core.shop.paper import Box
+from veneerwb.words import marked, say, word
 
 COLUMN, BETWEEN = 92.0, 6.0
 """mm: how wide a column of words is at least, and what lies between two."""
 LEAST_FIGURE = 88.0
 """mm: narrower fields hold no figure."""
 HALF = PITCH * SMALL / 2.0
-HEAD = "To scale 1:00: as trued; dashed: as planned; red: trued"
-SEEN = "Seen from the show face, positions counter-clockwise."
+HEAD = marked("To scale {scale}: as trued; dashed: as planned; red: trued")
+SEEN = marked("Seen from the show face, positions counter-clockwise.")
 STANDING = (SEEN, DRY_LAY)
 Item = str | said.Table
 
@@ -32,10 +42,10 @@ def pages(closing: Closing, look: Look) -> list[Page]:
     def length(mm: float) -> str:
         return plain(mm) if look.lengths.unit == "inch" else _with_unit(plain(mm))
 
-    found = _pages(_before_only(closing), look, "closing", "Closing the ring: before cutting",
+    found = _pages(_before_only(closing), look, "closing", word("Closing the ring: before cutting"),
                    _before(closing, length, plain))  # fmt: skip
     if closing.after is not None:
-        found += _pages(closing, look, "closing-cut", "Closing the ring: as cut",
+        found += _pages(closing, look, "closing-cut", word("Closing the ring: as cut"),
                         _after(closing, length, plain))  # fmt: skip
     return found
 
@@ -54,7 +64,7 @@ def _before(closing: Closing, length: said.Length, plain: said.Length) -> list[I
     before = closing.before
     return [
         *said.steps_before(before, length), *said.price(before, length),
-        said.offers(before, plain), *said.expect(before, length), said.CAUTION,
+        said.offers(before, plain), *said.expect(before, length), said.caution(),
     ]  # fmt: skip
 
 
@@ -66,15 +76,17 @@ def _after(closing: Closing, length: said.Length, plain: said.Length) -> list[It
         items.append(said.ends(closing.at, plain))
     if len(closing.after.diameters) > 1:
         items.append(said.diameters(closing, plain))
-    return [*items, said.wedges(closing), said.CAUTION]
+    return [*items, said.wedges(closing), said.caution()]
 
 
 def _pages(
     closing: Closing, look: Look, code: str, title: str, items: Sequence[Item]
 ) -> list[Page]:
     field = blank_page(look, code, title, standing=STANDING)[1]
+    needed = [table_least(*item) for item in items if not isinstance(item, str)]
+    column = max([COLUMN, *needed])
     for count in (1, 2, 3):
-        wide = count * COLUMN + (count - 1) * BETWEEN
+        wide = count * column + (count - 1) * BETWEEN
         if field.wide - wide - BETWEEN < LEAST_FIGURE:
             break
         if not _flowed(Drawing(1.0, 1.0), _columns(field, wide, count), items):
@@ -85,7 +97,7 @@ def _pages(
     found, left = [_figured(closing, look, code, title, field)], list(items)
     while left:
         page, box = blank_page(look, f"{code}-{len(found) + 1}", title, standing=STANDING)
-        count = max(1, int((box.wide + BETWEEN) // (COLUMN + BETWEEN)))
+        count = max(1, int((box.wide + BETWEEN) // (column + BETWEEN)))
         left = _flowed(page.drawing, box.columns(count, BETWEEN), left)
         found.append(page)
     return found
@@ -99,13 +111,13 @@ def _figured(closing: Closing, look: Look, code: str, title: str, box: Box) -> P
     """A page with the two figures in `box`."""
     one, two = figures.both(box)
     trial = Drawing(1.0, 1.0)
-    scale = figures.to_scale(trial, figures.headed(trial, one, HEAD), closing)
+    scale = figures.to_scale(trial, figures.headed(trial, one, say(HEAD, scale="1:00")), closing)
     page, _ = blank_page(look, code, title, str(scale), STANDING)
     drawing = page.drawing
-    head = figures.headed(drawing, one, HEAD.replace("1:00", str(scale)))
+    head = figures.headed(drawing, one, say(HEAD, scale=str(scale)))
     figures.to_scale(drawing, head, closing)
     factor = figures.times(closing.at)
-    head = f"As taped, apart, what is off {factor} times as large; grey: off"
+    head = say("As taped, apart, what is off {factor} times as large; grey: off", factor=factor)
     figures.enlarged(drawing, figures.headed(drawing, two, head), closing.at, closing.angles)
     return page
 

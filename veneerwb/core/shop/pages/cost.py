@@ -19,11 +19,14 @@ from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.planning import BUNDLES, Planning
 from veneerwb.core.shop.room import ROOM
 from veneerwb.core.shop.scales import scale_for
+from veneerwb.words import marked, say, word
 
-CODE, TITLE = "yield", "Yield and cost"
-PLANNING_CODE, PLANNING_TITLE = "planning", "What to buy"
-NO_CHARGE = "Veneer alone: adhesive, backer, core, time and the risk of a spoilt cut are not in it."
-SPOILT = (
+CODE, TITLE = "yield", marked("Yield and cost")
+PLANNING_CODE, PLANNING_TITLE = "planning", marked("What to buy")
+NO_CHARGE = marked(
+    "Veneer alone: adhesive, backer, core, time and the risk of a spoilt cut are not in it."
+)
+SPOILT = marked(
     "One wrong cut through the stack spoils every leaf of it at once: cut a trial from a spare or "
     "an end first, and keep the spares from the same bundle, next to those used."
 )
@@ -34,45 +37,52 @@ ALIKE = 1e-5
 AROUND = 16.0
 """mm round the leaf for its dimensions."""
 SHADES = ("#5a5a5a", "#a8a8a8", "#dcdcdc", "#ffffff")
-WORDS = ("used (finished pieces)", "oversize, trimmed", "offcuts of opened leaves",
-         "whole leaves left")  # fmt: skip
+WORDS = (
+    marked("used (finished pieces)"), marked("oversize, trimmed"),
+    marked("offcuts of opened leaves"), marked("whole leaves left"),
+)  # fmt: skip
 
 
 def pages(found: Yields, look: Look, what: Cost | None = None) -> list[Page]:
     """The yields of a layout and, where a price is known, what its veneer costs."""
     sections = [
-        Section("What becomes of the leaves", _yields(found, look, what.tops if what else 1)),
-        Section("Cost", _cost(what, found) if what else [
-            "No price was entered: give one for the bundle, a leaf, a m2 or a sq ft."
+        Section(word("What becomes of the leaves"), _yields(found, look, what.tops if what else 1)),
+        Section(word("Cost"), _cost(what, found) if what else [
+            word("No price was entered: give one for the bundle, a leaf, a m2 or a sq ft.")
         ]),
-        Section("Leaf by leaf", [_leaves(found, look), *_left(found)]),
+        Section(word("Leaf by leaf"), [_leaves(found, look), *_left(found)]),
     ]  # fmt: skip
     return flowed(look, CODE, TITLE, sections, standing=())
 
 
 def _yields(found: Yields, look: Look, tops: int) -> list[Item]:
     area = look.lengths.area
-    factors = [("of the leaves opened", found.of_opened), ("of the bundle", found.of_bundle)]
+    factors = [
+        (word("of the leaves opened"), found.of_opened),
+        (word("of the bundle"), found.of_bundle),
+    ]
     if tops > 1:
-        factors.append((f"of the bundle by {tops} tops", found.shared_by(tops)))
+        factors.append(
+            (say("of the bundle by {count} tops", count=tops), found.shared_by(tops))
+        )
     rows = [
-        ("used: finished pieces", area(found.used)),
-        ("cut: blanks with oversize", area(found.cut)),
-        (f"opened: {len(found.opened)} leaves cut into", area(found.opened_area)),
-        (f"bought: {len(found.leaves)} leaves", area(found.bought)),
-        ("left: offcuts", area(found.offcuts)),
-        (f"left: {len(found.whole_leaves)} whole leaves", area(found.left)),
+        (word("used: finished pieces"), area(found.used)),
+        (word("cut: blanks with oversize"), area(found.cut)),
+        (say("opened: {count} leaves cut into", count=len(found.opened)), area(found.opened_area)),
+        (say("bought: {count} leaves", count=len(found.leaves)), area(found.bought)),
+        (word("left: offcuts"), area(found.offcuts)),
+        (say("left: {count} whole leaves", count=len(found.whole_leaves)), area(found.left)),
     ]
     return [
         Picture(BAR + 4 * 2.0 * SMALL + 4.0, lambda drawing, box: _bar(drawing, box, found)),
-        Table(("what", "area"), rows),
+        Table((marked("what"), marked("area")), rows),
         _factors(factors),
     ]
 
 
 def _factors(pairs: Sequence[tuple[str, Factors]]) -> Table:
     return Table(
-        ("", "used / bought", "bought / used", "waste of the purchase"),
+        ("", marked("used / bought"), marked("bought / used"), marked("waste of the purchase")),
         [
             (name, f"{f.used_of_bought:.3f}", f"{f.bought_to_used:.2f}", f"{100.0 * f.waste:.1f} %")
             for name, f in pairs
@@ -91,7 +101,7 @@ def _bar(drawing: Drawing, box: Box, found: Yields) -> None:
         x += wide
     drawing.rectangle(Box(box.x, y, box.wide, BAR), MEDIUM)
     y -= 2.0 * SMALL
-    for part, shade, text in zip(parts, SHADES, WORDS):
+    for part, shade, text in zip(parts, SHADES, map(word, WORDS)):
         drawing.rectangle(Box(box.x, y, SMALL, SMALL), THIN, shade)
         share = f"{100.0 * part / found.bought:.1f} %"
         drawing.text((box.x + 7.0 + width("000.0 %", SMALL), y), share, anchor="end")
@@ -110,18 +120,27 @@ def _leaves(found: Yields, look: Look) -> Table:
         one, positions = lot[0], [p for other in lot for p in other.positions]
         rows.append((
             runs(other.leaf for other in lot),
-            runs(positions) if positions else "left whole",
+            runs(positions) if positions else word("left whole"),
             look.lengths.area(one.full),
             look.lengths.area(one.used) if positions else "",
             f"{one.factors.used_of_bought:.3f}" if positions else "",
         ))  # fmt: skip
-    return Table(("leaves", "positions", "each has", "of each used", "used / bought"), rows)
+    return Table(
+        (
+            marked("leaves"),
+            marked("positions"),
+            marked("each has"),
+            marked("of each used"),
+            marked("used / bought"),
+        ),
+        rows,
+    )
 
 
 def _left(found: Yields) -> list[Item]:
     if not found.whole_leaves:
-        return ["No leaf is left whole: there is no spare."]
-    return [f"Left whole: {runs(found.whole_leaves)}."]
+        return [word("No leaf is left whole: there is no spare.")]
+    return [say("Left whole: {whole_leaves}.", whole_leaves=runs(found.whole_leaves))]
 
 
 def _cost(what: Cost, found: Yields) -> list[Item]:
@@ -131,13 +150,32 @@ def _cost(what: Cost, found: Yields) -> list[Item]:
     def row(name: str, amount: float) -> tuple[str, ...]:
         return (name, money(amount), money(what.per_m2(amount)), money(what.per_sq_ft(amount)))
 
-    shared = "the whole bundle" if what.tops == 1 else f"the bundle, shared by {what.tops} tops"
-    rows = [row(shared, what.per_top), row("the leaves opened", what.opened)]
+    shared = (
+        word("the whole bundle") if what.tops == 1
+        else say("the bundle, shared by {count} tops", count=what.tops)
+    )  # fmt: skip
+    rows = [row(shared, what.per_top), row(word("the leaves opened"), what.opened)]
     return [
-        f"Price as entered: {money(what.price.amount)} for each {what.price.per}.",
-        Table(("veneer of one top", "in all", "a m2 of top", "a sq ft of top"), rows),
-        f"One finished top has {found.top:.3f} m2 ({square_feet(found.top):.2f} sq ft).",
-        NO_CHARGE,
+        say(
+            "Price as entered: {amount} for each {per}.",
+            amount=money(what.price.amount),
+            per=word(what.price.per),
+        ),
+        Table(
+            (
+                marked("veneer of one top"),
+                marked("in all"),
+                marked("a m2 of top"),
+                marked("a sq ft of top"),
+            ),
+            rows,
+        ),
+        say(
+            "One finished top has {top:.3f} m2 ({top_2:.2f} sq ft).",
+            top=found.top,
+            top_2=square_feet(found.top),
+        ),
+        word(NO_CHARGE),
     ]
 
 
@@ -149,9 +187,9 @@ def planning_pages(found: Planning, look: Look, bundles: Sequence[int] = BUNDLES
     look = replace(look, rests="")  # there is no bundle yet
     length, size = look.lengths.length, look.lengths.size
     sections = [
-        Section("Leaves", _buy(found, length, size)),
-        Section("Area", _area(found, look)),
-        Section("Bundles", [_bundles(found, bundles), SPOILT]),
+        Section(word("Leaves"), _buy(found, length, size)),
+        Section(word("Area"), _area(found, look)),
+        Section(word("Bundles"), [_bundles(found, bundles), word(SPOILT)]),
     ]
     return flowed(
         look, PLANNING_CODE, PLANNING_TITLE, sections,
@@ -183,39 +221,62 @@ def _leaf(drawing: Drawing, box: Box, found: Planning, look: Look) -> str:
 def _buy(
     found: Planning, length: Callable[[float], str], size: Callable[[float, float], str]
 ) -> list[Item]:
-    tops = "one top" if found.tops == 1 else f"{found.tops} tops"
+    values = {
+        "count": found.needed, "spares": found.spares, "all": found.leaves, "tops": found.tops,
+        "size": size(found.width, found.length),
+    }  # fmt: skip
     items: list[Item] = [
-        f"For {tops}: {found.needed} leaves and {found.spares} spares, {found.leaves} in all, each "
-        f"at least {size(found.width, found.length)} (across the leaf, along the grain).",
-        f"A top takes {found.each} leaves that follow each other in the log, and of each "
-        f"{size(*found.cut)}; a margin of {length(found.margin)} all round is in the least size.",
-    ]
+        say(
+            "For one top: {count} leaves and {spares} spares, {all} in all, each at least {size} "
+            "(across the leaf, along the grain).", **values,
+        )
+        if found.tops == 1
+        else say(
+            "For {tops} tops: {count} leaves and {spares} spares, {all} in all, each at least "
+            "{size} (across the leaf, along the grain).", **values,
+        ),
+        say(
+            "A top takes {count} leaves that follow each other in the log, and of each {size}; a "
+            "margin of {margin} all round is in the least size.",
+            count=found.each, size=size(*found.cut), margin=length(found.margin),
+        ),
+    ]  # fmt: skip
     if found.per_leaf > 1:
         items.append(
-            f"{found.per_leaf} tops are cut from each leaf, one behind the other along the grain, "
-            f"{length(ROOM)} apart."
+            say(
+                "{per_leaf} tops are cut from each leaf, one behind the other along the grain, "
+                "{ROOM} apart.",
+                per_leaf=found.per_leaf, ROOM=length(ROOM),
+            )
         )
     if found.place:
         items.append(
-            "On the least leaf the match lies with its point at "
-            f"{size(*found.place)} from the lower left corner; a longer leaf leaves room to choose "
-            "where the figure is best. Faults and crooked edges come off what is bought."
+            say(
+                "On the least leaf the match lies with its point at {size} from the lower left "
+                "corner; a longer leaf leaves room to choose where the figure is best. Faults and "
+                "crooked edges come off what is bought.",
+                size=size(*found.place),
+            )
         )
     return items
 
 
 def _area(found: Planning, look: Look) -> list[Item]:
     rows = [
-        ("finished tops", look.lengths.area(found.tops * found.top)),
-        ("their blanks", look.lengths.area(found.tops * found.blanks)),
-        ("a leaf of the least size", look.lengths.area(found.leaf_area)),
-        ("to buy, of the least size", look.lengths.area(found.area)),
+        (word("finished tops"), look.lengths.area(found.tops * found.top)),
+        (word("their blanks"), look.lengths.area(found.tops * found.blanks)),
+        (word("a leaf of the least size"), look.lengths.area(found.leaf_area)),
+        (word("to buy, of the least size"), look.lengths.area(found.area)),
     ]
     f = found.factors
     return [
-        Table(("what", "area"), rows),
-        f"Used / bought {f.used_of_bought:.3f}, bought / used {f.bought_to_used:.2f}, waste of the "
-        f"purchase {100.0 * f.waste:.1f} %.",
+        Table((marked("what"), marked("area")), rows),
+        say(
+            "Used / bought {used_of_bought:.3f}, bought / used {bought_to_used:.2f}, waste of the "
+            "purchase {waste:.1f} %.",
+            used_of_bought=f.used_of_bought, bought_to_used=f.bought_to_used,
+            waste=100.0 * f.waste,
+        ),
     ]
 
 
@@ -223,7 +284,10 @@ def _bundles(found: Planning, bundles: Sequence[int]) -> Table:
     def row(size: int) -> tuple[str, ...]:
         count = found.bundles(size)
         if count is None:
-            return (str(size), "too few for one top", "")
+            return (str(size), word("too few for one top"), "")
         return (str(size), str(count), str(found.left_over(size)))
 
-    return Table(("leaves of a bundle", "bundles", "leaves over"), [row(s) for s in bundles])
+    return Table(
+        (marked("leaves of a bundle"), marked("bundles"), marked("leaves over")),
+        [row(s) for s in bundles],
+    )

@@ -10,18 +10,20 @@ from shapely.geometry import box as rectangle
 from veneerwb.core.errors import number
 from veneerwb.core.leaf import ranges
 from veneerwb.core.shop.cutting import CuttingPlan, Leaning, StackPlan
+from veneerwb.core.shop.cutting_piles import PileCut
 from veneerwb.core.shop.cutting_said import ERROR, Said, in_units
 from veneerwb.core.shop.cutting_steps import Step, turned_said
 from veneerwb.core.shop.drawn import DASHED, MEDIUM, THIN, Drawing
-from veneerwb.core.shop.lettering import SMALL
 from veneerwb.core.shop.offcuts import LeafRest
 from veneerwb.core.shop.page import Look, Page
 from veneerwb.core.shop.pages import cutting_pictures as pictures
-from veneerwb.core.shop.pages.cutting_cells import Told, table_pages, told_pages
+from veneerwb.core.shop.pages import offcuts
+from veneerwb.core.shop.pages.cutting_cells import Told, told_pages
 from veneerwb.core.shop.paper import Box
+from veneerwb.words import marked, say, word
 
 Length = Callable[[float], str]
-CODE, TITLE = "cutting", "Cutting plan"
+CODE, TITLE = "cutting", marked("Cutting plan")
 
 
 def pages(plan: CuttingPlan, rests: Sequence[LeafRest], look: Look) -> list[Page]:
@@ -32,7 +34,7 @@ def pages(plan: CuttingPlan, rests: Sequence[LeafRest], look: Look) -> list[Page
         for stack in alike:
             cells += _overview(plan, stack, alike[0], length, error)
         cells += [_step(plan, alike, step, length) for step in alike[0].steps]
-    return told_pages(look, CODE, TITLE, cells) + _offcut_pages(rests, look)
+    return told_pages(look, CODE, TITLE, cells) + offcuts.pages(rests, look)
 
 
 def _groups(stacks: Sequence[StackPlan]) -> list[list[StackPlan]]:
@@ -55,8 +57,10 @@ def _names(alike: Sequence[StackPlan], plan: CuttingPlan) -> str:
     names = [stack.pile.name for stack in alike]
     places = [plan.stacks.index(stack) for stack in alike]
     if len(names) > 2 and places[-1] - places[0] == len(places) - 1:
-        return f"{names[0]} to {names[-1]}"
-    return ", ".join(names) if len(names) < 5 else f"{names[0]} and {len(names) - 1} like it"
+        return say("{first} to {last}", first=names[0], last=names[-1])
+    if len(names) < 5:
+        return ", ".join(names)
+    return say("{first} and {count} like it", first=names[0], count=len(names) - 1)
 
 
 # --- a stack --------------------------------------------------------------------------------------
@@ -66,7 +70,10 @@ def _overview(
     plan: CuttingPlan, stack: StackPlan, like: StackPlan, length: Length, error: Length
 ) -> list[Told]:
     """What there is to know of a stack; its steps are those of the stack `like` it."""
-    name = f"Stack {stack.pile.name}" if len(plan.stacks) > 1 else "The stack"
+    name = (
+        say("Stack {stack}", stack=stack.pile.name) if len(plan.stacks) > 1
+        else word("The stack")
+    )  # fmt: skip
 
     def from_above(drawing: Drawing, box: Box) -> None:
         view = pictures.above(drawing, box, stack, None, plan.how)
@@ -77,86 +84,115 @@ def _overview(
 
     seen, lying = _above_said(plan, stack, length), _beside_said(plan, stack, length)
     if stack is not like:
-        seen = (*seen, f"Its steps are those of stack {like.pile.name}.")
-    told = [Told(f"{name} from above", seen, from_above, 72.0),
-            Told(f"{name} from the side, not to scale", lying, from_beside)]
+        seen = (*seen, say("Its steps are those of stack {name}.", name=like.pile.name))
+    told = [Told(say("{name} from above", name=name), seen, from_above, 72.0),
+            Told(say("{name} from the side, not to scale", name=name), lying, from_beside)]
     if len(stack.order) == 1:
         told = [Told(name, (*seen, *lying), from_above, 72.0)]
     if stack is plan.stacks[0]:
         texts = tuple(note.text(length) for note in plan.notes)
         texts += tuple(_lean_said(one, plan, error) for one in _different(plan.leaning))
         shown = pictures.leaning if plan.how.lean else from_beside
-        told.append(Told("Before you cut", (*texts, plan.caution), shown))
+        told.append(Told(word("Before you cut"), (*texts, plan.caution), shown))
     return told
 
 
 def _above_said(plan: CuttingPlan, stack: StackPlan, length: Length) -> tuple[str, ...]:
     size = " x ".join(map(length, stack.board_size))
     pins = next(one for one in plan.pinning.stacks if one.pile == stack.pile)
-    many = len(stack.pile.cuts) > 1
-    cuts = [f"Cut {k}: positions" if many else "For positions"
-            for k in range(1, len(stack.pile.cuts) + 1)]
+    many, tops = len(stack.pile.cuts) > 1, len({cut.top for cut in stack.pile.cuts})
     served = tuple(
-        f"{name} {ranges(cut.positions)}"
-        + (f" of top {cut.top}" if len({c.top for c in stack.pile.cuts}) > 1 else "")
-        + (f"; of these {ranges(cut.again)} need a second cut"
-           if cut.again and plan.how.key != "machine" else "")
-        + (f"; the rims of {ranges(cut.trimmed)} are too long"
-           if cut.trimmed and plan.how.key != "machine" else "") + "."
-        for name, cut in zip(cuts, stack.pile.cuts)
+        _served_said(cut, k if many else 0, tops, plan.how.key != "machine")
+        for k, cut in enumerate(stack.pile.cuts, start=1)
     )
+    values = {"apart": length(pins.apart), "free": length(pins.free)}
     return (
-        "Seen from the faces of the leaves, grain upright.",
+        word("Seen from the faces of the leaves, grain upright."),
         *served,
         f"{_boards(plan, stack)}: {size}.",
-        f"Dots: the two pins, {length(pins.apart)} apart, {length(pins.free)} from the nearest "
-        "cut. On the pictures of the steps grey is what is kept, dashed what falls, red the cut "
-        "with its direction"
-        + (", a crossed ring a screw, a square a clamp." if plan.how.through else "."),
+        say(KEY_SAW if plan.how.through else KEY, **values),
     )
+
+
+KEY = marked(
+    "Dots: the two pins, {apart} apart, {free} from the nearest cut. On the pictures of the steps "
+    "grey is what is kept, dashed what falls, red the cut with its direction."
+)
+KEY_SAW = marked(
+    "Dots: the two pins, {apart} apart, {free} from the nearest cut. On the pictures of the steps "
+    "grey is what is kept, dashed what falls, red the cut with its direction, a crossed ring a "
+    "screw, a square a clamp."
+)
+
+
+def _served_said(cut: PileCut, number: int, tops: int, again: bool) -> str:
+    """Which positions a cut is for; `number`: its own where there are several. `again`: what is cut
+    a second time is told."""
+    positions = ranges(cut.positions)
+    if tops > 1:
+        positions = say("{positions} of top {top}", positions=positions, top=cut.top)
+    said = [
+        say("Cut {number}: positions {positions}.", number=number, positions=positions)
+        if number
+        else say("For positions {positions}.", positions=positions)
+    ]
+    if cut.again and again:
+        said.append(say("Of these {positions} need a second cut.", positions=ranges(cut.again)))
+    if cut.trimmed and again:
+        said.append(say("The rims of {positions} are too long.", positions=ranges(cut.trimmed)))
+    return " ".join(said)
 
 
 def _boards(plan: CuttingPlan, stack: StackPlan) -> str:
     """What has that size. Boards are sawn up with what lies between them."""
     if not plan.how.board:
-        return "Stack" if plan.how.key != "machine" else "Leaf"
+        return word("Stack") if plan.how.key != "machine" else word("Leaf")
     first = stack is plan.stacks[0]
     count = 2 * (len(stack.lifts) + first)
-    return f"{count} boards" + (", two of them for the trial" if first else "")
+    if first:
+        return say("{count} boards, two of them for the trial", count=count)
+    return say("{count} boards", count=count)
 
 
 def _beside_said(plan: CuttingPlan, stack: StackPlan, length: Length) -> tuple[str, ...]:
     order = " ".join(map(str, stack.order))
     if plan.how.key == "machine":
         return _singly_said(stack)
-    texts = [
-        f"From the top down, all faces up: leaves {_runs(stack.order)}.",
-        "Leaves that will be turned over are turned after the cut.",
-        f"{len(stack.order)} leaves are {length(stack.high)} high"
-        + (f", with both boards {length(stack.total)}." if plan.how.board and
-           len(stack.lifts) == 1 else "."),
-    ]
+    shown = _runs(stack.order)
     if len(order) < 60 and list(stack.order) != sorted(stack.order):
-        texts[0] = f"From the top down, all faces up: leaves {order}."
+        shown = order
+    values = {"count": len(stack.order), "high": length(stack.high), "total": length(stack.total)}
+    texts = [
+        say("From the top down, all faces up: leaves {leaves}.", leaves=shown),
+        word("Leaves that will be turned over are turned after the cut."),
+        say("{count} leaves are {high} high, with both boards {total}.", **values)
+        if plan.how.board and len(stack.lifts) == 1
+        else say("{count} leaves are {high} high.", **values),
+    ]
     if stack.pile.spares:
-        texts.append(f"Spares among them: {ranges(stack.pile.spares)}.")
+        texts.append(say("Spares among them: {leaves}.", leaves=ranges(stack.pile.spares)))
     if len(stack.lifts) > 1 and plan.how.most:
         lifts = "; ".join(f"{k}: {ranges(lift)}" for k, lift in enumerate(stack.lifts, start=1))
-        texts.append(f"Cut in {len(stack.lifts)} lifts of {length(stack.lift_high)} at most: "
-                     f"{lifts}.")
+        texts.append(say(
+            "Cut in {count} lifts of {high} at most: {lifts}.", count=len(stack.lifts),
+            high=length(stack.lift_high), lifts=lifts,
+        ))  # fmt: skip
     return tuple(texts)
 
 
 def _singly_said(stack: StackPlan) -> tuple[str, ...]:
-    texts = [f"One leaf at a time on the two pins: leaves {_runs(stack.order)}."]
+    texts = [say("One leaf at a time on the two pins: leaves {order}.", order=_runs(stack.order))]
     turned = turned_said(stack.pile)
     if turned:
         texts.append(
-            f"Positions {turned} show their backs: their leaves lie back up, and "
-            "their files are mirror images with the pins in their places. All others lie face up."
+            say(
+                "Positions {turned} show their backs: their leaves lie back up, and their files "
+                "are mirror images with the pins in their places. All others lie face up.",
+                turned=turned,
+            )
         )
     if stack.pile.spares:
-        texts.append(f"Spares among them: {ranges(stack.pile.spares)}, face up.")
+        texts.append(say("Spares among them: {spares}, face up.", spares=ranges(stack.pile.spares)))
     return tuple(texts)
 
 
@@ -178,18 +214,23 @@ def _different(found: Sequence[Leaning]) -> list[Leaning]:
 
 def _lean_said(one: Leaning, plan: CuttingPlan, error: Length) -> str:
     if not plan.how.lean:
-        return "The tool stands square: nothing is said of lean."
-    said = (
-        f"A lean of {number(plan.how.lean)} deg puts the lowest leaf of a lift "
-        f"{error(one.lowest)} off its line."
-    )
+        return word("The tool stands square: nothing is said of lean.")
+    values = {
+        "lean": number(plan.how.lean), "lowest": error(one.lowest), "slide": "", "turn": "",
+        "gap": "",
+    }  # fmt: skip
     if one.slide is None:
-        return said + " Joints of two such pieces open by up to twice that."
-    return (
-        f"{said} Alike all along both seams it moves that piece's tip by {error(one.slide)} along "
-        "its axis, and the ring still closes. Coming up along every seam it would open or overlap "
-        f"the ring by {one.opens:.2f} deg, {error(one.gap)} at the rim, at the most."
-    )
+        return say(
+            "A lean of {lean} deg puts the lowest leaf of a lift {lowest} off its line. Joints of "
+            "two such pieces open by up to twice that.", **values,
+        )  # fmt: skip
+    values |= {"slide": error(one.slide), "turn": f"{one.opens:.2f}", "gap": error(one.gap)}
+    return say(
+        "A lean of {lean} deg puts the lowest leaf of a lift {lowest} off its line. Alike all "
+        "along both seams it moves that piece's tip by {slide} along its axis, and the ring still "
+        "closes. Coming up along every seam it would open or overlap the ring by {turn} deg, {gap} "
+        "at the rim, at the most.", **values,
+    )  # fmt: skip
 
 
 # --- steps ----------------------------------------------------------------------------------------
@@ -200,14 +241,18 @@ def _step(
 ) -> Told:
     texts = [_for_all(alike, step).text(length)]
     if step.held:
-        texts.append(f"Holds the piece: {step.held}.")
+        texts.append(say("Holds the piece: {held}.", held=step.held))
     if step.waste_held:
-        texts.append(f"Holds what falls: {step.waste_held}.")
-    texts.append(f"Caution: {step.caution}")
-    called = step.what.values.get("side") or CALLED[step.kind]
-    heading = f"Step {step.number}: {called}"
-    if len(plan.stacks) > 1 and step.kind != "test":
-        heading = f"Stack{'s' if len(alike) > 1 else ''} {_names(alike, plan)}, {heading.lower()}"
+        texts.append(say("Holds what falls: {waste_held}.", waste_held=step.waste_held))
+    texts.append(say("Caution: {caution}", caution=step.caution))
+    called = step.what.values.get("side") or word(CALLED[step.kind])
+    values = {"number": step.number, "step": called, "stacks": _names(alike, plan)}
+    if len(plan.stacks) == 1 or step.kind == "test":
+        heading = say("Step {number}: {step}", **values)
+    elif len(alike) > 1:
+        heading = say("Stacks {stacks}, step {number}: {step}", **values)
+    else:
+        heading = say("Stack {stacks}, step {number}: {step}", **values)
     return Told(heading, tuple(texts), _picture(plan, alike[0], step))
 
 
@@ -219,15 +264,16 @@ def _for_all(alike: Sequence[StackPlan], step: Step) -> Said:
     at = _own(alike[0]).index(step)
     others = [_own(stack)[at].what.values for stack in alike]
     return Said(step.what.template, {
-        name: value if all(one[name] == value for one in others) else "as listed"
+        name: value if all(one[name] == value for one in others) else word("as listed")
         for name, value in step.what.values.items()
     })
 
 
 CALLED = {
-    "test": "trial", "mark": "chalk", "prick": "holes", "shorten": "length", "lay": "lay",
-    "close": "hold", "part": "part", "free": "take off", "again": "second cut",
-    "round": "round the piece", "outline": "own outlines",
+    "test": marked("trial"), "mark": marked("chalk"), "prick": marked("holes"),
+    "shorten": marked("length"), "lay": marked("lay"), "close": marked("hold"),
+    "part": marked("part"), "free": marked("take off"), "again": marked("second cut"),
+    "round": marked("round the piece"), "outline": marked("own outlines"),
 }
 
 
@@ -277,80 +323,3 @@ def _quiet(drawing: Drawing, box: Box, stack: StackPlan, step: Step, to_tip: boo
             at = view.point(place)
             pictures.dot(drawing, at, 1.8, "#ffffff")
             pictures.dot(drawing, at, 0.5)
-
-
-# --- offcuts --------------------------------------------------------------------------------------
-
-
-def _offcut_pages(rests: Sequence[LeafRest], look: Look) -> list[Page]:
-    if not rests:
-        return []
-    first = rests[0]
-
-    def draw(drawing: Drawing, box: Box) -> None:
-        _leaf_rest(drawing, box, first)
-
-    texts = (
-        f"Leaf {first.leaf} as it is left, seen from its face; letters are those of the table.",
-        *_shares(rests, look),
-        "Sizes are of rectangles along the grain that fit; larger ones may be found by hand. What "
-        "an offcut is kept for, and from which size on, is common practice: set your own.",
-        "Number every offcut as its leaf: a patch or a strip from the same leaf, or the next, "
-        "matches in colour and figure.",
-    )
-    cell = Told("What is left", texts, draw, 80.0)
-    return table_pages(look, "offcuts", "Offcuts", HEADINGS, _rows(rests, look), [cell])
-
-
-def _shares(rests: Sequence[LeafRest], look: Look) -> list[str]:
-    area = look.lengths.area
-    used, kerf, left, usable = (
-        sum(getattr(r, name) for r in rests) / 1e6 for name in ("cuts", "kerf", "left", "usable")
-    )
-    return [
-        f"Of {area(usable)} of usable area in {len(rests)} leaves, {area(used)} lie in the cuts, "
-        f"{area(kerf)} go with the kerf and {area(left)} are left."
-    ]
-
-
-HEADINGS = ("leaves", "offcut", "across x along", "can serve")
-
-
-def _rows(rests: Sequence[LeafRest], look: Look) -> list[tuple[str, ...]]:
-    groups: dict[tuple[object, ...], list[int]] = {}
-    for rest in rests:
-        kept = sorted((k for one in rest.offcuts for k in one.kept),
-                      key=lambda k: -k.size[0] * k.size[1])
-        key = tuple(((int(k.size[0]), int(k.size[1])), k.uses) for k in kept)
-        groups.setdefault(key, []).append(rest.leaf)
-    rows: list[tuple[str, ...]] = []
-    for kept, leaves in groups.items():
-        if not kept:
-            rows.append((ranges(leaves), "-", "-", "nothing large enough"))
-        for k, (size, uses) in enumerate(kept):
-            rows.append((ranges(leaves) if k == 0 else "", _letter(k),
-                         look.lengths.size(*map(float, size)), ", ".join(uses)))
-    return rows
-
-
-def _leaf_rest(drawing: Drawing, box: Box, rest: LeafRest) -> None:
-    areas = [one.area for one in rest.offcuts]
-    if not areas:
-        return
-    bounds = [f(v) for f, v in zip((min, min, max, max), zip(*(a.bounds for a in areas)))]
-    view = pictures.View.of(bounds, box.inset(3.0))
-    for area in areas:
-        view.area(drawing, area, MEDIUM, pictures.WOOD)
-    kept = sorted((k for one in rest.offcuts for k in one.kept),
-                  key=lambda k: -k.size[0] * k.size[1])
-    for k, one in enumerate(kept):
-        view.area(drawing, rectangle(*one.rectangle), THIN, "", DASHED)
-        x, y = view.point(((one.rectangle[0] + one.rectangle[2]) / 2.0,
-                           (one.rectangle[1] + one.rectangle[3]) / 2.0))
-        if one.size[0] * view.factor > 2.6 and one.size[1] * view.factor > 3.6:
-            drawing.text((x, y - SMALL / 2.0), _letter(k))
-
-
-def _letter(k: int) -> str:
-    letters = "abcdefghijklmnopqrstuvwxyz"
-    return letters[k] if k < len(letters) else f"{letters[k % 26]}{k // 26}"

@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from veneerwb.core.shop.drawn import Drawing
-from veneerwb.core.shop.lettering import PLAIN
+from veneerwb.core.shop.lettering import PLAIN, fitted
 from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page, table, text_block, text_height
 from veneerwb.core.shop.paper import Box
 
@@ -36,7 +36,8 @@ class Told:
         return HEAD + max(self.tall, text_height(self.texts, _words(wide)))
 
     def draw(self, drawing: Drawing, box: Box) -> None:
-        drawing.text((box.x, box.top - PLAIN), self.heading, PLAIN, "start")
+        line, height = fitted(self.heading, box.wide, PLAIN)
+        drawing.text((box.x, box.top - PLAIN), line, height, "start")
         field = box.below(box.top - HEAD)
         words = _words(box.wide)
         wide = field.wide - words - BETWEEN

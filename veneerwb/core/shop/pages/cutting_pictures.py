@@ -24,6 +24,7 @@ from veneerwb.core.shop.drawn import DASHED, GREY, MEDIUM, RED, THIN, Drawing
 from veneerwb.core.shop.lettering import SMALL, width
 from veneerwb.core.shop.methods import Method
 from veneerwb.core.shop.paper import Box
+from veneerwb.words import say
 
 KEPT, WOOD, BOARD, STEEL = "#ececec", "#f6e3c0", "#d8d8d8", "#b8c4d0"
 PIN = 0.9
@@ -244,7 +245,7 @@ def beside(
     it where it is `closed`."""
     lift = stack.lifts[0]
     shown = lift if len(lift) <= MOST_LEAVES else (*lift[:3], None, *lift[-3:])
-    names = [f"leaf {n}" if n is not None else "..." for n in shown]
+    names = [say("leaf {leaf}", leaf=n) if n is not None else "..." for n in shown]
     label = max(width(name, SMALL) for name in names) + 3.0 if numbers else 0.0
     board = 6.0
     room = box.high - 2.0 * board - 8.0

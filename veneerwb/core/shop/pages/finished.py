@@ -13,8 +13,9 @@ from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page
 from veneerwb.core.shop.pages.kit import SHOW, figure, free, partings
 from veneerwb.core.shop.pages.pictures import Pictured, Pictures
 from veneerwb.core.shop.paper import Box
+from veneerwb.words import marked, say, word
 
-CODE, TITLE = "finished", "The finished top"
+CODE, TITLE = "finished", marked("The finished top")
 ORIGIN = (0.0, 0.0)
 TINTS = {"border": "#c9b79c", "stringing line": "#4a3a2a", "inlay": "#e6dcc3"}
 OTHER = "#d8d2c6"
@@ -50,20 +51,33 @@ def _texts(
     layout: Layout, look: Look, built: Built | None, size: tuple[float, float]
 ) -> list[str]:
     texts = [
-        f"{SHOW} {len(layout.pieces)} pieces, {look.lengths.size(*size)} over all.",
-        "Every piece shows the photograph of the side that is up, in its own colours and without "
-        "finish. A screen or a printer may show them otherwise than daylight.",
+        word(SHOW) + " " + say(
+            "{count} pieces, {size} over all.", count=len(layout.pieces),
+            size=look.lengths.size(*size),
+        ),
+        word(
+            "Every piece shows the photograph of the side that is up, in its own colours and "
+            "without finish. A screen or a printer may show them otherwise than daylight."
+        ),
     ]
     unseen = [p.position for p in layout.pieces if _borrowed(layout, p.leaf, p.turned)]
     if unseen:
         texts.append(
-            f"{len(unseen)} pieces show a back that was not photographed: its neighbour's picture, "
-            "or its own face, stands in for it."
-        )
-    if built and built.face:
-        items = dict.fromkeys(part.item for part in built.face)
-        texts.append(f"In plain tints, without a photograph: {', '.join(items)}.")
-    return texts
+            say("{count} pieces show a back that was not photographed: its neighbour's picture, or "
+                "its own face, stands in for it.", count=len(unseen))
+            if len(unseen) > 1
+            else word("One piece shows a back that was not photographed: its neighbour's picture, "
+                      "or its own face, stands in for it.")
+        )  # fmt: skip
+    return [*texts, *tinted(built)]
+
+
+def tinted(built: Built | None) -> list[str]:
+    """What is said of parts that have no photograph."""
+    if not built or not built.face:
+        return []
+    items = ", ".join(map(word, dict.fromkeys(part.item for part in built.face)))
+    return [say("In plain tints, without a photograph: {items}.", items=items)]
 
 
 def _borrowed(layout: Layout, leaf: int, turned: bool) -> bool:

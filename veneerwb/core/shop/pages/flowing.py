@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from veneerwb.core.shop.drawn import Drawing
-from veneerwb.core.shop.lettering import PITCH, PLAIN, SMALL
+from veneerwb.core.shop.lettering import PITCH, PLAIN, SMALL, fitted
 from veneerwb.core.shop.page import (
     DRY_LAY,
     Look,
@@ -156,7 +156,8 @@ class _Flow:
             self._y -= HALF
         if self._box.high < HEAD + self._least(section.items[0]) and not self._fresh:
             self._next()
-        self._drawing.text((self._box.x, self._y - PLAIN), section.title, PLAIN, "start")
+        line, height = fitted(section.title, self._box.wide, PLAIN)
+        self._drawing.text((self._box.x, self._y - PLAIN), line, height, "start")
         self._y -= HEAD
         for item in section.items:
             self._item(item)

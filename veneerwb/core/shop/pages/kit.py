@@ -9,12 +9,13 @@ from dataclasses import dataclass
 
 from veneerwb.core.shop.drawn import Drawing
 from veneerwb.core.shop.legible import bounds
-from veneerwb.core.shop.lettering import PITCH, PLAIN, SMALL
+from veneerwb.core.shop.lettering import PITCH, PLAIN, SMALL, fitted, width
 from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page, text_block, text_height
 from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.scales import SCALES, Scale
+from veneerwb.words import marked, word
 
-SHOW = "Seen from the show face."
+SHOW = marked("Seen from the show face.")
 LEAST_WORDS, MOST_WORDS = 58.0, 96.0
 """mm: how wide the words beside a figure are."""
 LARGE_FIELD = 500.0
@@ -67,8 +68,12 @@ HEAD = PLAIN + PITCH * SMALL
 
 
 def heading(drawing: Drawing, box: Box, text: str) -> Box:
-    """A heading at the top of a field; what is left below it."""
-    drawing.text((box.x, box.top - PLAIN), text, PLAIN, "start")
+    """A heading at the top of a field, made smaller where it is too long; what is left below
+    it."""
+    line, height = word(text), PLAIN
+    if width(line, height) > box.wide:
+        line, height = fitted(line, box.wide, PLAIN)
+    drawing.text((box.x, box.top - PLAIN), line, height, "start")
     return box.below(box.top - HEAD)
 
 
@@ -174,4 +179,4 @@ def _cell_page(
 def one_scale(scales: Iterable[str]) -> str:
     """What stands in the title block where a page has several figures."""
     there = {scale for scale in scales if scale}
-    return there.pop() if len(there) == 1 else "as shown" if there else ""
+    return there.pop() if len(there) == 1 else word("as shown") if there else ""

@@ -15,39 +15,64 @@ from veneerwb.core.shop.lengths import Lengths
 from veneerwb.core.shop.lettering import PLAIN, SMALL, runs
 from veneerwb.core.shop.page import DRY_LAY, Look, Page
 from veneerwb.core.shop.pages.tables import table_pages
+from veneerwb.words import filled, marked, word
 
-CODE, TITLE = "notes", "Notes, findings, cautions"
+CODE, TITLE = "notes", marked("Notes, findings, cautions")
 NOTES = (
-    "Before you cut, compare the revision mark in the title block with the model's: paper with "
-    "another mark is stale.",
-    "All sheets are seen from the show face, and positions run {counted}, unless a sheet says that "
-    "it shows a leaf.",
-    "Prove the order of the leaves by following one mark of the figure through the stack, number "
-    "every leaf on the face near its lower end, and register the leaves on the figure and not on "
-    "their edges.",
-    "Chalk number, side and tip into every piece before it is cut: the end of the leaf goes with "
-    "the waste. Chalk comes off before glue.",
-    "Cut a test piece of the template and lay it together as often as there are ways before the "
-    "stack is cut.",
-    "Lay all positions out dry, in order, show face up, and judge every seam in raking light "
-    "before glue is mixed.",
+    marked(
+        "Before you cut, compare the revision mark in the title block with the model's: paper "
+        "with another mark is stale."
+    ),
+    marked(
+        "All sheets are seen from the show face, and positions run {counted}, unless a sheet says "
+        "that it shows a leaf."
+    ),
+    marked(
+        "Prove the order of the leaves by following one mark of the figure through the stack, "
+        "number every leaf on the face near its lower end, and register the leaves on the figure "
+        "and not on their edges."
+    ),
+    marked(
+        "Chalk number, side and tip into every piece before it is cut: the end of the leaf goes "
+        "with the waste. Chalk comes off before glue."
+    ),
+    marked(
+        "Cut a test piece of the template and lay it together as often as there are ways before "
+        "the stack is cut."
+    ),
+    marked(
+        "Lay all positions out dry, in order, show face up, and judge every seam in raking light "
+        "before glue is mixed."
+    ),
 )
 CAUTIONS = (
-    "Knives and saws: cut away from the hand, with the stack held between boards and never loose "
-    "at a blade; guards on, eyes covered.",
-    "Dust: that of many woods irritates or sensitises; draw it off at its source and wear a mask "
-    "that fits. Local limits count.",
-    "Adhesives and finishes: the maker's sheet says what hands, skin, eyes and lungs must be kept "
-    "from, at what temperature and for how long; it wins over any paper of ours.",
-    "Presses and bags: keep within the rating of press, bag, hoses and pump. A pressure vessel is "
-    "for those who are licensed for it.",
-    "Electric, gas and pressure work that asks for a licence is for those who hold it. Local rules "
-    "come before this sheet.",
+    marked(
+        "Knives and saws: cut away from the hand, with the stack held between boards and never "
+        "loose at a blade; guards on, eyes covered."
+    ),
+    marked(
+        "Dust: that of many woods irritates or sensitises; draw it off at its source and wear a "
+        "mask that fits. Local limits count."
+    ),
+    marked(
+        "Adhesives and finishes: the maker's sheet says what hands, skin, eyes and lungs must be "
+        "kept from, at what temperature and for how long; it wins over any paper of ours."
+    ),
+    marked(
+        "Presses and bags: keep within the rating of press, bag, hoses and pump. A pressure "
+        "vessel is for those who are licensed for it."
+    ),
+    marked(
+        "Electric, gas and pressure work that asks for a licence is for those who hold it. Local "
+        "rules come before this sheet."
+    ),
 )
 WIDEST = 190.0
 """mm: longer lines are hard to follow."""
 NAME = re.compile(r"\{(\w+)\}")
-SAID = {"stop": "STOP: do not cut", "warn": "warning", "note": "note"}
+SAID = {
+    "stop": marked("STOP: do not cut"), "warn": marked("warning"), "note": marked("note")
+}
 
 
 def pages(layout: Layout, look: Look, findings: Sequence[Finding] = ()) -> list[Page]:
@@ -55,10 +80,10 @@ def pages(layout: Layout, look: Look, findings: Sequence[Finding] = ()) -> list[
     ordered = sorted(findings, key=lambda finding: LEVELS.index(finding.level))
     rows = [_found(finding, look.lengths) for finding in ordered]
     if not rows:
-        rows = [("note", "The checks found nothing that speaks against cutting.", "")]
-    rows += [("note", text.format(counted=counted(layout)), "") for text in NOTES]
-    rows += [("caution", text, "") for text in CAUTIONS]
-    headings, large = ("", "what", "positions"), look.paper.wide > 400.0
+        rows = [(word("note"), word("The checks found nothing that speaks against cutting."), "")]
+    rows += [(word("note"), filled(word(text), {"counted": counted(layout)}), "") for text in NOTES]
+    rows += [(word("caution"), word(text), "") for text in CAUTIONS]
+    headings, large = ("", marked("what"), marked("positions")), look.paper.wide > 400.0
     return table_pages(
         look, CODE, TITLE, headings, rows, (), (DRY_LAY,), PLAIN if large else SMALL, WIDEST
     )  # fmt: skip
@@ -67,7 +92,7 @@ def pages(layout: Layout, look: Look, findings: Sequence[Finding] = ()) -> list[
 def _found(finding: Finding, lengths: Lengths) -> tuple[str, str, str]:
     said = in_lengths(finding, lengths)
     words = " ".join(part for part in (said.text, said.remedy) if part)
-    return SAID[finding.level], words, runs(finding.pieces)
+    return word(SAID[finding.level]), words, runs(finding.pieces)
 
 
 def in_lengths(finding: Finding, lengths: Lengths) -> Finding:
@@ -81,7 +106,7 @@ def in_lengths(finding: Finding, lengths: Lengths) -> Finding:
         plain, inches = f"{figure(_plain)} mm", f"{figure(lengths.inches)} in"
         return {"mm": plain, "inch": inches, "both": f"{plain} ({inches})"}[lengths.unit]
 
-    texts = (LENGTHS.sub(told, text) for text in (finding.template, finding.remedy_template))
+    texts = (LENGTHS.sub(told, word(text)) for text in (finding.template, finding.remedy_template))
     return replace(finding, **dict(zip(("template", "remedy_template"), texts)))
 
 

@@ -28,9 +28,10 @@ from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.setout import SetOut, set_out
 from veneerwb.core.shop.shapes import Corner, Shape, Side, corners_of, shapes
 from veneerwb.core.shop.wedge import Wedge
+from veneerwb.words import marked, say, word
 
-CODE, TITLE = "pieces", "Pieces"
-CAUTION = (
+CODE, TITLE = "pieces", marked("Pieces")
+CAUTION = marked(
     "Sharp edges: cut away from the hand, with work and rule held down, and keep the guard on the "
     "saw. What local rules and the machine's own sheet ask comes first."
 )
@@ -54,10 +55,15 @@ def pages(layout: Layout, look: Look, base: float = 0.0) -> list[Page]:
 
 
 def _names(found: Sequence[Shape]) -> list[str]:
-    what = "Wedge" if found[0].wedge else "Piece"
+    what, lettered = (
+        (word("Wedge"), marked("Wedge {letter}")) if found[0].wedge
+        else (word("Piece"), marked("Piece {letter}"))
+    )  # fmt: skip
     letters = "ABCDEFGHJKLMNPQRSTUVWXYZ"
     named = [*letters, *(a + b for a in letters for b in letters)]
-    return [what] if len(found) == 1 else [f"{what} {letter}" for letter in named[: len(found)]]
+    if len(found) == 1:
+        return [what]
+    return [say(lettered, letter=letter) for letter in named[: len(found)]]
 
 
 def set_outs(layout: Layout, found: Sequence[Shape], base: float = 0.0) -> list[SetOut]:
@@ -77,32 +83,43 @@ def set_outs(layout: Layout, found: Sequence[Shape], base: float = 0.0) -> list[
 
 def _words(shape: Shape, look: Look) -> list[str]:
     lengths, count = look.lengths, len(shape.positions)
-    which = f"{count} alike, positions" if count > 1 else "Position"
-    sizes = f"Finished {lengths.size(*shape.size)}"
-    if shape.oversized:
-        sizes += f", as cut {lengths.size(*shape.blank_size)}"
+    where, size = runs(shape.positions), lengths.size(*shape.size)
     return [
-        f"{which} {runs(shape.positions)}.",
-        f"{sizes}, across x along the grain.",
-        "As it lies on its leaf, face up"
-        + (". Dashed: as cut." if shape.oversized else "; cut as drawn."),
+        say("{count} alike, positions {positions}.", count=count, positions=where)
+        if count > 1
+        else say("Position {positions}.", positions=where),
+        say(
+            "Finished {size}, as cut {blank}, across x along the grain.", size=size,
+            blank=lengths.size(*shape.blank_size),
+        )
+        if shape.oversized
+        else say("Finished {size}, across x along the grain.", size=size),
+        word("As it lies on its leaf, face up. Dashed: as cut.")
+        if shape.oversized
+        else word("As it lies on its leaf, face up; cut as drawn."),
     ]
 
 
 def _side_words(side: Side, look: Look) -> str:
     lengths = look.lengths
-    if side.form == "arc":
-        hollow = "hollow " if side.rise < 0.0 else ""
-        return (
-            f"{side.role}, {hollow}arc, R {lengths.length(side.radius)}, "
-            f"rise {lengths.length(abs(side.rise))}"
-        )
-    return f"{side.role}, {side.form}"
+    role = word(side.role)
+    if side.form != "arc":
+        return f"{role}, {word(side.form)}"
+    values = {
+        "side": role, "radius": lengths.length(side.radius),
+        "rise": lengths.length(abs(side.rise)),
+    }  # fmt: skip
+    if side.rise < 0.0:
+        return say("{side}, hollow arc, R {radius}, rise {rise}", **values)
+    return say("{side}, arc, R {radius}, rise {rise}", **values)
 
 
 Table = tuple[str, tuple[str, ...], list[tuple[str, ...]]]
 """A title, headings and rows."""
-HEADINGS = ("corner", "x", "y", "angle", "from here on", "chord")
+HEADINGS = (
+    marked("corner"), marked("x"), marked("y"), marked("angle"), marked("from here on"),
+    marked("chord"),
+)
 
 
 def _tables(shape: Shape, look: Look) -> list[Table]:
@@ -114,22 +131,22 @@ def _tables(shape: Shape, look: Look) -> list[Table]:
     rows = [_row(corner, look) for corner in net]
     if shape.oversized and same:
         rows = [(*row, cell(c.x), cell(c.y)) for row, c in zip(rows, blank)]
-        found = [("", (*HEADINGS, "x cut", "y cut"), rows)]
+        found = [("", (*HEADINGS, marked("x cut"), marked("y cut")), rows)]
     else:
         found = [("", HEADINGS, rows)]
     if shape.oversized and not same:
-        found.append(("As cut", HEADINGS, [_row(c, look) for c in blank]))
+        found.append((word("As cut"), HEADINGS, [_row(c, look) for c in blank]))
     for hole in shape.holes:
         turned = tuple(segment.reversed() for segment in reversed(hole))
         rows = [_row(c, look) for c in corners_of(turned, "opening")]
-        found.append(("Opening, cut after pressing", HEADINGS, rows))
+        found.append((word("Opening, cut after pressing"), HEADINGS, rows))
     return found
 
 
 def _row(corner: Corner, look: Look) -> tuple[str, ...]:
     place = (look.lengths.cell(corner.x), look.lengths.cell(corner.y))
     if corner.side is None:
-        return ("", *place, "", "on the curve", "")
+        return ("", *place, "", word("on the curve"), "")
     return (
         str(corner.number), *place, degrees(corner.angle), _side_words(corner.side, look),
         look.lengths.cell(corner.side.chord),
@@ -158,7 +175,7 @@ def _put_tables(drawing: Drawing, box: Box, tables: Sequence[Table]) -> list[Tab
             y = text_block(drawing, box.below(y - 2.0), [title], between=False) - 1.5
         y, rest = table(drawing, box.below(y), headings, rows)
         if rest:
-            left.append((f"{title}, continued" if title else "", headings, rest))
+            left.append((say("{title}, continued", title=title) if title else "", headings, rest))
     return left
 
 
@@ -167,7 +184,7 @@ def _put_tables(drawing: Drawing, box: Box, tables: Sequence[Table]) -> list[Tab
 
 def _piece_cell(shape: Shape, name: str, look: Look) -> Cell:
     tables = _tables(shape, look)
-    texts = [*_words(shape, look), DATUM]
+    texts = [*_words(shape, look), word(DATUM)]
 
     def beside(wide: float) -> float:
         return max(_tables_width(tables, wide - TALL - BETWEEN), 70.0)
@@ -179,11 +196,11 @@ def _piece_cell(shape: Shape, name: str, look: Look) -> Cell:
 
     def draw(drawing: Drawing, box: Box) -> tuple[str, list[Cell]]:
         made, words = _arranged(shape, look, texts, tables, box)
-        heading(drawing, box, f"{name}, scale {made.scale}")
+        heading(drawing, box, say("{name}, scale {scale}", name=name, scale=str(made.scale)))
         made.put(drawing, box.x, box.top - 9.0 - made.box.high)
         y = text_block(drawing, words, texts, between=False)
         left = _put_tables(drawing, words.below(y), tables)
-        more = [_more_cell(f"{name}, continued", left)] if left else []
+        more = [_more_cell(say("{title}, continued", title=name), left)] if left else []
         return str(made.scale), more
 
     return Cell(least, draw)
@@ -230,7 +247,7 @@ def _wanted(shape: Shape) -> float:
     return min(max(shape.blank_size[1] * SMALLEST + 26.0, LEAST), 180.0)
 
 
-DATUM = "x from the left end and y from the lower end of the finished piece."
+DATUM = marked("x from the left end and y from the lower end of the finished piece.")
 
 
 # --- a wedge --------------------------------------------------------------------------------------
@@ -254,13 +271,15 @@ def _wedge_cell(shape: Shape, name: str, look: Look) -> Cell:
             lambda on, f: draw_wedge(on, wedge, f, look.lengths), (x1 - x0, y1 - y0),
             (field.wide, field.high),
         )  # fmt: skip
-        rest, left = heading(drawing, box, f"{name}, scale {made.scale}"), []
+        title = say("{name}, scale {scale}", name=name, scale=str(made.scale))
+        rest, left = heading(drawing, box, title), []
         y = text_block(drawing, rest, texts, between=False)
         made.put(drawing, field.x, y - 6.0 - made.box.high)
         if rows:
             field = box.below(y - 9.0 - made.box.high)
             left = _put_tables(drawing, field, [("", headings, rows)])
-        return str(made.scale), [_more_cell(f"{name}, continued", left)] if left else []
+        more = [_more_cell(say("{title}, continued", title=name), left)] if left else []
+        return str(made.scale), more
 
     return Cell(least, draw)
 
@@ -279,22 +298,24 @@ def _below(rows: Sequence[object], look: Look) -> float:
 def _rim_words(shape: Shape, look: Look) -> list[str]:
     wedge, lengths = shape.wedge, look.lengths
     assert wedge is not None
-    words = [f"Tip {degrees(wedge.angle)}."]
+    words = [say("Tip {angle}.", angle=degrees(wedge.angle))]
     if wedge.rise > 0.0:
-        words.append(
-            f"Rim: arc of radius {lengths.length(wedge.rim[0].radius)}, "  # type: ignore[union-attr]
-            f"chord {lengths.length(wedge.chord)}, rise {lengths.length(wedge.rise)}."
-        )
+        words.append(say(
+            "Rim: arc of radius {radius}, chord {chord}, rise {rise}.",
+            radius=lengths.length(wedge.rim[0].radius),  # type: ignore[union-attr]
+            chord=lengths.length(wedge.chord), rise=lengths.length(wedge.rise),
+        ))  # fmt: skip
     elif len(wedge.flats) == len(wedge.rim) == 1:
-        words.append(f"Rim: one straight of {lengths.length(wedge.chord)}.")
+        words.append(say("Rim: one straight of {length}.", length=lengths.length(wedge.chord)))
     elif len(wedge.flats) == len(wedge.rim):
-        words.append(
-            "Rim from the lower seam: " + " + ".join(map(lengths.length, wedge.flats)) + "."
-        )
+        flats = " + ".join(map(lengths.length, wedge.flats))
+        words.append(say("Rim from the lower seam: {lengths}.", lengths=flats))
     if shape.oversized:
         words.append(
-            f"As cut the rim is {lengths.length(wedge.oversize)} over and the axis "
-            f"{lengths.length(on_axis(wedge))} long."
+            say(
+                "As cut the rim is {over} over and the axis {axis} long.",
+                over=lengths.length(wedge.oversize), axis=lengths.length(on_axis(wedge)),
+            )
         )
     return [" ".join(words)]
 
@@ -302,7 +323,10 @@ def _rim_words(shape: Shape, look: Look) -> list[str]:
 def _rim_rows(shape: Shape, look: Look) -> tuple[tuple[str, ...], list[tuple[str, ...]]]:
     """Places of a rim that is no single arc or straight, along the axis from the tip and off it."""
     wedge, lengths = shape.wedge, look.lengths
-    headings = ("rim, from the lower seam", "along the axis", "off it", "from here on", "chord")
+    headings = (
+        marked("rim, from the lower seam"), marked("along the axis"), marked("off it"),
+        marked("from here on"), marked("chord"),
+    )
     assert wedge is not None
     if wedge.rise > 0.0 or len(wedge.rim) == len(wedge.flats) == 1:
         return headings, []
@@ -311,10 +335,11 @@ def _rim_rows(shape: Shape, look: Look) -> tuple[tuple[str, ...], list[tuple[str
     last = [k for k, c in enumerate(corners) if c.number == len(wedge.net)]
     rows = []
     for corner in corners[numbers[0] : last[0] + 1]:
-        name = "point" if corner.side is None else "corner"
-        name = {2: "end of the lower seam", len(wedge.net): "end of the upper seam"}.get(
-            corner.number, name
-        )
+        name = word("point") if corner.side is None else word("corner")
+        if corner.number == 2:
+            name = word("end of the lower seam")
+        elif corner.number == len(wedge.net):
+            name = word("end of the upper seam")
         on = corner.side is not None and corner.number != len(wedge.net)
         rows.append((
             name, lengths.cell(corner.x), lengths.cell(corner.y),
@@ -330,16 +355,22 @@ def _rim_rows(shape: Shape, look: Look) -> tuple[tuple[str, ...], list[tuple[str
 def _set_out_cell(one: SetOut, look: Look) -> Cell:
     lengths = look.lengths
     texts = [
-        f"On a straight line mark {lengths.length(one.base)} from the tip. There square off "
-        f"{lengths.length(one.offset)} to both sides. The seams run from the tip through the two "
-        "marks. Make a test cut and lay it together before the stack is cut.",
+        say(
+            "On a straight line mark {base} from the tip. There square off {offset} to both "
+            "sides. The seams run from the tip through the two marks. Make a test cut and lay it "
+            "together before the stack is cut.",
+            base=lengths.length(one.base), offset=lengths.length(one.offset),
+        ),
     ]
 
     def least(wide: float) -> float:
         return 9.0 + text_height(texts, wide) + 52.0
 
     def draw(drawing: Drawing, box: Box) -> tuple[str, list[Cell]]:
-        rest = heading(drawing, box, f"Set-out of {degrees(one.angle)}, not to scale")
+        rest = heading(drawing, box, say(
+            "Set-out of {angle}, not to scale",
+            angle=degrees(one.angle),
+        ))
         y = text_block(drawing, rest, texts, between=False)
         wide, high = min(box.wide, 150.0), min(y - box.y - 10.0, 70.0)
         made = figure(

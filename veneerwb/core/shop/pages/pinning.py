@@ -21,16 +21,21 @@ from veneerwb.core.shop.lettering import PLAIN, SMALL, width
 from veneerwb.core.shop.page import Look, Page
 from veneerwb.core.shop.pages.cutting_cells import Told, table_pages
 from veneerwb.core.shop.pages.cutting_pictures import WOOD, View, dot
-from veneerwb.core.shop.pages.pinning_strips import short, strip_pages
+from veneerwb.core.shop.pages.pinning_strips import strip_pages
 from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.pinning import PinnedStack, Pinning
+from veneerwb.core.shop.shown import WAYS
+from veneerwb.words import marked, say, word
 
 Length = Callable[[float], str]
-CODE, TITLE = "pinning", "Pinning"
-HEADINGS = ("leaf", "hole", "a", "b", "from a", "from b", "along a b", "square off it", "found to")
-PRICK = (
-    "Caution: prick with an awl away from the hand that holds the leaf, on a soft board. Drive the "
-    "pins square: a pin that leans moves every leaf by its height in the stack."
+CODE, TITLE = "pinning", marked("Pinning")
+HEADINGS = (
+    marked("leaf"), marked("hole"), "a", "b", marked("from a"), marked("from b"),
+    marked("along a b"), marked("square off it"), marked("found to"),
+)
+PRICK = marked(
+    "Caution: prick with an awl away from the hand that holds the leaf, on a soft board. Drive "
+    "the pins square: a pin that leans moves every leaf by its height in the stack."
 )
 
 
@@ -39,7 +44,7 @@ def pages(pinning: Pinning, look: Look) -> list[Page]:
     strips, tall = strip_pages(pinning, look)
     length, error = in_units(look.lengths), in_units(look.lengths, ERROR)
     cells = [_stack(pinning, stack, length, error) for stack in pinning.stacks]
-    cells.append(Told("How holes are found", _how(pinning, error, tall), _drawn_hole, 60.0))
+    cells.append(Told(word("How holes are found"), _how(pinning, error, tall), _drawn_hole, 60.0))
     columns = 2 if look.lengths.unit != "both" and look.paper.wide >= 400.0 else 1
     rows = _rows(pinning, look)
     return [*table_pages(look, CODE, TITLE, HEADINGS, rows, cells, columns=columns), *strips]
@@ -49,21 +54,33 @@ def _stack(pinning: Pinning, stack: PinnedStack, length: Length, error: Length) 
     def draw(drawing: Drawing, box: Box) -> None:
         _pins(drawing, box, stack, length)
 
-    name = f"Stack {stack.pile.name}: where" if len(pinning.stacks) > 1 else "Where"
+    name = (
+        say("Stack {stack}: where the pins stand", stack=stack.pile.name)
+        if len(pinning.stacks) > 1
+        else word("Where the pins stand")
+    )
     worst = stack.worst
     texts = (
-        "Seen from the faces of the leaves, grain upright.",
-        f"The pins stand {length(stack.apart)} apart in the board under the leaves, "
-        f"{length(stack.free)} from the nearest cut, and {length(pinning.margin)} inside every "
-        "leaf and outside every fault at least.",
-        f"The two holes of every leaf are {length(stack.apart)} apart: measure this before you "
-        "prick. Measure and prick every leaf face up, those that will be turned over as well.",
-        f"By the errors of its holes alone the cut is off by up to {error(worst.at_cut)} (root "
-        f"mean square, leaf {worst.leaf}).",
+        word("Seen from the faces of the leaves, grain upright."),
+        say(
+            "The pins stand {apart} apart in the board under the leaves, {free} from the nearest "
+            "cut, and {margin} inside every leaf and outside every fault at least.",
+            apart=length(stack.apart), free=length(stack.free), margin=length(pinning.margin),
+        ),
+        say(
+            "The two holes of every leaf are {apart} apart: measure this before you prick. "
+            "Measure and prick every leaf face up, those that will be turned over as well.",
+            apart=length(stack.apart),
+        ),
+        say(
+            "By the errors of its holes alone the cut is off by up to {at_cut} (root mean square, "
+            "leaf {leaf}).",
+            at_cut=error(worst.at_cut), leaf=worst.leaf,
+        ),
         *(note.text(length) for note in stack.notes),
-        PRICK,
+        word(PRICK),
     )
-    return Told(f"{name} the pins stand", texts, draw, 80.0)
+    return Told(name, texts, draw, 80.0)
 
 
 def _pins(drawing: Drawing, box: Box, stack: PinnedStack, length: Length) -> None:
@@ -81,28 +98,55 @@ def _pins(drawing: Drawing, box: Box, stack: PinnedStack, length: Length) -> Non
         dot(drawing, at, 0.5)
         away = 1.0 if at[0] >= (a[0] + b[0]) / 2.0 else -1.0
         anchor = "start" if away > 0.0 else "end"
-        drawing.text((at[0] + 3.0 * away, at[1] - SMALL / 2.0), f"pin {k + 1}", SMALL, anchor)
-    drawing.text((box.x + box.wide / 2.0, box.y + 1.0), f"1 to 2: {length(stack.apart)}", SMALL)
+        drawing.text(
+            (at[0] + 3.0 * away, at[1] - SMALL / 2.0),
+            say("pin {number}", number=k + 1),
+            SMALL,
+            anchor,
+        )
+    drawing.text(
+        (box.x + box.wide / 2.0, box.y + 1.0),
+        say("1 to 2: {apart}", apart=length(stack.apart)),
+        SMALL,
+    )
 
 
 def _how(pinning: Pinning, error: Length, tall: Sequence[str]) -> tuple[str, ...]:
     kinds = {h.a.kind: h.a.known for s in pinning.stacks for one in s.leaves for h in one.holes}
-    known = ", ".join(f"a {kind} to {error(value)}" for kind, value in kinds.items())
+    known = ", ".join(say(KNOWN[kind], error=error(value)) for kind, value in kinds.items())
     texts = [
-        "Two ways, seen from the face: two arcs, their radii the distances from a and from b; or "
-        "along the line from a to b, then square off it, to the left or right with a behind and b "
-        "ahead. The two must meet.",
-        "Or lay the strip on the leaf, its cross where the strip says and its line along a "
-        "straightedge through both marks, the arrow towards the second, and prick the hole through "
-        "the ring. Print at 100 %: the bars must measure 100 mm.",
-        f"\"Found to\": how far the hole may be off (root mean square) where lengths are read to "
-        f"{error(pinning.read)} and marks are known: {known}. These are common practice, no "
-        "published source: set your own.",
+        word(
+            "Two ways, seen from the face: two arcs, their radii the distances from a and from b; "
+            "or along the line from a to b, then square off it, to the left or right with a "
+            "behind and b ahead. The two must meet."
+        ),
+        word(
+            "Or lay the strip on the leaf, its cross where the strip says and its line along a "
+            "straightedge through both marks, the arrow towards the second, and prick the hole "
+            "through the ring. Print at 100 %: the bars must measure 100 mm."
+        ),
+        say(
+            '"Found to": how far the hole may be off (root mean square) where lengths are read to '
+            "{read} and marks are known: {known}. These are common practice, no published source: "
+            "set your own.", read=error(pinning.read), known=known,
+        ),
     ]
     if tall:
-        names = "; ".join(tall[:3]) + (f" and {len(tall) - 3} more" if len(tall) > 3 else "")
-        texts.append(f"Too tall for a strip on this paper, by figures only: {names}.")
+        names = "; ".join(tall[:3])
+        if len(tall) > 3:
+            names = say("{some} and {count} more", some=names, count=len(tall) - 3)
+        texts.append(say(
+            "Too tall for a strip on this paper, by figures only: {names}.",
+            names=names,
+        ))
     return tuple(texts)
+
+
+KNOWN = {
+    "paper mark": marked("a paper mark to {error}"),
+    "picked point": marked("a picked point to {error}"),
+    "corner": marked("a corner to {error}"),
+}
 
 
 def _drawn_hole(drawing: Drawing, box: Box) -> None:
@@ -124,7 +168,7 @@ def _drawn_hole(drawing: Drawing, box: Box) -> None:
         drawing.text((p[0] + off[0], p[1] + off[1] - SMALL), name, PLAIN)
     dot(drawing, hole, 1.8, "#ffffff")
     dot(drawing, hole, 0.5)
-    drawing.text((hole[0] + 4.0, hole[1] - SMALL / 2.0), "hole", SMALL, "start")
+    drawing.text((hole[0] + 4.0, hole[1] - SMALL / 2.0), word("hole"), SMALL, "start")
 
 
 def _rows(pinning: Pinning, look: Look) -> list[tuple[str, ...]]:
@@ -133,20 +177,24 @@ def _rows(pinning: Pinning, look: Look) -> list[tuple[str, ...]]:
     for stack in pinning.stacks:
         named = f"{stack.pile.name} " if len(pinning.stacks) > 1 else ""
         for one in stack.leaves:
-            leaf = f"{named}{one.leaf}" + (" back" if one.back else "")
-            leaf += " spare" if one.spare else ""
+            leaf = f"{named}{one.leaf}"
+            leaf = say("{leaf} back", leaf=leaf) if one.back else leaf
+            leaf = say("{leaf} spare", leaf=leaf) if one.spare else leaf
             for k, h in enumerate(one.holes, start=1):
                 rows.append((
-                    leaf, str(k), short(h.a.name), short(h.b.name),
-                    size(h.near), size(h.far), size(h.along), f"{size(abs(h.beside))} {h.side}",
-                    error(h.error),
+                    leaf, str(k), h.a.brief, h.b.brief,
+                    size(h.near), size(h.far), size(h.along),
+                    f"{size(abs(h.beside))} {word(h.side)}", error(h.error),
                 ))
     return rows
 
 
 # --- chalk ----------------------------------------------------------------------------------------
 
-CHALKED = ("chalk", "leaf", "on its", "from its left", "from its foot", "arrow")
+CHALKED = (
+    marked("chalk"), marked("leaf"), marked("on its"), marked("from its left"),
+    marked("from its foot"), marked("arrow"),
+)
 
 
 def marking_pages(chalking: Chalking, layouts: Sequence[Layout], look: Look) -> list[Page]:
@@ -160,27 +208,27 @@ def marking_pages(chalking: Chalking, layouts: Sequence[Layout], look: Look) -> 
         for mark, field in zip(there, box.columns(len(there), 4.0)):
             _marked(drawing, field, mark, layouts[mark.top - 1])
 
-    cell = Told("What is chalked", (*texts, _PLACES), draw, 70.0)
+    cell = Told(word("What is chalked"), (*texts, word(_PLACES)), draw, 70.0)
     size = look.lengths.length
     many = len(layouts) > 1
     rows = [
-        ((f"top {m.top}: " if many else "") + m.text, str(m.leaf), m.side, size(m.beside),
+        (say("top {top}: {text}", top=m.top, text=m.text) if many else m.text, str(m.leaf),
+         word(m.side), size(m.beside),
          size(m.above), _pointing(m.arrow_seen))
         for m in chalking.marks
     ]
     columns = 1 if look.lengths.unit == "both" else 2
-    return table_pages(look, "marking", "Marking", CHALKED, rows, [cell], columns=columns)
+    return table_pages(look, "marking", word("Marking"), CHALKED, rows, [cell], columns=columns)
 
 
-_PLACES = (
-    "Places are those of the mark's middle, from the left edge as seen on the side that is chalked "
-    "and from the lower end; a finger's breadth either way does no harm."
+_PLACES = marked(
+    "Places are those of the mark's middle, from the left edge as seen on the side that is "
+    "chalked and from the lower end; a finger's breadth either way does no harm."
 )
-_WAYS = ("right", "up right", "up", "up left", "left", "down left", "down", "down right")
 
 
 def _pointing(degrees: float) -> str:
-    return _WAYS[round(degrees / 45.0) % 8]
+    return word(WAYS[round(degrees / 45.0) % 8])
 
 
 def _marked(drawing: Drawing, box: Box, mark: Chalked, layout: Layout) -> None:
@@ -215,4 +263,8 @@ def _marked(drawing: Drawing, box: Box, mark: Chalked, layout: Layout) -> None:
             drawing.line(a, b, MEDIUM)
             drawing.arrow(b, mark.arrow_seen)
             break
-    drawing.text((box.centre[0], box.y + 1.0), f"leaf {mark.leaf}, {mark.side}", SMALL)
+    drawing.text(
+        (box.centre[0], box.y + 1.0),
+        say("leaf {leaf}, {side}", leaf=mark.leaf, side=word(mark.side)),
+        SMALL,
+    )

@@ -21,6 +21,7 @@ from veneerwb.core.shop.pages.template import bars
 from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.pinning import PinnedLeaf, Pinning
 from veneerwb.core.shop.pinning_marks import Hole, hole
+from veneerwb.words import marked, say, word
 
 PAD = 8.0
 """mm of paper round the crosses."""
@@ -30,7 +31,7 @@ LONGEST = 150.0
 """mm: a longer strip starts at a round length from the mark."""
 GAP = 4.0
 STANDING = (
-    "Print at 100 %: both bars measure 100 mm. Seen from the face of the leaf.",
+    marked("Print at 100 %: both bars measure 100 mm. Seen from the face of the leaf."),
     DRY_LAY,
 )
 BARS = 12.0
@@ -39,10 +40,12 @@ BARS = 12.0
 
 @dataclass(frozen=True)
 class Strip:
-    """A strip: `name` of leaf and hole, the `hole`, and `base`: where its cross lies on the line,
-    mm from the first mark (as `hole.along` counts), `said` in the units of the page."""
+    """A strip: `name` of leaf and hole, the hole's `number`, the `hole`, and `base`: where its
+    cross lies on the line, mm from the first mark (as `hole.along` counts), `said` in the units of
+    the page."""
 
     name: str
+    number: int
     hole: Hole
     base: float
     said: str
@@ -71,11 +74,14 @@ class Strip:
 
     @property
     def words(self) -> list[str]:
-        a, b = short(self.hole.a.name), short(self.hole.b.name)
-        cross = f"cross on {a}"
-        if self.base:
-            cross = f"cross {self.said} from {a}" + (f", away from {b}" if self.base < 0.0 else "")
-        texts = [self.name, cross, f"arrow to {b}"]
+        a, b = self.hole.a.brief, self.hole.b.brief
+        if not self.base:
+            cross = say("cross on {a}", a=a)
+        elif self.base < 0.0:
+            cross = say("cross {far} from {a}, away from {b}", far=self.said, a=a, b=b)
+        else:
+            cross = say("cross {far} from {a}", far=self.said, a=a)
+        texts = [self.name, cross, say("arrow to {b}", b=b)]
         return [line for text in texts for line in wrapped(text, self.wide - 3.0, SMALL)]
 
     @property
@@ -91,20 +97,23 @@ def strips_of(one: PinnedLeaf, stack: str, look: Look, read: float, most: float)
     step = 2.0 * INCH if look.lengths.unit == "inch" else 50.0
     for k, told in enumerate(one.holes, start=1):
         best = hole(told.place, one.marks, read, most)
-        side = " (back)" if one.back else ""
+        name = stack + say(BACK if one.back else FACE, leaf=one.leaf, hole=k)
         far = abs(best.along)
         base = 0.0
         if far + 2.0 * PAD > LONGEST:
             base = math.copysign(step * math.floor((far - 20.0) / step), best.along)
-        found.append(Strip(f"{stack}leaf {one.leaf}{side}, hole {k}", best, base,
-                           length(abs(base))))
+        found.append(Strip(name, k, best, base, length(abs(base))))
     return found
+
+
+FACE = marked("leaf {leaf}, hole {hole}")
+BACK = marked("leaf {leaf} (back), hole {hole}")
 
 
 def strip_pages(pinning: Pinning, look: Look) -> tuple[list[Page], list[str]]:
     """All strips on as few pages as rows of them need, and the names of those that are too tall
     for the paper."""
-    code, title = "pin-strips", "Pin holes at 1:1"
+    code, title = "pin-strips", word("Pin holes at 1:1")
     field = blank_page(look, code, title, "1:1", STANDING)[1]
     room = Box(field.x + BARS, field.y + BARS, field.wide - BARS, field.high - BARS)
     strips, tall = [], []
@@ -113,7 +122,7 @@ def strip_pages(pinning: Pinning, look: Look) -> tuple[list[Page], list[str]]:
         for one in stack.leaves:
             for strip in strips_of(one, named, look, pinning.read, room.high - 2.0 * PAD - 24.0):
                 (strips if strip.tall <= room.high else tall).append(strip)
-    strips.sort(key=lambda strip: strip.name.rpartition(" ")[2])  # they are more alike so
+    strips.sort(key=lambda strip: strip.number)  # they are more alike so
     pages: list[Page] = []
     page, x, top, deep = None, room.x, room.top, 0.0
     for strip in strips:
@@ -128,11 +137,6 @@ def strip_pages(pinning: Pinning, look: Look) -> tuple[list[Page], list[str]]:
         x += strip.wide + GAP
         deep = max(deep, strip.tall)
     return pages, [strip.name for strip in tall]
-
-
-def short(name: str) -> str:
-    """What a mark is called where there is little room: A, point 2, lower left."""
-    return name.removeprefix("the ").removesuffix(" corner")
 
 
 def draw(drawing: Drawing, strip: Strip, x: float, top: float) -> None:

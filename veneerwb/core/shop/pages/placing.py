@@ -22,6 +22,7 @@ from veneerwb.core.inside import NEAR
 from veneerwb.core.layout import Piece
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.shop.lettering import LARGE, PLAIN, SMALL, width
+from veneerwb.core.shop.shown import lettered
 
 LEVELS = tuple(
     (height, leaves, in_a_circle)
@@ -41,7 +42,7 @@ BROAD = 1.3
 
 
 def leaf_text(piece: Piece) -> str:
-    return f"L{piece.leaf}"
+    return lettered(piece.leaf)
 
 
 def leaf_height(height: float) -> float:

@@ -71,21 +71,33 @@ def _dealt(
     """A place for each mark where it lies on no other and on no other's line; None if one finds
     none."""
     places: dict[int, Point] = {}
-    boxes: list[Any] = list(taken)
+    boxes: list[Any] = [(one, one.bounds) for one in taken if not one.is_empty]
     lines: list[Any] = []
     for k in order:
         for at in _candidates(tips[k], rings, centre):
             area, line = _box(at, *size), LineString([tips[k], at])
-            if not any(area.intersects(b) or line.intersects(b) for b in boxes) and not any(
-                area.intersects(other) or line.crosses(other) for other in lines
+            of_area, of_line = area.bounds, line.bounds
+            if not any(
+                (_meet(of_area, reach) and area.intersects(b))
+                or (_meet(of_line, reach) and line.intersects(b))
+                for b, reach in boxes
+            ) and not any(
+                (_meet(of_area, reach) and area.intersects(other))
+                or (_meet(of_line, reach) and line.crosses(other))
+                for other, reach in lines
             ):
                 break
         else:
             return None
         places[k] = at
-        boxes.append(area)
-        lines.append(line)
+        boxes.append((area, of_area))
+        lines.append((line, of_line))
     return places
+
+
+def _meet(a: Sequence[float], b: Sequence[float]) -> bool:
+    """Whether boxes meet; only then can what is in them, and asking that takes longer."""
+    return a[0] <= b[2] and b[0] <= a[2] and a[1] <= b[3] and b[1] <= a[3]
 
 
 def _candidates(tip: Point, rings: Sequence[Any], centre: Point) -> Iterator[Point]:

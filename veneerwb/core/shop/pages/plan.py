@@ -34,8 +34,9 @@ from veneerwb.core.shop.pages.plan_words import (
 )
 from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.scales import SCALES, Scale
+from veneerwb.words import marked, word
 
-CODE, TITLE = "plan", "Plan"
+CODE, TITLE = "plan", marked("Plan")
 DIMENSION = 8.0
 """mm from the top to its first dimension, and from one to the next."""
 AROUND = 3.0
@@ -109,9 +110,9 @@ def _better(one: _Plan, other: _Plan) -> bool:
 def _listing(drawing: Drawing, box: Box, layout: Layout) -> None:
     """Leaf and side of every position, in blocks beside each other, if there is room for all."""
     rows = [
-        (str(p.position), str(p.leaf), "back" if p.turned else "face") for p in layout.pieces
+        (str(p.position), str(p.leaf), word("back" if p.turned else "face")) for p in layout.pieces
     ]
-    headings = ("pos.", "leaf", "side")
+    headings = marked("pos."), marked("leaf"), marked("side")
     blocks = int((box.wide + 3.0) / (LISTED + 3.0))
     most = int((box.high - 1.0) / row_height()) - 1
     count = -(-len(rows) // max(most, 1))
@@ -285,7 +286,7 @@ def _sizes(layout: Layout, look: Look, built: Built | None, f: float) -> list[_S
     whole = built.top.edge if built else layout.top.edge
     sizes = [("", whole)]
     if built and size_of(whole) != size_of(layout.top.edge):
-        sizes.insert(0, ("field ", layout.top.edge))
+        sizes.insert(0, (word("field") + " ", layout.top.edge))
     found, under, beside = [], DIMENSION, DIMENSION
     for before, edge in sizes:
         before += ROUND if is_round(edge) else ""

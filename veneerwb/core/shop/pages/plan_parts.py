@@ -21,12 +21,17 @@ from veneerwb.core.shop.pages.kit import HEAD, free, heading
 from veneerwb.core.shop.pages.plan_words import centre_of
 from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.scales import SCALES, Scale
+from veneerwb.words import say
 
-CODE, TITLE = "plan", "Plan in parts"
+CODE = "plan"
 OVERLAP = 0.08
 """Share of a part that its neighbours show too."""
 LARGEST = 1.0
 """The largest scale that parts are drawn at."""
+
+
+_Tile = tuple[Box, dict[str, int]]
+"""What is seen, and where it lies."""
 
 
 def part_pages(layout: Layout, look: Look, scale: Scale) -> list[Page]:
@@ -45,7 +50,7 @@ def part_pages(layout: Layout, look: Look, scale: Scale) -> list[Page]:
     ]
 
 
-def _tiles(layout: Layout, f: float, field: Box) -> list[tuple[Box, str]]:
+def _tiles(layout: Layout, f: float, field: Box) -> list[_Tile]:
     """What of the plan (mm of the paper, about its origin) each page shows, and where it lies, row
     by row from the top."""
     spans = [edges.extent(layout.top.edge, turn) for turn in (0.0, 90.0)]
@@ -60,8 +65,8 @@ def _tiles(layout: Layout, f: float, field: Box) -> list[tuple[Box, str]]:
         for c, x in enumerate(xs, 1):
             seen = box(x / f, y / f, (x + field.wide) / f, (y + field.high) / f)
             if layout.top.polygon_mm.intersects(seen):
-                where = f"column {c} of {columns} from the left, row {r} of {rows} from the top"
-                found.append((Box(x, y, field.wide, field.high), where))
+                place = {"column": c, "columns": columns, "row": r, "rows": rows}
+                found.append((Box(x, y, field.wide, field.high), place))
     return found
 
 
@@ -72,13 +77,17 @@ def _starts(low: float, high: float, room: float, count: int) -> list[float]:
 
 
 def _page(
-    layout: Layout, look: Look, scale: Scale, marks: placing.Marks, tile: tuple[Box, str],
+    layout: Layout, look: Look, scale: Scale, marks: placing.Marks, tile: _Tile,
     number: tuple[int, int],
 ) -> Page:  # fmt: skip
     seen, where = tile
     k, count = number
-    page, field = blank_page(look, CODE, f"{TITLE} {k} of {count}", str(scale))
-    body = heading(page.drawing, field, f"Plan, part {k} of {count}: {where}")
+    title = say("Plan in parts {number} of {count}", number=k, count=count)
+    page, field = blank_page(look, CODE, title, str(scale))
+    body = heading(page.drawing, field, say(
+        "Plan, part {number} of {count}: column {column} of {columns} from the left, row {row} of "
+        "{rows} from the top", number=k, count=count, **where,
+    ))  # fmt: skip
     onto, f = Motion(dx=body.x - seen.x, dy=body.y - seen.y), scale.factor
     window = box(body.x, body.y, body.right, body.top)
     for piece in layout.pieces:

@@ -15,6 +15,7 @@ from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.page import Look
 from veneerwb.core.shop.pages.kit import SHOW
+from veneerwb.words import marked, say, word
 
 LETTERS = (*"ABCDEFGHJKLMNPQRSTUVWXYZ", *(f"A{k}" for k in range(1, 10)))
 
@@ -33,20 +34,21 @@ def plan_texts(
 ) -> list[str]:  # fmt: skip
     """What is said beside a plan: whether leaves stand in it, and numbers outside."""
     turned = [piece.position for piece in layout.pieces if piece.turned]
+    way = counted(layout)
     texts = [
-        f"{len(layout.pieces)} pieces. {SHOW}",
-        f"Large: the position. Positions run {counted(layout)}.",
-        "L: the leaf it is cut from." if leaves else "Leaves: see the cut list.",
-        "Underlined: the leaf is turned over, its back is shown."
+        say("{count} pieces.", count=len(layout.pieces)) + " " + word(SHOW),
+        say("Large: the position. Positions run {way}.", way=way),
+        word("L: the leaf it is cut from.") if leaves else word("Leaves: see the cut list."),
+        word("Underlined: the leaf is turned over, its back is shown.")
         if turned
-        else "No leaf is turned over.",
-        "The arrow in a piece is its grain.",
+        else word("No leaf is turned over."),
+        word("The arrow in a piece is its grain."),
         *_places(layout, look, built),
     ]
     if crowded:
-        texts[1] = f"Positions run {counted(layout)}; the parts of the plan that follow have them."
+        texts[1] = say("Positions run {way}; the parts of the plan that follow have them.", way=way)
     elif outside:
-        texts[1] += " Where a piece is too small its number stands outside."
+        texts[1] += " " + word("Where a piece is too small its number stands outside.")
     unseen = [f"{item.words}." for item in items if not item.regions]
     return [*texts, *unseen, *(f"{k}: {item.words}." for k, item in with_letters(items))]
 
@@ -64,12 +66,18 @@ def _places(layout: Layout, look: Look, built: Built | None) -> list[str]:
     texts = []
     if built:
         field_ = size_of(layout.top.edge)
-        texts.append(f"Whole top {lengths.size(x1 - x0, y1 - y0)}, field {lengths.size(*field_)}.")
+        texts.append(say(
+            "Whole top {size}, field {size_2}.",
+            size=lengths.size(x1 - x0, y1 - y0), size_2=lengths.size(*field_),
+        ))
     cx, cy = centre_of(layout)
     if off_centre(layout, built):
         texts.append(
-            f"The cross is the centre of the match: {lengths.length(cx - x0)} from the left end "
-            f"and {lengths.length(cy - y0)} from the lowest point of the top."
+            say(
+                "The cross is the centre of the match: {cx} from the left end and {cy} from the "
+                "lowest point of the top.",
+                cx=lengths.length(cx - x0), cy=lengths.length(cy - y0),
+            )
         )
     return texts
 
@@ -101,7 +109,8 @@ def items_of(layout: Layout, look: Look, built: Built | None) -> list[Item]:
         lipping = built.build_up.lipping
         if lipping and not lipping.shows:
             parts = [p for p in built.parts if p.item == "lipping"]
-            words = _strip_words(look, lipping, len(parts)) + ", under the veneer"
+            words = _strip_words(look, lipping, len(parts))
+            words = say("{strip}, under the veneer", strip=words)
             found.append(Item(words[0].upper() + words[1:], ()))
         for item in ("lipping", "border", "stringing line", "inlay"):
             regions = tuple(part.region for part in built.face if part.item == item)
@@ -120,15 +129,29 @@ def _words(look: Look, built: Built, item: str, count: int) -> str:
         return _strip_words(look, strips[item], count)
     size = look.lengths.size(*size_of(of.inlay.outline)) if of.inlay else ""
     material = of.inlay.material if of.inlay else ""
-    return ", ".join(part for part in ("inlay", material, size) if part)
+    return ", ".join(part for part in (word("inlay"), material, size) if part)
 
 
 def _strip_words(look: Look, strip: object, count: int) -> str:
-    words = [strip.what, strip.material, f"{look.lengths.length(strip.width)} wide"]  # type: ignore[attr-defined]
+    words = [
+        word(strip.what), strip.material,  # type: ignore[attr-defined]
+        say("{width} wide", width=look.lengths.length(strip.width)),  # type: ignore[attr-defined]
+    ]  # fmt: skip
     kind, grain = getattr(strip, "kind", ""), getattr(strip, "grain", "")
-    words.append(f"{kind}, grain {grain} the edge" if kind else "")
-    words.append(f"{count} parts" if count > 1 else "in one")
-    return ", ".join(word for word in words if word)
+    if kind:
+        words.append(word(BORDER[kind, grain]))
+    words.append(say("{count} parts", count=count) if count > 1 else word("in one"))
+    return ", ".join(filter(None, words))
+
+
+BORDER = {
+    ("mitred", "along"): marked("mitred, grain along the edge"),
+    ("mitred", "across"): marked("mitred, grain across the edge"),
+    ("straight", "along"): marked("straight, grain along the edge"),
+    ("straight", "across"): marked("straight, grain across the edge"),
+    ("following", "along"): marked("following, grain along the edge"),
+    ("following", "across"): marked("following, grain across the edge"),
+}
 
 
 def _filled(hole: Edge) -> Edge:
@@ -142,14 +165,49 @@ def _hole_words(layout: Layout, look: Look, built: Built | None, hole: Edge) -> 
     x, y = (x0 + x1) / 2.0 - cx, (y0 + y1) / 2.0 - cy
     disc = getattr(getattr(layout.recipe, "inner", layout.recipe), "disc", 0.0)
     if not built and disc and max(abs(x), abs(y)) < 1e-6 and abs(wide - disc) < 1e-3:
-        return f"inlaid disc, diameter {lengths.length(wide)}"
-    where = [
-        f"{lengths.length(abs(v))} {word}"
-        for v, word in ((x, "right of" if x > 0 else "left of"), (y, "above" if y > 0 else "below"))
-        if abs(v) > 0.05
-    ]
-    place = " and ".join(where) or "at"
-    return (
-        f"opening {lengths.size(wide, high)}, its middle {place} the match's centre, cut after "
-        "pressing"
-    )
+        return say("inlaid disc, diameter {diameter}", diameter=lengths.length(wide))
+    values = {
+        "size": lengths.size(wide, high), "across": lengths.length(abs(x)),
+        "along": lengths.length(abs(y)),
+    }  # fmt: skip
+    return say(OPENING[_sign(x), _sign(y)], **values)
+
+
+def _sign(mm: float) -> int:
+    return 0 if abs(mm) <= 0.05 else 1 if mm > 0.0 else -1
+
+
+OPENING = {
+    (0, 0): marked(
+        "opening {size}, its middle at the match's centre, cut after pressing"
+    ),
+    (1, 0): marked(
+        "opening {size}, its middle {across} right of the match's centre, cut after pressing"
+    ),
+    (-1, 0): marked(
+        "opening {size}, its middle {across} left of the match's centre, cut after pressing"
+    ),
+    (0, 1): marked(
+        "opening {size}, its middle {along} above the match's centre, cut after pressing"
+    ),
+    (0, -1): marked(
+        "opening {size}, its middle {along} below the match's centre, cut after pressing"
+    ),
+    (1, 1): marked(
+        "opening {size}, its middle {across} right of and {along} above the match's centre, cut "
+        "after pressing"
+    ),
+    (1, -1): marked(
+        "opening {size}, its middle {across} right of and {along} below the match's centre, cut "
+        "after pressing"
+    ),
+    (-1, 1): marked(
+        "opening {size}, its middle {across} left of and {along} above the match's centre, cut "
+        "after pressing"
+    ),
+    (-1, -1): marked(
+        "opening {size}, its middle {across} left of and {along} below the match's centre, cut "
+        "after pressing"
+    ),
+}
+"""By whether it lies right of the centre (1), left of it (-1) or at it, and above or below."""

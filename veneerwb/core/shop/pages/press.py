@@ -17,8 +17,9 @@ from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.press import BAND, Bag, PressDay
 from veneerwb.core.shop.press_dust import LIMITS, dust_caution
 from veneerwb.core.shop.scales import scale_for
+from veneerwb.words import filled, marked, say, word
 
-CODE, TITLE = "press", "Press day"
+CODE, TITLE = "press", marked("Press day")
 AROUND = 12.0
 """mm round the top for the letters of axes and pins."""
 PIN, ASIDE = 1.2, 8.0
@@ -29,17 +30,20 @@ def pages(day: PressDay, look: Look, unit: str = "kPa", species: str = "") -> li
     """All pages of press day; pressures in the `unit` of the gauge, `species` of the show veneer
     as it was entered."""
     sections = [
-        Section("Centre, axes and pins", _marks(day, look)),
-        Section("In the press", _in_the_press(day, look, unit)),
-        Section("Adhesive", _adhesive(day, look)),
-        Section("What comes off when", [
-            f"{tape.what[0].upper()}{tape.what[1:]}, on the {tape.where}: comes off {tape.off}; "
-            f"{tape.why}." for tape in words.TAPES
+        Section(word("Centre, axes and pins"), _marks(day, look)),
+        Section(word("In the press"), _in_the_press(day, look, unit)),
+        Section(word("Adhesive"), _adhesive(day, look)),
+        Section(word("What comes off when"), [
+            word(tape) for tape in words.TAPES
         ]),
-        Section("Order of the day", _numbered(words.order_of_the_day(day))),
-        Section("The edge, from the centre", _numbered(words.edge_cut(day, _radius(day, look)))),
-        Section("Cautions", [words.PRESSURE_CAUTION, words.ADHESIVE_CAUTION,
-                             dust_caution(species), LIMITS, words.EDGE_CAUTION]),
+        Section(word("Order of the day"), _numbered(words.order_of_the_day(day))),
+        Section(word(
+            "The edge, from the centre"
+        ), _numbered(words.edge_cut(day, _radius(day, look)))),
+        Section(word("Cautions"), [
+            word(words.PRESSURE_CAUTION), word(words.ADHESIVE_CAUTION), dust_caution(species),
+            word(LIMITS), word(words.EDGE_CAUTION),
+        ]),
     ]  # fmt: skip
     return flowed(
         look, CODE, TITLE, sections, lambda drawing, box: _plan(drawing, box, day),
@@ -63,77 +67,126 @@ def _marks(day: PressDay, look: Look) -> list[Item]:
         return look.lengths.length(value)
 
     rows = [
-        (mark.name, length(mark.net), length(mark.face), length(mark.core)) for mark in day.axes
+        (word(mark.name), length(mark.net), length(mark.face), length(mark.core))
+        for mark in day.axes
     ]
     items: list[Item] = [
-        Table(("from the centre", "finished edge", "face", "core"), rows),
-        "Mark centre and axes on the tape of the face and over the edges of the core; lay mark on "
-        "mark.",
+        Table((marked("from the centre"), marked("finished edge"), marked("face"), marked("core")),
+              rows),
+        word(
+            "Mark centre and axes on the tape of the face and over the edges of the core; lay "
+            "mark on mark."
+        ),
     ]
-    along = [f"{mark.name}: {mark.seam[0]} | {mark.seam[1]}" for mark in day.axes if mark.seam]
+    along = [
+        f"{word(mark.name)}: {mark.seam[0]} | {mark.seam[1]}" for mark in day.axes if mark.seam
+    ]
     if along:
-        items.append(f"Axes that run along a seam: {', '.join(along)}.")
+        items.append(say("Axes that run along a seam: {along}.", along=", ".join(along)))
     if day.pins:
         rows = [(chr(65 + k), length(pin.distance), f"{pin.direction:.0f}", length(pin.band))
                 for k, pin in enumerate(day.pins)]  # fmt: skip
         items += [
-            Table(("pin", "from the centre", "direction, deg", "band"), rows),
-            "Directions run counter-clockwise from right. Pins go through the oversize of face and "
-            "core, off the seams; they keep the face from swimming on wet adhesive.",
+            Table(
+                (
+                    marked("pin"),
+                    marked("from the centre"),
+                    marked("direction, deg"),
+                    marked("band"),
+                ),
+                rows,
+            ),
+            word(
+                "Directions run counter-clockwise from right. Pins go through the oversize of "
+                "face and core, off the seams; they keep the face from swimming on wet adhesive."
+            ),
         ]
     if not day.pinned:
         items.append(
-            f"Between finished edge and blank a pin needs {length(BAND)}: with less, hold the face "
-            "with tape over the edge instead."
+            say(
+                "Between finished edge and blank a pin needs {BAND}: with less, hold the face "
+                "with tape over the edge instead.",
+                BAND=length(BAND),
+            )
         )
     return items
 
 
 def _in_the_press(day: PressDay, look: Look, unit: str) -> list[Item]:
     items: list[Item] = [
-        f"Largest of face and core: {look.lengths.size(*day.blank)}; in the press "
-        f"{look.lengths.length(day.thickness)} thick."
+        say(
+            "Largest of face and core: {size}; in the press {thickness} thick.",
+            size=look.lengths.size(*day.blank), thickness=look.lengths.length(day.thickness),
+        )
     ]
     if day.fit:
-        what = "bag has" if isinstance(day.press, Bag) else "plates have"
         verdict = (
-            f"Yes: it goes in, {look.lengths.length(day.fit.spare)} to spare."
+            say("Yes: it goes in, {spare} to spare.", spare=look.lengths.length(day.fit.spare))
             if day.fit.ok
-            else f"No: it does not go in; {look.lengths.length(-day.fit.spare)} are missing."
+            else say("No: it does not go in; {missing} are missing.",
+                     missing=look.lengths.length(-day.fit.spare))
+        )  # fmt: skip
+        needs = say(
+            HAS[isinstance(day.press, Bag), day.fit.turned],
+            margin=look.lengths.length(day.margin), needs=look.lengths.size(*day.fit.needs),
+            there=look.lengths.size(*day.fit.there),
         )
-        items.append(
-            f"{verdict} With a margin of {look.lengths.length(day.margin)} all round it needs "
-            f"{look.lengths.size(*day.fit.needs)}; the {what} "
-            f"{look.lengths.size(*day.fit.there)}{' (turned)' if day.fit.turned else ''}."
-        )
+        items.append(f"{verdict} {needs}")
     else:
-        items.append("Press or bag: not entered, so that nothing is said of its size.")
+        items.append(word("Press or bag: not entered, so that nothing is said of its size."))
     return [*items, *words.pressure_words(day, unit)]
+
+
+HAS = {
+    (True, False): marked(
+        "With a margin of {margin} all round it needs {needs}; the bag has {there}."
+    ),
+    (True, True): marked(
+        "With a margin of {margin} all round it needs {needs}; the bag has {there} (turned)."
+    ),
+    (False, False): marked(
+        "With a margin of {margin} all round it needs {needs}; the plates have {there}."
+    ),
+    (False, True): marked(
+        "With a margin of {margin} all round it needs {needs}; the plates have {there} (turned)."
+    ),
+}
 
 
 def _adhesive(day: PressDay, look: Look) -> list[Item]:
     sheet = day.adhesive
-    items: list[Item] = [words.WINS]
+    items: list[Item] = [word(words.WINS)]
     if sheet.name:
-        items.append(f"Adhesive: {sheet.name}.")
-    backed = "with backer" if day.backer else "without backer"
+        items.append(say("Adhesive: {name}.", name=sheet.name))
+    values = {"area": look.lengths.area(day.area), "count": day.lines,
+              "all": look.lengths.area(day.glued)}  # fmt: skip
     items.append(
-        f"Glue area: {look.lengths.area(day.area)} a glue line, {day.lines} of them ({backed}): "
-        f"{look.lengths.area(day.glued)}."
-    )
+        say("Glue area: {area} a glue line, {count} of them (with backer): {all}.", **values)
+        if day.backer
+        else say("Glue area: {area} a glue line, {count} of them (without backer): {all}.",
+                 **values)
+    )  # fmt: skip
     if day.grams is not None:
         items.append(
-            f"At {sheet.spread:g} g/m2, as entered, that is {day.grams:.0f} g of adhesive, without "
-            "what stays on roller and pot."
+            say(
+                "At {spread:g} g/m2, as entered, that is {grams:.0f} g of adhesive, without what "
+                "stays on roller and pot.",
+                spread=sheet.spread, grams=day.grams,
+            )
         )
     said = [
-        f"{what} {value:g} min" for what, value in
-        (("open time", sheet.open_time), ("in the press", sheet.press_time)) if value is not None
+        filled(word(what), {"minutes": f"{value:g}"}) for what, value in (
+            (marked("open time {minutes} min"), sheet.open_time),
+            (marked("in the press {minutes} min"), sheet.press_time),
+        ) if value is not None
     ]  # fmt: skip
     if said:
-        items.append(f"As entered from the maker's sheet: {', '.join(said)}.")
+        items.append(say("As entered from the maker's sheet: {said}.", said=", ".join(said)))
     if sheet.missing:
-        items.append(f"Still to be looked up there: {', '.join(sheet.missing)}.")
+        items.append(say(
+            "Still to be looked up there: {missing}.",
+            missing=", ".join(sheet.missing),
+        ))
     return items
 
 
@@ -174,11 +227,11 @@ def _axes(drawing: Drawing, day: PressDay, f: float, at: Point) -> None:
         dx, dy = polar(far, mark.direction)
         tip = (centre[0] + dx, centre[1] + dy)
         drawing.line(centre, tip, THIN, CHAIN)
-        half = width(mark.name, SMALL) / 2.0
+        half = width(word(mark.name), SMALL) / 2.0
         ux, uy = polar(1.0, mark.direction)
         drawing.text(
             (tip[0] + ux * (1.0 + half), tip[1] + uy * (1.0 + SMALL / 2.0) - SMALL / 2.0),
-            mark.name,
+            word(mark.name),
         )
     drawing.edge((Arc(centre, 1.5, 0.0, 360.0),), MEDIUM)
 
@@ -193,9 +246,9 @@ def _pin(drawing: Drawing, at: Point, name: str, direction: float) -> None:
 
 def _key(drawing: Drawing, box: Box) -> None:
     lines = (
-        (THICK, (), "#000000", "finished edge"),
-        (THIN, (), GREY, "blanks as taped, with oversize"),
-        (THIN, CHAIN, "#000000", "axes"),
+        (THICK, (), "#000000", word("finished edge")),
+        (THIN, (), GREY, word("blanks as taped, with oversize")),
+        (THIN, CHAIN, "#000000", word("axes")),
     )
     y = box.y + 2.0 * SMALL * (len(lines) - 1)
     for weight, dashes, colour, text in lines:

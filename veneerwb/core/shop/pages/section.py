@@ -21,8 +21,9 @@ from veneerwb.core.shop.page import (
 from veneerwb.core.shop.pages.kit import Figure, figure, free, heading
 from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.section import Layer, Section, Slice, section
+from veneerwb.words import marked, say, word
 
-CODE, TITLE = "section", "Section"
+CODE, TITLE = "section", marked("Section")
 LEAST, MOST = 6.0, 46.0
 """mm of the paper: how thick a layer is drawn at least and at most."""
 SMALLEST = 76.0
@@ -45,19 +46,23 @@ def pages(built: Built | None, look: Look) -> list[Page]:
         return []
     one = section(built)
     texts = [
-        "Section along x through the centre of the match, from the left end of the top to the "
-        "centre, seen from the lower end. The show face is on top.",
-        "Thicknesses are exaggerated and not to scale; so are narrow strips. Wide parts are drawn "
-        "shorter, with a break. Read the figures.",
-        f"The panel is {look.lengths.length(one.thick)} thick in all.",
+        word(
+            "Section along x through the centre of the match, from the left end of the top to the "
+            "centre, seen from the lower end. The show face is on top."
+        ),
+        word(
+            "Thicknesses are exaggerated and not to scale; so are narrow strips. Wide parts are "
+            "drawn shorter, with a break. Read the figures."
+        ),
+        say("The panel is {thick} thick in all.", thick=look.lengths.length(one.thick)),
     ]
     field = free(look)
     rows = _rows(one, look)
     high = field.high - 17.0 - text_height(texts, field.wide, between=False)
     beside = high - 18.0 - table_height(HEADINGS, rows, field.wide)
     made = _fitting(one, look, field.wide, beside if beside >= SMALLEST else high)
-    page, _ = blank_page(look, CODE, TITLE, "not to scale")
-    rest = heading(page.drawing, field, "Section through the build-up")
+    page, _ = blank_page(look, CODE, TITLE, word("not to scale"))
+    rest = heading(page.drawing, field, word("Section through the build-up"))
     y = text_block(page.drawing, rest, texts, between=False)
     made.put(page.drawing, field.x + (field.wide - made.box.wide) / 2.0, y - 8.0 - made.box.high)
     left = rows
@@ -66,8 +71,10 @@ def pages(built: Built | None, look: Look) -> list[Page]:
         _, left = table(page.drawing, body, HEADINGS, rows)
     found = [page]
     while left:
-        more, box = blank_page(look, CODE, TITLE, "not to scale")
-        _, left = table(more.drawing, heading(more.drawing, box, "Section, continued"), HEADINGS,
+        more, box = blank_page(look, CODE, TITLE, word("not to scale"))
+        _, left = table(more.drawing, heading(more.drawing, box, word(
+            "Section, continued"
+        )), HEADINGS,
                         left)  # fmt: skip
         found.append(more)
     return found
@@ -84,7 +91,7 @@ def _fitting(one: Section, look: Look, wide: float, high: float) -> Figure:
     return made
 
 
-HEADINGS = ("", "layer", "material", "thickness", "grain")
+HEADINGS = ("", marked("layer"), marked("material"), marked("thickness"), marked("grain"))
 
 
 def _rows(one: Section, look: Look) -> list[tuple[str, ...]]:
@@ -195,7 +202,7 @@ def _break(drawing: Drawing, x: float, top: float) -> None:
 def _end(drawing: Drawing, right: float, top: float) -> None:
     """The centre, where the section ends."""
     drawing.line((right, -4.0), (right, top + 9.0), THIN, CHAIN)
-    drawing.text((right, top + 10.0), "centre", SMALL)
+    drawing.text((right, top + 10.0), word("centre"), SMALL)
 
 
 def _named(

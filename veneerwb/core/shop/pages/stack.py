@@ -23,9 +23,10 @@ from veneerwb.core.shop.pages.kit import Figure, figure, free, partings
 from veneerwb.core.shop.pages.pictures import Pictured, Pictures
 from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.stack import CutOnLeaf, cuts_on_leaf
+from veneerwb.words import filled, marked, say, word
 
-CODE, TITLE = "stack", "The cut on the stack"
-CAUTION = (
+CODE = "stack"
+CAUTION = marked(
     "The stack must be pinned and held between boards before it is cut; the papers on pinning and "
     "cutting say how."
 )
@@ -55,11 +56,17 @@ def _page(cut: CutOnLeaf, look: Look, pictures: Pictures, photographed: bool) ->
     room = (parted.figure.wide, parted.figure.high)
     made, laid = _figure(cut, look, pictures, room)
     if laid:
-        texts[0] += " It is drawn lying, its lower end to the left."
-    many = f" {cut.number} of {cut.count}" if cut.count > 1 else ""
-    page, _ = blank_page(look, CODE, TITLE + many, str(made.scale), STANDING)
+        texts[0] += " " + word("It is drawn lying, its lower end to the left.")
+    values = {"number": cut.number, "count": cut.count, "leaf": cut.leaf}
+    title, named = (
+        (say("The cut on the stack {number} of {count}", **values),
+         say("Cut {number} of {count} on leaf {leaf}", **values))
+        if cut.count > 1
+        else (word("The cut on the stack"), say("Cut on leaf {leaf}", **values))
+    )  # fmt: skip
+    page, _ = blank_page(look, CODE, title, str(made.scale), STANDING)
     made.centred(page.drawing, parted.figure)
-    rest = parted.write(page.drawing, f"Cut{many} on leaf {cut.leaf}", texts)
+    rest = parted.write(page.drawing, named, texts)
     table(page.drawing, rest.below(rest.top - 3.0), *_table(cut, look), parted.height)
     return page
 
@@ -84,49 +91,61 @@ def _figure(
 
 
 def _texts(cut: CutOnLeaf, look: Look, photographed: bool, pictured: bool) -> list[str]:
-    a, b = (mark.name for mark in cut.marks)
-    paper = cut.marks[0].kind == "paper mark"
+    values: dict[str, object] = {
+        **dict(zip("ab", (mark.said for mark in cut.marks))), "leaf": cut.leaf,
+        "positions": runs(cut.positions), "turn": degrees(abs(cut.turn)), "shown": cut.shown,
+    }  # fmt: skip
     marks = (
-        f"A and B are the paper marks {a} and {b} of leaf {cut.leaf}."
-        if paper
-        else f"A: {a}, B: {b} of leaf {cut.leaf}, as it was outlined; mark them before anything is "
-        "trimmed off."
-    )
-    first, second = cut.places
-    turn = abs(cut.turn)
-    way = "axis" if cut.wedge else "line between the two corners"
-    lean = (
-        f"The {way} runs along A-B." if turn < 0.005 else
-        f"The {way} leans {degrees(turn)} to the {'left' if cut.turn > 0.0 else 'right'} of A-B."
+        say("A and B are the paper marks {a} and {b} of leaf {leaf}.", **values)
+        if cut.marks[0].kind == "paper mark"
+        else say("A: {a}, B: {b} of leaf {leaf}, as it was outlined; mark them before anything is "
+                 "trimmed off.", **values)
     )  # fmt: skip
+    way = "along" if abs(cut.turn) < 0.005 else "left" if cut.turn > 0.0 else "right"
+    lean = filled(word(LEANS[cut.wedge, way]), values)
     texts = [
-        f"Leaf {cut.leaf} lies on top, face up, grain upright. The cut serves positions "
-        f"{runs(cut.positions)}.",
+        say("Leaf {leaf} lies on top, face up, grain upright. The cut serves positions "
+            "{positions}.", **values),
         marks,
-        f"Measure along A-B from A, then square to the side. {lean}",
-        f"Thick: the cut. Thin within it: position {cut.shown} as finished. Dashed: the area that "
-        "may be used.",
+        word("Measure along A-B from A, then square to the side.") + f" {lean}",
+        say("Thick: the cut. Thin within it: position {shown} as finished. Dashed: the area that "
+            "may be used.", **values),
     ]
     if pictured:
-        texts.append("The photograph is paled, so that lines on it can be read.")
+        texts.append(word("The photograph is paled, so that lines on it can be read."))
     if cut.faults:
         count = Counter(fault.kind for fault in cut.faults)
-        told = ", ".join(f"{n} x {kind}" for kind, n in sorted(count.items()))
-        texts.append(f"Red: faults of this leaf ({told}); others have their own.")
+        told = ", ".join(f"{n} x {word(kind)}" for kind, n in sorted(count.items()))
+        texts.append(say("Red: faults of this leaf ({told}); others have their own.", told=told))
     if photographed:
         texts.append(
-            "Other leaves lie under it by their registers, not by their edges: what is measured "
-            "here holds for this leaf alone."
+            word(
+                "Other leaves lie under it by their registers, not by their edges: what is "
+                "measured here holds for this leaf alone."
+            )
         )
     return texts
 
 
+LEANS = {
+    (True, "along"): marked("The axis runs along A-B."),
+    (True, "left"): marked("The axis leans {turn} to the left of A-B."),
+    (True, "right"): marked("The axis leans {turn} to the right of A-B."),
+    (False, "along"): marked("The line between the two corners runs along A-B."),
+    (False, "left"): marked("The line between the two corners leans {turn} to the left of A-B."),
+    (False, "right"): marked("The line between the two corners leans {turn} to the right of A-B."),
+}
+
+
 def _table(cut: CutOnLeaf, look: Look) -> tuple[tuple[str, ...], list[tuple[str, ...]]]:
     cell = look.lengths.cell
-    headings = ("place", "along A-B", "square off", "from A", "from B")
+    headings = (
+        marked("place"), marked("along A-B"), marked("square off"), marked("from A"),
+        marked("from B"),
+    )
     rows = [
-        (f"{letter}: {p.name}", cell(p.along), f"{cell(abs(p.beside))} {p.side}", cell(p.near),
-         cell(p.far))
+        (f"{letter}: {word(p.name)}", cell(p.along), f"{cell(abs(p.beside))} {word(p.side)}",
+         cell(p.near), cell(p.far))
         for letter, p in zip("CD", cut.places)
     ]
     return headings, rows

@@ -18,6 +18,7 @@ from veneerwb.core.shop.page import (
 )
 from veneerwb.core.shop.pages.kit import heading
 from veneerwb.core.shop.paper import Box
+from veneerwb.words import say, word
 
 BETWEEN = 8.0
 
@@ -33,7 +34,8 @@ def table_pages(
     left = list(rows)
     while left or not found:
         page, field = blank_page(look, code, title, "", standing)
-        rest = heading(page.drawing, field, f"{title}, continued" if found else title)
+        named = say("{title}, continued", title=word(title)) if found else title
+        rest = heading(page.drawing, field, named)
         y = rest.top
         if not found and any(texts):
             y = text_block(page.drawing, rest, texts, between=False) - 3.0

@@ -15,6 +15,7 @@ from veneerwb.core.shop.pages.kit import free, heading, partings
 from veneerwb.core.shop.pages.taping_figures import draw_step
 from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.taping import Step, TapingPlan
+from veneerwb.words import say, word
 
 CODE = "taping"
 SMALLEST, BETWEEN = 78.0, 8.0
@@ -27,8 +28,10 @@ HEAD = PLAIN + PITCH * SMALL
 
 def pages(plan: TapingPlan, look: Look) -> list[Page]:
     """The laid-out pieces with what is to be known, then the steps."""
-    code = f"{CODE}-face-down" if plan.face_down else CODE
-    title = "Taping plan, face down (mirrored)" if plan.face_down else "Taping plan"
+    code = say("{CODE}-face-down", CODE=CODE) if plan.face_down else CODE
+    title = (
+        word("Taping plan, face down (mirrored)") if plan.face_down else word("Taping plan")
+    )
     standing = (seen(plan), DRY_LAY)
     found, left = _laid_out(plan, look, code, title, standing)
     cells = _parted(plan, free(look, standing))
@@ -40,7 +43,7 @@ def pages(plan: TapingPlan, look: Look) -> list[Page]:
         found.append(page)
     if left:
         page, field = blank_page(look, f"{code}-{len(found) + 1}", title, standing=standing)
-        text_block(page.drawing, heading(page.drawing, field, "How it is taped"), left)
+        text_block(page.drawing, heading(page.drawing, field, word("How it is taped")), left)
         found.append(page)
     return found
 
@@ -72,7 +75,9 @@ def _on_it(plan: TapingPlan, step: Step) -> list[str]:
     backs = any(one.side_up == "back" for one in plan.pieces)
     return [
         *words.instructions(plan, step),
-        "Underlined: the leaf lies with its back up." if backs else "All leaves lie face up.",
+        word("Underlined: the leaf lies with its back up.")
+        if backs
+        else word("All leaves lie face up."),
         words.leaves(plan),
     ]
 
@@ -80,10 +85,10 @@ def _on_it(plan: TapingPlan, step: Step) -> list[str]:
 def _on_taping(plan: TapingPlan) -> list[str]:
     return [
         *(words.closing_reason(closing) for closing in plan.closings),
-        words.FACE_DOWN if plan.face_down else words.FACE_UP,
-        *words.TECHNIQUE,
-        words.CHALK,
-        words.CAUTION,
+        word(words.FACE_DOWN if plan.face_down else words.FACE_UP),
+        *map(word, words.TECHNIQUE),
+        word(words.CHALK),
+        word(words.CAUTION),
     ]
 
 
@@ -161,5 +166,5 @@ def _mirror_said(drawing: Drawing, field: Box, plan: TapingPlan) -> Box:
     """Says under a picture that it is mirrored, where it is; what is left for the picture."""
     if not plan.face_down:
         return field
-    drawing.text((field.centre[0], field.y + 0.5), "mirrored: show face down", SMALL)
+    drawing.text((field.centre[0], field.y + 0.5), word("mirrored: show face down"), SMALL)
     return field.above(field.y + PITCH * SMALL + 1.0)

@@ -22,6 +22,7 @@ from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.shop.drawn import DASHED, MEDIUM, RED, THICK, THIN, Drawing
 from veneerwb.core.shop.lettering import LARGE, PLAIN, SMALL, width
 from veneerwb.core.shop.paper import Box
+from veneerwb.core.shop.shown import lettered
 from veneerwb.core.shop.taping import LAY, TRUE, Step, TapingPlan, named
 
 GAP, LEAST_GAP, GAPS = 3.0, 1.0, 24.0
@@ -278,7 +279,7 @@ def _spots(rooms: Sequence[_Room], plan: TapingPlan, step: Step) -> _Spots | Non
         for high in (LARGE, PLAIN, SMALL) if lay else (PLAIN, SMALL):
             labels = [
                 _Label(r.position, high, lay and known[r.position].side_up == "back",
-                       f"L{known[r.position].leaf}" if with_leaf else "")
+                       lettered(known[r.position].leaf) if with_leaf else "")
                 for r in rooms
             ]  # fmt: skip
             found = _on_a_circle(rooms, labels) or _each(rooms, labels)

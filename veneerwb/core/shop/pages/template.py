@@ -14,6 +14,7 @@ from shapely.ops import unary_union
 
 from veneerwb.core import edge as edges
 from veneerwb.core.edge import Arc, Edge, Line, Point, Segment
+from veneerwb.core.listing import all_of
 from veneerwb.core.plane import TOUCH, Motion, polar
 from veneerwb.core.shop.drawn import CHAIN, DASHED, GREY, MEDIUM, THICK, THIN, Drawing, Stroke
 from veneerwb.core.shop.legible import LEAST, area
@@ -45,6 +46,7 @@ from veneerwb.core.shop.tiles import (
     row_name,
     tiled,
 )
+from veneerwb.words import marked, say, word
 
 FINE = 0.18
 """mm: a line to cut along, no wider than a knife follows it."""
@@ -52,7 +54,7 @@ NAME = 7.0
 _RING, _CROSS = 2.0, 3.5  # of a register mark: its radius, half its cross
 _TICK, _STROKE = 5.0, 2.0  # mm
 _HOLE = 0.9  # mm: half of a pin's hole on the map
-_PRINT = "Print at 100 %: fit to page shrinks a sheet. Both bars measure 100 mm (3.937 in)."
+_PRINT = marked("Print at 100 %: fit to page shrinks a sheet. Both bars measure 100 mm (3.937 in).")
 _ON = 0.02  # mm: a line that lies nearer to another is the same on paper
 _HEIGHTS = (PLAIN, SMALL)
 _FIGURE = 112.0  # mm: the least height of the map, beside the upright bar
@@ -66,7 +68,7 @@ def pages(template: Template, look: Look) -> list[Page]:
     count = len(first) + len(tiling.tiles)
     lines = _lines(template)
     sheets = [
-        _sheet(tiling, lines, tile, f"page {k} of {count}")
+        _sheet(tiling, lines, tile, say("page {page} of {count}", page=k, count=count))
         for k, tile in enumerate(tiling.tiles, start=len(first) + 1)
     ]
     return [*numbered([*first, *sheets])[: len(first)], *sheets]
@@ -98,7 +100,7 @@ def _sheet(tiling: Tiling, lines: Sequence[Stroke], tile: Tile, number: str) -> 
     _words(drawing, tiling, tile, cell)
     bars(drawing, (tiling.field.x, MARGIN + FOOT - 6.0), (MARGIN + 5.0, tiling.field.y))
     _foot(drawing, tiling, tile, number)
-    return Page(f"{template.code}-{tile.name}", f"{template.title}, {tile.name}", drawing, paper)
+    return Page(f"{template.code}-{tile.name}", f"{template.shown}, {tile.name}", drawing, paper)
 
 
 def _lines(template: Template) -> list[Stroke]:
@@ -207,7 +209,7 @@ def _name_tip(
     drawing: Drawing, at: Point, within: Polygon, shape: Polygon, covered: BaseGeometry
 ) -> None:
     """TIP beside the tip, outside the outline where it can be."""
-    wide = width("TIP", PLAIN)
+    wide = width(word("TIP"), PLAIN)
     for room in (within.difference(shape), within):
         room = room.difference(covered)
         for far in (1.0, 1.5, 2.0, 3.0):
@@ -215,7 +217,7 @@ def _name_tip(
                 (x, y), (dx, dy) = at, polar(far, turn)
                 left, low = x + 8.0 * dx - wide / 2.0, y + 6.0 * dy - PLAIN / 2.0
                 if room.contains(box(left, low, left + wide, low + PLAIN)):
-                    drawing.text((left, low), "TIP", PLAIN, "start")
+                    drawing.text((left, low), word("TIP"), PLAIN, "start")
                     return
 
 
@@ -239,11 +241,13 @@ def _foot(drawing: Drawing, tiling: Tiling, tile: Tile, number: str) -> None:
     left, wide = MARGIN, field.right - MARGIN
     rows, columns = (1 + max(values) for values in zip(*((t.row, t.column) for t in tiling.tiles)))
     drawing.text((field.right, MARGIN + FOOT - 8.5), tile.name, NAME, "end")
-    where = (
-        f"Sheet {tile.name}: row {row_name(tile.row)} of {rows}, column {tile.column + 1} of "
-        f"{columns}, {number}. {_joined_to(tiling, tile)}"
+    where = say(
+        "Sheet {sheet}: row {row} of {rows}, column {column} of {columns}, {page}.",
+        sheet=tile.name, row=row_name(tile.row), rows=rows, column=tile.column + 1,
+        columns=columns, page=number,
     )
-    for k, text in enumerate((heading(tiling.template), where, _PRINT)):
+    where = f"{where} {_joined_to(tiling, tile)}"
+    for k, text in enumerate((heading(tiling.template), where, word(_PRINT))):
         drawing.text((left, MARGIN + 11.0 - 5.0 * k), fitted(text, wide, SMALL)[0], SMALL, "start")
 
 
@@ -252,8 +256,12 @@ def _joined_to(tiling: Tiling, tile: Tile) -> str:
     names = [other.name for other in (left, above) if other]
     if not names:
         return ""
-    sides = " and ".join(side for side, other in (("left", left), ("top", above)) if other)
-    return f"Trim the {sides}, lay it on {' and '.join(names)}."
+    if left and above:
+        return say("Trim the left and top, lay it on {sheets}.", sheets=all_of(names))
+    return (
+        say("Trim the left, lay it on {sheet}.", sheet=names[0]) if left
+        else say("Trim the top, lay it on {sheet}.", sheet=names[0])
+    )  # fmt: skip
 
 
 # --- the map --------------------------------------------------------------------------------------
@@ -262,8 +270,8 @@ def _joined_to(tiling: Tiling, tile: Tile) -> str:
 def _map(tiling: Tiling, look: Look) -> list[Page]:
     """The map with as many of the words as there is room for, and pages for the rest."""
     template = tiling.template
-    page, field = blank_page(look, f"{template.code}-map", template.title, "1:1")
-    standing = (DRY, look.rests)
+    page, field = blank_page(look, say("{code}-map", code=template.code), template.shown, "1:1")
+    standing = (word(DRY), look.rests)
     texts = [text for text in said(template, look.lengths) if text not in standing]
     texts = [heading(template), *_joining(tiling), _legend(template), *texts]
     figure, words = _parted(field, texts)
@@ -274,7 +282,10 @@ def _map(tiling: Tiling, look: Look) -> list[Page]:
         figure.x + 14.0, figure.y + 10.0, figure.wide - 14.0, figure.high - 10.0))
     found = [page]
     while texts:
-        page, field = blank_page(look, f"{template.code}-words", template.title, "1:1")
+        page, field = blank_page(look, say(
+            "{code}-words",
+            code=template.code,
+        ), template.shown, "1:1")
         texts = _set(page.drawing, field, texts)
         found.append(page)
     return found
@@ -292,25 +303,33 @@ def _set(drawing: Drawing, field: Box, texts: Sequence[str]) -> list[str]:
 def _joining(tiling: Tiling) -> list[str]:
     count = len(tiling.tiles)
     if count == 1:
-        return [f"One sheet, {tiling.tiles[0].name}."]
+        return [say("One sheet, {name}.", name=tiling.tiles[0].name)]
     return [
-        f"{count} sheets, joined as the map shows; row A is the uppermost. Trim each at its left "
-        "and upper broken lines, through the middle of the marks; lay it on its neighbours so that "
-        "the halves of the marks meet the whole ones of the same number; tape. Cut out with knife "
-        "and straightedge, away from the hand.",
+        say(
+            "{count} sheets, joined as the map shows; row A is the uppermost. Trim each at its "
+            "left and upper broken lines, through the middle of the marks; lay it on its "
+            "neighbours so that the halves of the marks meet the whole ones of the same number; "
+            "tape. Cut out with knife and straightedge, away from the hand.",
+            count=count,
+        ),
     ]
 
 
 def _legend(template: Template) -> str:
-    parts = ["Full line: cut", "broken line: finished edge"]
-    if len(template.nets) > 1:
-        parts[1] += "s of the pieces, each of which has a template of its own"
-    if template.axis:
-        parts.append("dash and dot: the axis" + (" and the tool's middle" if template.tool else ""))
+    parts = [
+        word("Full line: cut"),
+        word("broken line: finished edges of the pieces, each of which has a template of its own")
+        if len(template.nets) > 1
+        else word("broken line: finished edge"),
+    ]
+    if template.axis and template.tool:
+        parts.append(word("dash and dot: the axis and the tool's middle"))
+    elif template.axis:
+        parts.append(word("dash and dot: the axis"))
     elif template.tool:
-        parts.append("dash and dot: the tool's middle")
+        parts.append(word("dash and dot: the tool's middle"))
     if template.pins:
-        parts.append("circles: holes for the pins")
+        parts.append(word("circles: holes for the pins"))
     return "; ".join(parts) + "."
 
 
@@ -348,7 +367,7 @@ def _draw_map(drawing: Drawing, tiling: Tiling, room: Box) -> None:
     for pin in tiling.template.pins:
         drawing.edge((Arc(at(tiling.turned.point(pin.at)), _HOLE, 0.0, 360.0),), MEDIUM)
     _name_cells(drawing, tiling, outline, at)
-    text = f"Map of the sheets, {scale}"
+    text = say("Map of the sheets, {scale}", scale=scale)
     drawing.text((room.x + room.wide / 2.0, y0 + factor * (top - low) + head + 1.0), text, PLAIN)
 
 

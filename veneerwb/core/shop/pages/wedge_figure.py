@@ -13,6 +13,7 @@ from veneerwb.core.shop.lengths import Lengths
 from veneerwb.core.shop.lettering import SMALL, degrees, width
 from veneerwb.core.shop.setout import SetOut
 from veneerwb.core.shop.wedge import Wedge
+from veneerwb.words import say, word
 
 ORIGIN = (0.0, 0.0)
 
@@ -54,7 +55,7 @@ def _rim(drawing: Drawing, one: Wedge, net: Edge, blank: Edge, lengths: Lengths)
     beyond = edges.extent(blank, way - 90.0)[1] - edges.extent((Line(low, high),), way - 90.0)[1]
     narrow = math.dist(low, high) < max(18.0, width(text, SMALL) + 4.0)
     rises = one.rise > 0.0 and abs(low[0] - high[0]) < 0.05  # the chord square to the axis
-    rise = f"rise {lengths.length(one.rise)}"
+    rise = say("rise {length}", length=lengths.length(one.rise))
     aside = width(rise, SMALL) + 8.0 if narrow and rises else 0.0
     drawing.distance(low, high, text, -beyond - 8.0 - aside)
     if rises:
@@ -63,7 +64,7 @@ def _rim(drawing: Drawing, one: Wedge, net: Edge, blank: Edge, lengths: Lengths)
         drawing.line((apex, (low[1] + high[1]) / 2.0 + 1.0), (apex, level + 1.0))
         drawing.distance((high[0], level), (apex, level), rise, 6.0)
     if one.oversize > 1e-6 and not narrow:  # then it is said in words alone
-        over = f"oversize {lengths.length(one.oversize)}"
+        over = say("oversize {length}", length=lengths.length(one.oversize))
         above = low[0] < high[0] - 0.1  # or the shelf would meet the chord's extension line
         x, y = blank[-1].start if above else blank[0].end
         drawing.leader((x, y), (x + 3.5, y + (7.0 if above else -7.0)), over)
@@ -125,7 +126,7 @@ def grain_arrow(drawing: Drawing, middle: Point, turn: float, half: float = 7.0)
     level = math.remainder(turn, 180.0)
     level = level + 180.0 if level <= -90.0 + 1e-6 else level
     x, y = polar(1.2, level + 90.0)
-    drawing.text((middle[0] + x, middle[1] + y), "grain", turn=level)
+    drawing.text((middle[0] + x, middle[1] + y), word("grain"), turn=level)
 
 
 # --- set-out --------------------------------------------------------------------------------------
@@ -151,7 +152,8 @@ def draw_set_out(
         drawing.line(ORIGIN, mark, THICK)
         _offset(drawing, (end[0] + 8.0, 0.0), sign * rise, mark, text)
     drawing.line((0.0, -1.0), (0.0, -rise - 1.0), THIN)
-    drawing.distance((0.0, -rise), (end[0], -rise), f"base {lengths.length(one.base)}", -6.0)
+    said = say("base {length}", length=lengths.length(one.base))
+    drawing.distance((0.0, -rise), (end[0], -rise), said, -6.0)
 
 
 def _offset(drawing: Drawing, foot: Point, rise: float, mark: Point, text: str) -> None:

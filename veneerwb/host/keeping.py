@@ -1,0 +1,210 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Files that a document keeps for its objects (photographs, pictures of spots), and saving it.
+
+The host keeps such a file in a folder of the open document and puts it into the archive on saving.
+It cuts a copy short without a word where the disk is full, saves no document of which a file has
+gone, and gives an archive that was cut short the name of the whole one. So copies are compared,
+what has gone is taken out of the archive again, and a document that was saved in part is undone.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import zipfile
+from collections.abc import Iterator
+from typing import Any
+from xml.etree import ElementTree
+
+import FreeCAD
+
+from veneerwb.host import compat
+from veneerwb.host.objects.base import Refused, kind_of
+from veneerwb.words import marked, say
+
+FILES = ("Photo", "BackPhoto", "Picture")
+"""The properties that hold them."""
+FORMER = ".former"
+"""Ending of the second name, hidden, that a document has while it is being saved."""
+
+
+def keep(obj: Any, name: str, path: str) -> None:
+    """Gives an object the file at `path`; Refused if the host could not copy all of it."""
+    try:
+        setattr(obj, name, path)
+        copied = _size(getattr(obj, name)) == _size(path)
+    except OSError:  # newer hosts notice
+        copied = False
+    if not copied:
+        raise Refused(
+            say(
+                "The picture {file} could not be copied into the document; make room on the disk "
+                "that holds {folder}, then try again.",
+                file=os.path.basename(path), folder=obj.Document.TransientDir,
+            )
+        )  # fmt: skip
+
+
+def gone(obj: Any, name: str) -> bool:
+    """Whether the file that an object keeps is no longer there, or has nothing in it."""
+    return _size(getattr(obj, name)) <= 0
+
+
+def _size(path: str) -> int:
+    try:
+        return os.path.getsize(path)
+    except (OSError, ValueError):
+        return -1
+
+
+def _where(obj: Any, name: str) -> str:
+    """Where the file of an object is or should be: under another name of the document the host has
+    moved its folder already, and does not say so yet."""
+    path = getattr(obj, name)
+    moved = os.path.join(obj.Document.TransientDir, os.path.basename(path))
+    return moved if os.path.isdir(obj.Document.TransientDir) else path
+
+
+def kept(doc: Any) -> Iterator[tuple[Any, str]]:
+    """What of our objects keeps a file: object and property."""
+    for obj in doc.Objects:
+        for name in FILES if kind_of(obj) else ():
+            if getattr(obj, name, ""):
+                yield obj, name
+
+
+def put_back(obj: Any, name: str) -> bool:
+    """Takes a file that has gone out of the document as it was saved; whether it was there, and
+    the object was given no other since."""
+    there = _where(obj, name) if getattr(obj, name) else ""
+    if not there or not obj.Document.FileName or _key(obj, name) in _given:
+        return False
+    try:
+        with zipfile.ZipFile(obj.Document.FileName) as archive:
+            entry = os.path.basename(there)
+            if _entry(archive, obj.Name, name) != entry:
+                return False
+            os.makedirs(os.path.dirname(there), exist_ok=True)
+            with archive.open(entry) as source, open(there, "wb") as target:
+                shutil.copyfileobj(source, target)
+    except (OSError, KeyError, ValueError, zipfile.BadZipFile, ElementTree.ParseError):
+        _unlink(there)  # or half a picture would stand for the whole one
+        return False
+    if _size(there) <= 0:
+        return False
+    text = marked("{name}: the picture {file} had gone and was taken out of the saved document.")
+    compat.say(say(text, name=obj.Label, file=entry))
+    return True
+
+
+_given: set[tuple[str, str, str]] = set()
+"""What was given a file since its document was opened or saved."""
+
+
+def _key(obj: Any, name: str) -> tuple[str, str, str]:
+    return obj.Document.Name, obj.Name, name
+
+
+def _forget(doc: Any) -> None:
+    _given.difference_update([key for key in _given if key[0] == doc.Name])
+
+
+def _entry(archive: zipfile.ZipFile, obj: str, name: str) -> str:
+    """The file that an archive has for a property of an object; empty for none."""
+    tree = ElementTree.fromstring(archive.read("Document.xml"))
+    for one in tree.iterfind("ObjectData/Object"):
+        for wanted in one.iterfind("Properties/Property") if one.get("name") == obj else ():
+            if wanted.get("name") == name and len(wanted):
+                return wanted[0].get("file", "")
+    return ""
+
+
+# --- saving -------------------------------------------------------------------------------------
+
+
+class Saving:
+    """Sees that a document with pictures is saved whole, or stays as it was saved before."""
+
+    def slotChangedObject(self, obj: Any, name: str) -> None:
+        if name in FILES and not obj.Document.Restoring:
+            _given.add(_key(obj, name))
+
+    def slotDeletedDocument(self, doc: Any) -> None:
+        _forget(doc)
+
+    def slotStartSaveDocument(self, doc: Any, path: str) -> None:
+        if not any(kept(doc)):
+            return
+        for obj, name in kept(doc):
+            if not os.path.exists(_where(obj, name)) and not put_back(obj, name):
+                _stand_in(obj, name)
+        former = _former(path)
+        _unlink(former)  # of a host that was killed
+        try:
+            os.link(path, former)
+        except OSError:
+            return  # the document is new, or its disk knows no second names
+
+    def slotFinishSaveDocument(self, doc: Any, path: str) -> None:
+        former = _former(path)
+        if not any(kept(doc)) or _whole(path):
+            _unlink(former)
+            if path == doc.FileName:
+                _forget(doc)
+            return
+        try:
+            os.replace(former, path)
+            text = marked(
+                "{file} could not be saved, there was no room for all of it; it is as it was saved "
+                "before. Make room, or save it elsewhere, before you close it."
+            )
+        except OSError:
+            _unlink(path)
+            text = marked(
+                "{file} could not be saved, there was no room for all of it. Make room, or save it "
+                "elsewhere, before you close it."
+            )
+        compat.alarm(doc, say(text, file=os.path.basename(path)))
+
+
+def _stand_in(obj: Any, name: str) -> None:
+    """An empty file for one that is lost, or the host could not save the document any more."""
+    there = _where(obj, name)
+    try:
+        os.makedirs(os.path.dirname(there), exist_ok=True)
+        open(there, "wb").close()
+    except OSError:
+        return
+    text = marked("{name} has lost its picture {file}; the document is saved without it.")
+    compat.say(say(text, name=obj.Label, file=os.path.basename(there)))
+
+
+def _whole(path: str) -> bool:
+    """Whether an archive was written to its end, where its list of contents stands."""
+    try:
+        with zipfile.ZipFile(path) as archive:
+            return "Document.xml" in archive.namelist()
+    except (OSError, zipfile.BadZipFile):
+        return False
+
+
+def _former(path: str) -> str:
+    folder, name = os.path.split(path)
+    return os.path.join(folder, f".{name}{FORMER}")
+
+
+def _unlink(path: str) -> None:
+    try:
+        os.unlink(path)
+    except OSError:
+        return
+
+
+_watching: list[Saving] = []
+
+
+def watch() -> None:
+    """From the first object with a picture on, saving is watched."""
+    if not _watching:
+        _watching.append(Saving())
+        FreeCAD.addDocumentObserver(_watching[0])
