@@ -32,7 +32,7 @@ class VeneerWorkbench(FreeCADGui.Workbench):
         compat.begin_screens()
         names = commands.register()
         self.appendToolbar(commands.TITLE, names)
-        self.appendMenu(commands.TITLE, names)
+        self.appendMenu(commands.MENU, names)
 
     def GetClassName(self) -> str:
         return "Gui::PythonWorkbench"

@@ -52,8 +52,8 @@ def told(error: ImportError) -> str:
     if asked is None:
         return ""
     return say(
-        "The Python package {package} is there but cannot be loaded ({why}); remove it, get it "
-        "anew in a terminal and start FreeCAD again: {command}",
+        "The Python package {package} is there but cannot be loaded ({why}); remove it, run this "
+        "in a terminal and start FreeCAD again: {command}",
         package=asked.name, why=str(error).strip().splitlines()[0], command=command(asked),
     )  # fmt: skip
 
@@ -71,13 +71,14 @@ def _lacking(packages: list[Package]) -> str:
     values = {"packages": ", ".join(one.name for one in packages), "command": command(*packages)}
     if _is_debians():
         return say(
-            "FreeCAD's Python has no {packages}, which this needs; get it in a terminal and start "
-            "FreeCAD again: {command}", **values,
+            "This needs {packages}, which FreeCAD's Python does not have; run this in a terminal "
+            "and start FreeCAD again: {command}", **values,
         )  # fmt: skip
     return say(
-        "FreeCAD's Python has no {packages}, which this needs; install the addon anew by the Addon "
-        "Manager, or get it in a terminal, and start FreeCAD again: {command}", **values,
-    )  # fmt: skip
+        "This needs {packages}, which FreeCAD's Python does not have; install the addon anew by "
+        "the Addon Manager, or run this in a terminal, and start FreeCAD again: {command}",
+        **values,
+    )
 
 
 def _found(package: Package) -> bool:

@@ -30,7 +30,7 @@ from veneerwb.core.files import write_beside
 from veneerwb.core.photos import save_png
 from veneerwb.core.sequence import registered
 from veneerwb.core.shop.cutlist import write_csv
-from veneerwb.core.shop.methods import SAW
+from veneerwb.core.shop.cutting.methods import SAW
 from veneerwb.host import bench as benches
 from veneerwb.host import packet
 from veneerwb.host.objects import add_bundle, add_match, layout

@@ -19,8 +19,8 @@ from veneerwb.core import Layout, Stock, Top, radial, side
 from veneerwb.core.edge import Arc, Line, Point
 from veneerwb.core.layout import Piece
 from veneerwb.core.plane import Motion, polar
-from veneerwb.core.shop.drawn import DASHED, MEDIUM, RED, THICK, THIN, Drawing, placed
-from veneerwb.core.shop.paper import Box
+from veneerwb.core.shop.drawing.drawn import DASHED, MEDIUM, RED, THICK, THIN, Drawing, placed
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.paint.pdf import draw
 from veneerwb.paint.qt import QtGui, application, can_write_text, to_pixels
 

@@ -61,7 +61,7 @@
   <message>
    <location filename="veneerwb/core/matches/wedges.py" />
    <source>A disc of {diameter} mm about the ring's centre does not lie within the top; the largest that does has {most} mm.</source>
-   <translation>Eine Scheibe von {diameter} mm um die Mitte des Rings liegt nicht innerhalb der Platte; die größte, die es tut, hat {most} mm.</translation>
+   <translation>Eine Scheibe von {diameter} mm um die Mitte des Rings liegt nicht innerhalb der Platte; die größte, die hineinpasst, hat {most} mm.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/sequence/suspects.py" />
@@ -101,7 +101,7 @@
   <message>
    <location filename="veneerwb/core/runs/panels.py" />
    <source>A run has 1 to {most} panels, and these are {count}; choose its faces again.</source>
-   <translation>Eine Folge hat 1 bis {most} Fronten, und das sind {count}; wählen Sie ihre Flächen noch einmal.</translation>
+   <translation>Eine Folge hat 1 bis {most} Fronten, und hier sind es {count}; wählen Sie ihre Flächen noch einmal.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/matches/side.py" />
@@ -241,7 +241,7 @@
   <message>
    <location filename="veneerwb/core/outline_tops.py" />
    <source>An outline must be one closed run, and these are {count}: give one of them.</source>
-   <translation>Ein Umriss muss ein geschlossener Zug sein, und das sind {count}: geben Sie einen davon.</translation>
+   <translation>Ein Umriss muss ein geschlossener Zug sein, und hier sind es {count}: geben Sie einen davon.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/matches/end.py" />
@@ -554,16 +554,6 @@
    <translation>Vier Blätter, Mitte und Kopf</translation>
   </message>
   <message>
-   <location filename="veneerwb/packages.py" />
-   <source>FreeCAD's Python has no {packages}, which this needs; get it in a terminal and start FreeCAD again: {command}</source>
-   <translation>In FreeCADs Python fehlt, was hierfür nötig ist: {packages}; holen Sie es in einem Terminal und starten Sie FreeCAD noch einmal: {command}</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/packages.py" />
-   <source>FreeCAD's Python has no {packages}, which this needs; install the addon anew by the Addon Manager, or get it in a terminal, and start FreeCAD again: {command}</source>
-   <translation>In FreeCADs Python fehlt, was hierfür nötig ist: {packages}; installieren Sie die Erweiterung mit dem Addon-Manager neu, oder holen Sie es in einem Terminal, und starten Sie FreeCAD noch einmal: {command}</translation>
-  </message>
-  <message>
    <location filename="veneerwb/core/checks/ring.py" />
    <source>From corner to corner no joint of this box mirrors: its sides differ by {shift} mm.</source>
    <translation>Von Ecke zu Ecke spiegelt keine der vier Fugen: die Seiten sind um {shift} mm verschieden.</translation>
@@ -666,7 +656,7 @@
   <message>
    <location filename="veneerwb/core/checks/buildup.py" />
    <source>How much the {what} of {wood} moves is not known here.</source>
-   <translation>Wie viel {what} aus {wood} arbeitet, ist hier nicht bekannt.</translation>
+   <translation>{what} ({wood}): wie viel das arbeitet, ist hier nicht bekannt.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/wood.py" />
@@ -1316,12 +1306,12 @@
   <message>
    <location filename="veneerwb/core/matches/quarters.py" />
    <source>Reverse box match</source>
-   <translation>Vier Spiegel, umgekehrt</translation>
+   <translation>Vier Spiegel, quer</translation>
   </message>
   <message>
    <location filename="veneerwb/core/matches/quarters.py" />
    <source>Reverse diamond match</source>
-   <translation>Raute, umgekehrt</translation>
+   <translation>Gegenraute</translation>
   </message>
   <message>
    <location filename="veneerwb/core/matches/side.py" />
@@ -1491,12 +1481,12 @@
   <message>
    <location filename="veneerwb/core/runs/run.py" />
    <source>That match cannot be laid over a run of panels; take a side, end, four-piece or plain radial match.</source>
-   <translation>Dieses Furnierbild lässt sich nicht über eine Folge von Fronten legen; nehmen Sie nebeneinander, Kopfsturz, vier Teile oder ein einfaches Sternbild.</translation>
+   <translation>Dieses Furnierbild lässt sich nicht über eine Folge von Fronten legen; nehmen Sie eines in Reihe, einen Kopfsturz, vier Teile oder ein einfaches Sternbild.</translation>
   </message>
   <message>
    <location filename="veneerwb/packages.py" />
-   <source>The Python package {package} is there but cannot be loaded ({why}); remove it, get it anew in a terminal and start FreeCAD again: {command}</source>
-   <translation>Das Python-Paket {package} ist da, lässt sich aber nicht laden ({why}); entfernen Sie es, holen Sie es in einem Terminal neu und starten Sie FreeCAD noch einmal: {command}</translation>
+   <source>The Python package {package} is there but cannot be loaded ({why}); remove it, run this in a terminal and start FreeCAD again: {command}</source>
+   <translation>Das Python-Paket {package} ist da, lässt sich aber nicht laden ({why}); entfernen Sie es, führen Sie dies in einem Terminal aus und starten Sie FreeCAD neu: {command}</translation>
   </message>
   <message>
    <location filename="veneerwb/core/leaf.py" />
@@ -1987,11 +1977,6 @@
    <location filename="veneerwb/core/faults.py" />
    <source>The outline of the {kind} encloses nothing; draw it round the fault.</source>
    <translation>Der Umriss ({kind}) umschließt nichts; zeichnen Sie ihn um den Fehler.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/faults.py" />
-   <source>The outline of the {kind} has {corners} corners; draw at least three.</source>
-   <translation>Der Umriss ({kind}) hat {corners} Ecken; zeichnen Sie mindestens drei.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/top.py" />
@@ -2571,12 +2556,22 @@
   <message>
    <location filename="veneerwb/core/sequence/follow.py" />
    <source>This layout does not know how it was made, so it cannot be laid again.</source>
-   <translation>Diese Lage weiß nicht, wie sie gemacht wurde, sie lässt sich also nicht noch einmal legen.</translation>
+   <translation>Dieser Legeplan weiß nicht, wie er gemacht wurde, er lässt sich also nicht noch einmal legen.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/matches/cells.py" />
    <source>This match would have {count} pieces; the most is {most}: take wider strips or fewer ways.</source>
    <translation>Dieses Furnierbild hätte {count} Teile; höchstens {most} sind möglich: nehmen Sie breitere Streifen oder weniger Keile.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/packages.py" />
+   <source>This needs {packages}, which FreeCAD's Python does not have; install the addon anew by the Addon Manager, or run this in a terminal, and start FreeCAD again: {command}</source>
+   <translation>Dazu fehlt dem Python von FreeCAD: {packages}; installieren Sie die Erweiterung mit dem Addon-Manager neu oder führen Sie dies in einem Terminal aus, und starten Sie FreeCAD neu: {command}</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/packages.py" />
+   <source>This needs {packages}, which FreeCAD's Python does not have; run this in a terminal and start FreeCAD again: {command}</source>
+   <translation>Dazu fehlt dem Python von FreeCAD: {packages}; führen Sie dies in einem Terminal aus und starten Sie FreeCAD neu: {command}</translation>
   </message>
   <message>
    <location filename="veneerwb/core/yields/nowhere.py" />
@@ -2859,6 +2854,11 @@
    <translation>Grund</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/matches/side.py" />
+   <source>balance</source>
+   <translation>ausgewogen</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/wood.py" />
    <source>beech, American</source>
    <translation>Buche, amerikanisch</translation>
@@ -2866,7 +2866,7 @@
   <message>
    <location filename="veneerwb/core/buildup/bill.py" />
    <source>bent round; its length on the outer side</source>
-   <translation>rundum gebogen; ihre Länge an der Außenseite</translation>
+   <translation>rundum gebogen; Länge an der Außenseite</translation>
   </message>
   <message>
    <location filename="veneerwb/core/buildup/bill.py" />
@@ -3176,12 +3176,12 @@
   <message>
    <location filename="veneerwb/core/sides/wander.py" />
    <source>if it slopes {slope} deg to the leaf, which is assumed and not measured</source>
-   <translation>wenn sie {slope} Grad zum Blatt geneigt ist, was angenommen und nicht gemessen ist</translation>
+   <translation>bei einer Neigung von {slope} Grad zum Blatt, die angenommen und nicht gemessen ist</translation>
   </message>
   <message>
    <location filename="veneerwb/core/checks/faces.py" />
    <source>if the figure slopes {slope} deg to the leaf, which nobody measured</source>
-   <translation>wenn die Textur {slope} Grad zum Blatt geneigt ist, was niemand gemessen hat</translation>
+   <translation>bei einer Neigung der Textur von {slope} Grad zum Blatt, die niemand gemessen hat</translation>
   </message>
   <message>
    <location filename="veneerwb/core/photos.py" />
@@ -3396,7 +3396,7 @@
   <message>
    <location filename="veneerwb/core/buildup/bill.py" />
    <source>note</source>
-   <translation>Bemerkung</translation>
+   <translation>Hinweis</translation>
   </message>
   <message>
    <location filename="veneerwb/core/chalk.py" />
@@ -3642,6 +3642,11 @@
    <location filename="veneerwb/core/top.py" />
    <source>round, {size} mm</source>
    <translation>rund, {size} mm</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/matches/side.py" />
+   <source>running</source>
+   <translation>laufend</translation>
   </message>
   <message>
    <location filename="veneerwb/core/buildup/kinds.py" />
@@ -4304,7 +4309,7 @@
    <translation>{leaves} Blätter von {thickness} mm ergeben {depth} mm, und ein erzeugter Stamm gibt {most} mm; verlangen Sie weniger oder dünnere Blätter.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/listing.py" />
    <source>{names} and {more} more</source>
    <translation>{names} und {more} weitere</translation>
   </message>
@@ -4529,14 +4534,9 @@
    <translation>{ways} Keile von {angle} Grad ergeben {total} Grad: der Ring bleibt am Rand um {rim_gap} mm offen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/matches/rows.py" />
+   <location filename="veneerwb/core/matches/order.py" />
    <source>{what} need a list of {count} different leaves; this one has {listed}, {different} of them different.</source>
    <translation>{what} brauchen eine Liste von {count} verschiedenen Blättern; diese hat {listed}, davon {different} verschieden.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/matches/radial.py" />
-   <source>{what} need a list of {leaves} different leaves; this one has {count}, {different} of them different.</source>
-   <translation>{what} brauchen eine Liste von {leaves} verschiedenen Blättern; diese hat {count}, davon {different} verschieden.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/matches/cells.py" />

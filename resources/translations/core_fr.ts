@@ -554,16 +554,6 @@
    <translation>Quatre pièces, centre et bout</translation>
   </message>
   <message>
-   <location filename="veneerwb/packages.py" />
-   <source>FreeCAD's Python has no {packages}, which this needs; get it in a terminal and start FreeCAD again: {command}</source>
-   <translation>Il manque au Python de FreeCAD ce qu'il faut ici : {packages} ; prenez-le dans un terminal et redémarrez FreeCAD : {command}</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/packages.py" />
-   <source>FreeCAD's Python has no {packages}, which this needs; install the addon anew by the Addon Manager, or get it in a terminal, and start FreeCAD again: {command}</source>
-   <translation>Il manque au Python de FreeCAD ce qu'il faut ici : {packages} ; réinstallez l'extension par le gestionnaire d'extensions, ou prenez-le dans un terminal, et redémarrez FreeCAD : {command}</translation>
-  </message>
-  <message>
    <location filename="veneerwb/core/checks/ring.py" />
    <source>From corner to corner no joint of this box mirrors: its sides differ by {shift} mm.</source>
    <translation>De coin à coin, aucun joint des quatre n'est en miroir : ses côtés diffèrent de {shift} mm.</translation>
@@ -1495,8 +1485,8 @@
   </message>
   <message>
    <location filename="veneerwb/packages.py" />
-   <source>The Python package {package} is there but cannot be loaded ({why}); remove it, get it anew in a terminal and start FreeCAD again: {command}</source>
-   <translation>Le paquet Python {package} est là mais ne peut pas être chargé ({why}) ; ôtez-le, reprenez-le dans un terminal et redémarrez FreeCAD : {command}</translation>
+   <source>The Python package {package} is there but cannot be loaded ({why}); remove it, run this in a terminal and start FreeCAD again: {command}</source>
+   <translation>Le paquet Python {package} est là mais ne peut pas être chargé ({why}) ; retirez-le, exécutez ceci dans un terminal et redémarrez FreeCAD : {command}</translation>
   </message>
   <message>
    <location filename="veneerwb/core/leaf.py" />
@@ -1987,11 +1977,6 @@
    <location filename="veneerwb/core/faults.py" />
    <source>The outline of the {kind} encloses nothing; draw it round the fault.</source>
    <translation>Le contour ({kind}) n'enferme rien ; tracez-le autour du défaut.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/faults.py" />
-   <source>The outline of the {kind} has {corners} corners; draw at least three.</source>
-   <translation>Le contour ({kind}) a {corners} coins ; tracez-en au moins trois.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/top.py" />
@@ -2579,6 +2564,16 @@
    <translation>Ce frisage aurait {count} pièces ; le plus est {most} : prenez des bandes plus larges ou moins de secteurs.</translation>
   </message>
   <message>
+   <location filename="veneerwb/packages.py" />
+   <source>This needs {packages}, which FreeCAD's Python does not have; install the addon anew by the Addon Manager, or run this in a terminal, and start FreeCAD again: {command}</source>
+   <translation>Il manque pour cela au Python de FreeCAD : {packages} ; réinstallez l'extension par le gestionnaire d'extensions, ou exécutez ceci dans un terminal, et redémarrez FreeCAD : {command}</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/packages.py" />
+   <source>This needs {packages}, which FreeCAD's Python does not have; run this in a terminal and start FreeCAD again: {command}</source>
+   <translation>Il manque pour cela au Python de FreeCAD : {packages} ; exécutez ceci dans un terminal et redémarrez FreeCAD : {command}</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/yields/nowhere.py" />
    <source>This top ({top}) fits nowhere on the leaves in {ways} ways; no size of it does, and in no number of ways would this one fit.</source>
    <translation>Ce plateau ({top}) ne tient nulle part sur les feuilles en {ways} secteurs ; aucune taille n'y tient, et celui-ci ne tiendrait en aucun nombre de secteurs.</translation>
@@ -2731,12 +2726,12 @@
   <message>
    <location filename="veneerwb/core/sequence/proof.py" />
    <source>What is said of leaf {named} holds without it.</source>
-   <translation>Ce qui est dit de la feuille {named} vaut sans cela.</translation>
+   <translation>Ce qui est dit de la feuille {named} vaut même sans l'ordre.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/sequence/proof.py" />
    <source>What is said of leaves {named} holds without it.</source>
-   <translation>Ce qui est dit des feuilles {named} vaut sans cela.</translation>
+   <translation>Ce qui est dit des feuilles {named} vaut même sans l'ordre.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/sequence/follow_text.py" />
@@ -2821,7 +2816,7 @@
   <message>
    <location filename="veneerwb/core/buildup/bill.py" />
    <source>area sq ft</source>
-   <translation>surface pied carré</translation>
+   <translation>surface pieds carrés</translation>
   </message>
   <message>
    <location filename="veneerwb/core/preparation.py" />
@@ -2857,6 +2852,11 @@
    <location filename="veneerwb/core/preparation.py" />
    <source>background</source>
    <translation>fond</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/matches/side.py" />
+   <source>balance</source>
+   <translation>équilibré</translation>
   </message>
   <message>
    <location filename="veneerwb/core/wood.py" />
@@ -3644,6 +3644,11 @@
    <translation>rond, {size} mm</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/matches/side.py" />
+   <source>running</source>
+   <translation>courant</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/buildup/kinds.py" />
    <source>sawing</source>
    <translation>débit</translation>
@@ -4304,7 +4309,7 @@
    <translation>{leaves} feuilles de {thickness} mm font {depth} mm, et une grume générée donne {most} mm ; demandez des feuilles moins nombreuses ou plus minces.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/listing.py" />
    <source>{names} and {more} more</source>
    <translation>{names} et {more} autres</translation>
   </message>
@@ -4381,17 +4386,17 @@
   <message>
    <location filename="veneerwb/core/evening.py" />
    <source>{photo} is black where its light is measured; photograph the leaf again with more light, or choose another patch.</source>
-   <translation>{photo} est noir là où sa lumière est mesurée ; photographiez à nouveau la feuille avec plus de lumière, ou choisissez une autre plage.</translation>
+   <translation>{photo} est noire là où sa lumière est mesurée ; photographiez à nouveau la feuille avec plus de lumière, ou choisissez une autre plage.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/evening.py" />
    <source>{photo} is burnt out where its light is measured; photograph the leaf again with less light, or choose a darker patch.</source>
-   <translation>{photo} est brûlé là où sa lumière est mesurée ; photographiez à nouveau la feuille avec moins de lumière, ou choisissez une plage plus sombre.</translation>
+   <translation>{photo} est brûlée là où sa lumière est mesurée ; photographiez à nouveau la feuille avec moins de lumière, ou choisissez une plage plus sombre.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/evening.py" />
    <source>{photo} is not plain where its light is measured; choose a patch of one colour, without figure, edges or deep shadow.</source>
-   <translation>{photo} n'est pas uni là où sa lumière est mesurée ; choisissez une plage d'une couleur, sans dessin, bords ni ombre profonde.</translation>
+   <translation>{photo} n'est pas unie là où sa lumière est mesurée ; choisissez une plage d'une couleur, sans dessin, bords ni ombre profonde.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/preparing.py" />
@@ -4529,14 +4534,9 @@
    <translation>{ways} secteurs de {angle} degrés font {total} degrés : la couronne reste ouverte de {rim_gap} mm au pourtour.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/matches/rows.py" />
+   <location filename="veneerwb/core/matches/order.py" />
    <source>{what} need a list of {count} different leaves; this one has {listed}, {different} of them different.</source>
    <translation>{what} demandent une liste de {count} feuilles différentes ; celle-ci en a {listed}, dont {different} différentes.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/matches/radial.py" />
-   <source>{what} need a list of {leaves} different leaves; this one has {count}, {different} of them different.</source>
-   <translation>{what} demandent une liste de {leaves} feuilles différentes ; celle-ci en a {count}, dont {different} différentes.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/matches/cells.py" />

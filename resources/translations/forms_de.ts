@@ -35,13 +35,18 @@
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
+   <source>&amp;Scale</source>
+   <translation>&amp;Maßstab</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/backs.ui" />
    <source>As the faces have</source>
-   <translation>Wie die Vorderseiten</translation>
+   <translation>Wie Vorderseiten</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>Back</source>
-   <translation>Rückseite</translation>
+   <translation>Hinten</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
@@ -56,7 +61,7 @@
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>By a pixel's size</source>
-   <translation>Aus der Pixelgröße</translation>
+   <translation>Pixelgröße</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
@@ -76,7 +81,7 @@
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>Face</source>
-   <translation>Vorderseite</translation>
+   <translation>Vorn</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
@@ -130,11 +135,6 @@
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
-   <source>Sc&amp;ale</source>
-   <translation>&amp;Maßstab</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/backs.ui" />
    <source>Show the Photo&amp;graph</source>
    <translation>F&amp;oto zeigen</translation>
   </message>
@@ -171,12 +171,12 @@
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>Tie by &amp;Marks</source>
-   <translation>Nach Ma&amp;rken binden</translation>
+   <translation>Nach Ma&amp;rken</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>Tie by &amp;Outline</source>
-   <translation>Nach &amp;Umriss binden</translation>
+   <translation>Nach &amp;Umriss</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
@@ -239,7 +239,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>&amp;Approved by</source>
-   <translation>Gepr&amp;üft</translation>
+   <translation>&amp;Genehmigt</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -249,7 +249,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>&amp;Created by</source>
-   <translation>&amp;Gezeichnet</translation>
+   <translation>Er&amp;stellt</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -264,7 +264,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>&amp;Gauge in</source>
-   <translation>&amp;Manometer in</translation>
+   <translation>Manometer &amp;in</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -324,7 +324,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>&amp;Seams cut</source>
-   <translation>&amp;Fugen geschnitten</translation>
+   <translation>&amp;Fugenschnitt</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -339,7 +339,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>&amp;Tool's width</source>
-   <translation>&amp;Werkzeugbreite</translation>
+   <translation>&amp;Werkzeug</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -348,23 +348,28 @@
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>&amp;Width</source>
-   <translation>&amp;Breite</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/bench.ui" />
    <source>&amp;Write Packet...</source>
    <translation>&amp;Mappe schreiben...</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>Alt&amp;itude</source>
-   <translation>M&amp;eereshöhe</translation>
+   <source>A&amp;t most</source>
+   <translation>&amp;Höchstens</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>At &amp;most</source>
-   <translation>&amp;Höchstens</translation>
+   <source>A4 upright</source>
+   <translation>A4 hoch</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/bench.ui" />
+   <source>ANSI A upright</source>
+   <translation>ANSI A hoch</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/bench.ui" />
+   <source>Alt&amp;itude</source>
+   <translation>M&amp;eereshöhe</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -408,8 +413,8 @@
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>Its &amp;pressure</source>
-   <translation>Sein Dr&amp;uck</translation>
+   <source>Its press&amp;ure</source>
+   <translation>&amp;Sein Druck</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -439,7 +444,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>O&amp;ver, in all</source>
-   <translation>Über, gesa&amp;mt</translation>
+   <translation>&amp;Über, gesamt</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -464,7 +469,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>Pins to c&amp;ut</source>
-   <translation>Sti&amp;ft - Schnitt</translation>
+   <translation>&amp;Stift - Schnitt</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -479,7 +484,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>Pressed &amp;for</source>
-   <translation>Press&amp;zeit</translation>
+   <translation>&amp;Presszeit</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -493,7 +498,7 @@
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>Re&amp;fresh Sheets</source>
+   <source>Refres&amp;h Sheets</source>
    <translation>Blätter erne&amp;uern</translation>
   </message>
   <message>
@@ -509,7 +514,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>Sheets</source>
-   <translation>Zeichnungsblätter</translation>
+   <translation>Blätter</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -529,7 +534,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>Tiled &amp;on</source>
-   <translation>Gek&amp;achelt auf</translation>
+   <translation>K&amp;acheln auf</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -545,6 +550,11 @@
    <location filename="resources/ui/bench.ui" />
    <source>Vacuum bag</source>
    <translation>Vakuumsack</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/bench.ui" />
+   <source>Wi&amp;dth</source>
+   <translation>&amp;Breite</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -626,11 +636,6 @@
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
-   <source>&amp;Inlay</source>
-   <translation>E&amp;inlage</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/buildup.ui" />
    <source>&amp;Lipping</source>
    <translation>An&amp;leimer</translation>
   </message>
@@ -646,7 +651,7 @@
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
-   <source>Abo&amp;ve core</source>
+   <source>Ab&amp;ove core</source>
    <translation>&amp;Über Träger</translation>
   </message>
   <message>
@@ -731,6 +736,11 @@
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
+   <source>I&amp;nlay</source>
+   <translation>E&amp;inlage</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/buildup.ui" />
    <source>Is known</source>
    <translation>Ist bekannt</translation>
   </message>
@@ -752,7 +762,7 @@
   <message>
    <location filename="resources/ui/buildup.ui" />
    <source>Make B&amp;ill</source>
-   <translation>Stückliste &amp;machen</translation>
+   <translation>Stü&amp;ckliste</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -777,7 +787,7 @@
   <message>
    <location filename="resources/ui/buildup.ui" />
    <source>None</source>
-   <translation>Keine</translation>
+   <translation>Ohne</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -817,7 +827,7 @@
   <message>
    <location filename="resources/ui/buildup.ui" />
    <source>Sheet goods</source>
-   <translation>Plattenwerkstoff</translation>
+   <translation>Holzwerkstoff</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -930,13 +940,13 @@
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
-   <source>&amp;Measured</source>
-   <translation>&amp;Gemessen</translation>
+   <source>&amp;Each piece off by</source>
+   <translation>&amp;Je Keil ±</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>&amp;Protractor off by</source>
-   <translation>Winke&amp;lmesser falsch um</translation>
+   <translation>Winke&amp;lmesser ±</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -966,7 +976,7 @@
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>As it will look</source>
-   <translation>Wie es aussehen wird</translation>
+   <translation>Wie es wird</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -990,18 +1000,13 @@
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
-   <source>Each &amp;piece off by</source>
-   <translation>&amp;Jeder Keil falsch um</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/closing.ui" />
    <source>Each wedge</source>
    <translation>Jeder Keil</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Ed&amp;ges out by</source>
-   <translation>Ka&amp;nten krumm um</translation>
+   <translation>Versatz Ka&amp;nten</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1026,17 +1031,17 @@
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Gaps on halves</source>
-   <translation>Spalte an Hälften</translation>
+   <translation>Spalte</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Halves, both ends</source>
-   <translation>Hälften, beide Enden</translation>
+   <translation>Beide Enden</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Halves, one end</source>
-   <translation>Hälften, ein Ende</translation>
+   <translation>Ein Ende</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1047,6 +1052,11 @@
    <location filename="resources/ui/closing.ui" />
    <source>Leaves cut</source>
    <translation>Blätter sind</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/closing.ui" />
+   <source>Measure&amp;d</source>
+   <translation>&amp;Gemessen</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1061,12 +1071,12 @@
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>None yet</source>
-   <translation>Noch keiner</translation>
+   <translation>Keiner</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Not yet cut</source>
-   <translation>Noch ungeschnitten</translation>
+   <translation>Ungeschnitten</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1111,7 +1121,7 @@
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Te&amp;mplate off by</source>
-   <translation>Scha&amp;blone falsch um</translation>
+   <translation>Scha&amp;blone ±</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1267,6 +1277,11 @@
   <name>VeneerFaultsPanel</name>
   <message>
    <location filename="resources/ui/faults.ui" />
+   <source>&amp;Add Selected Sketches</source>
+   <translation>Gewählte S&amp;kizzen dazu</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/faults.ui" />
    <source>&amp;Bundle</source>
    <translation>&amp;Paket</translation>
   </message>
@@ -1314,11 +1329,6 @@
    <location filename="resources/ui/faults.ui" />
    <source>&amp;Whole</source>
    <translation>&amp;Ganz</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/faults.ui" />
-   <source>Add Selected S&amp;ketches</source>
-   <translation>Gewählte S&amp;kizzen dazu</translation>
   </message>
   <message>
    <location filename="resources/ui/faults.ui" />
@@ -1408,7 +1418,7 @@
   <message>
    <location filename="resources/ui/faults.ui" />
    <source>The sketches, wires and flat faces selected in the document become faults through all leaves; a name that begins with split, knot, patch, stain or margin says what each is</source>
-   <translation>Die im Dokument gewählten Skizzen, Drähte und ebenen Flächen werden Fehler durch alle Blätter; ein Name, der mit split, knot, patch, stain oder margin beginnt, sagt, was jeder ist</translation>
+   <translation>Die im Dokument gewählten Skizzen, Kantenzüge und ebenen Flächen werden Fehler durch alle Blätter; ein Name, der mit split, knot, patch, stain oder margin beginnt, sagt, was jeder ist</translation>
   </message>
   <message>
    <location filename="resources/ui/faults.ui" />
@@ -1456,7 +1466,7 @@
   <message>
    <location filename="resources/ui/help.ui" />
    <source>All pages: the first top, the commands, the trade's words</source>
-   <translation>Alle Seiten: die erste Platte, die Befehle, die Wörter des Fachs</translation>
+   <translation>Alle Seiten: die erste Platte, die Befehle, die Fachwörter</translation>
   </message>
   <message>
    <location filename="resources/ui/help.ui" />
@@ -1478,8 +1488,8 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
-   <source>&amp;It measures</source>
-   <translation>&amp;Es misst</translation>
+   <source>&amp;Draw the Patch...</source>
+   <translation>Ste&amp;lle zeichnen...</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1490,11 +1500,6 @@
    <location filename="resources/ui/leaves.ui" />
    <source>&amp;Length</source>
    <translation>&amp;Länge</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/leaves.ui" />
-   <source>&amp;Photos</source>
-   <translation>&amp;Fotos</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1578,8 +1583,8 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
-   <source>Chan&amp;ge Something</source>
-   <translation>Etwas ä&amp;ndern</translation>
+   <source>Chang&amp;e Something</source>
+   <translation>Etwas &amp;ändern</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1623,23 +1628,18 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
-   <source>Draw the &amp;Patch...</source>
-   <translation>Ste&amp;lle zeichnen...</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/leaves.ui" />
    <source>Even by a grey card</source>
-   <translation>Nach einer Graukarte</translation>
+   <translation>Graukarte</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Even by background</source>
-   <translation>Nach dem Grund</translation>
+   <translation>Hintergrund</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Even by one patch</source>
-   <translation>Nach einer Stelle</translation>
+   <translation>Eine Stelle</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1649,7 +1649,7 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>F&amp;iles...</source>
-   <translation>&amp;Dateien...</translation>
+   <translation>Da&amp;teien...</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1694,7 +1694,7 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Four paper marks</source>
-   <translation>Vier Papiermarken</translation>
+   <translation>Vier Marken</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1713,13 +1713,18 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
+   <source>It &amp;measures</source>
+   <translation>&amp;Es misst</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/leaves.ui" />
    <source>Leaf 2 over leaf 1</source>
-   <translation>Blatt 2 über Blatt 1</translation>
+   <translation>Blatt 2 über 1</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Leaf 2 under leaf 1</source>
-   <translation>Blatt 2 unter Blatt 1</translation>
+   <translation>Blatt 2 unter 1</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1734,7 +1739,7 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>On each photo</source>
-   <translation>Auf jedem Foto</translation>
+   <translation>Je Foto</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1763,8 +1768,13 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
+   <source>P&amp;hotos</source>
+   <translation>&amp;Fotos</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/leaves.ui" />
    <source>Paper mark rings</source>
-   <translation>Ringe der Marken</translation>
+   <translation>Markenringe</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1799,7 +1809,7 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Sawn, with a kerf</source>
-   <translation>Gesägt, mit Schnittfuge</translation>
+   <translation>Gesägt</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1829,7 +1839,7 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>T&amp;urn</source>
-   <translation>D&amp;rehen</translation>
+   <translation>&amp;Drehen</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1869,7 +1879,7 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Two paper marks</source>
-   <translation>Zwei Papiermarken</translation>
+   <translation>Zwei Marken</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1932,7 +1942,7 @@
   <message>
    <location filename="resources/ui/marks.ui" />
    <source> a leaf</source>
-   <translation> je Blatt</translation>
+   <translation> /Blatt</translation>
   </message>
   <message>
    <location filename="resources/ui/marks.ui" />
@@ -2027,7 +2037,7 @@
   <message>
    <location filename="resources/ui/marks.ui" />
    <source>Le&amp;tter</source>
-   <translation>Buchs&amp;tabe</translation>
+   <translation>Mar&amp;ke</translation>
   </message>
   <message>
    <location filename="resources/ui/marks.ui" />
@@ -2174,13 +2184,13 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>&amp;Ends</source>
-   <translation>&amp;Enden</translation>
+   <source>&amp;Face</source>
+   <translation>S&amp;ichtseiten</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>&amp;First axis</source>
-   <translation>Erste A&amp;chse</translation>
+   <translation>Erste &amp;Achse</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2209,13 +2219,8 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>&amp;Match</source>
-   <translation>Furnier&amp;bild</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>&amp;Middle of the leaves</source>
-   <translation>&amp;Mitte der Blätter</translation>
+   <source>&amp;Margin</source>
+   <translation>Ra&amp;nd</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2224,13 +2229,18 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
+   <source>&amp;Oversize</source>
+   <translation>&amp;Übermaß</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
    <source>&amp;Shuffle</source>
    <translation>&amp;Mischen</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>&amp;Strip width</source>
-   <translation>Streifen&amp;breite</translation>
+   <source>&amp;Slant</source>
+   <translation>Schrä&amp;ge</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2249,18 +2259,13 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>&amp;Width</source>
-   <translation>&amp;Breite</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
    <source>A&amp;xis</source>
    <translation>A&amp;chse</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Across &amp;flats</source>
-   <translation>Schlüssel&amp;weite</translation>
+   <source>Across f&amp;lats</source>
+   <translation>Sch&amp;lüsselweite</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2289,23 +2294,23 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Ce&amp;ntre right</source>
-   <translation>Mitte &amp;rechts</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>Centre &amp;up</source>
-   <translation>Mitte &amp;oben</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
    <source>Centre and butt</source>
    <translation>Mitte und Kopf</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Centre balance</source>
-   <translation>Mitte ausgewogen</translation>
+   <translation>Mittelfuge</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>Centre right</source>
+   <translation>Mitte rechts</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>Centre up</source>
+   <translation>Mitte oben</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2324,13 +2329,8 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Cut &amp;in</source>
-   <translation>Schn&amp;itt</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>D&amp;isc</source>
-   <translation>S&amp;cheibe</translation>
+   <source>Cut in</source>
+   <translation>Schnitt</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2339,18 +2339,23 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
+   <source>Disc</source>
+   <translation>Scheibe</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>En&amp;ds</source>
+   <translation>En&amp;den</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
    <source>End match</source>
    <translation>Kopfsturz</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>F&amp;ace</source>
-   <translation>&amp;Sichtseiten</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>First &amp;leaf</source>
-   <translation>&amp;Erstes Blatt</translation>
+   <source>First l&amp;eaf</source>
+   <translation>E&amp;rstes Blatt</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2365,7 +2370,7 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>I&amp;nner ways</source>
-   <translation>Kei&amp;le innen</translation>
+   <translation>Keile &amp;innen</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2374,8 +2379,8 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Inner s&amp;ize</source>
-   <translation>Größe &amp;innen</translation>
+   <source>Inner si&amp;ze</source>
+   <translation>&amp;Größe innen</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2394,8 +2399,8 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Mar&amp;gin</source>
-   <translation>Ra&amp;nd</translation>
+   <source>Matc&amp;h</source>
+   <translation>Furnier&amp;bild</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2404,8 +2409,13 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Middle a&amp;t</source>
-   <translation>Mitte i&amp;n</translation>
+   <source>Mi&amp;ddle at</source>
+   <translation>Mitt&amp;e in</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>Middle of the lea&amp;ves</source>
+   <translation>Mitte der Bl&amp;ätter</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2439,11 +2449,6 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Over&amp;size</source>
-   <translation>&amp;Übermaß</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
    <source>Panel</source>
    <translation>Platte</translation>
   </message>
@@ -2470,12 +2475,12 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Reverse box</source>
-   <translation>Vier Spiegel, umgekehrt</translation>
+   <translation>Spiegel, quer</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Reverse diamond</source>
-   <translation>Raute, umgekehrt</translation>
+   <translation>Gegenraute</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2495,22 +2500,17 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>S&amp;ides</source>
-   <translation>&amp;Seiten</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>S&amp;lant</source>
-   <translation>Schrä&amp;ge</translation>
+   <translation>S&amp;eiten</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Select a closed sketch, a wire or a flat face in the tree or the view, then press this: it becomes the top, its holes become openings</source>
-   <translation>Eine geschlossene Skizze, einen Draht oder eine ebene Fläche im Baum oder in der Ansicht wählen, dann hier drücken: daraus wird die Platte, Löcher werden Öffnungen</translation>
+   <translation>Eine geschlossene Skizze, einen Kantenzug oder eine ebene Fläche im Baum oder in der Ansicht wählen, dann hier drücken: daraus wird die Platte, Löcher werden Öffnungen</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Side by side</source>
-   <translation>Nebeneinander</translation>
+   <translation>In Reihe</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2520,7 +2520,7 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Slip, centre book</source>
-   <translation>Geschoben, Mitte gestürzt</translation>
+   <translation>Mitte gestürzt</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2529,13 +2529,13 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Spot &amp;across</source>
-   <translation>Stelle &amp;quer</translation>
+   <source>Spot across</source>
+   <translation>Stelle quer</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Spot al&amp;ong</source>
-   <translation>Stelle l&amp;ängs</translation>
+   <source>Spot along</source>
+   <translation>Stelle längs</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2546,6 +2546,11 @@
    <location filename="resources/ui/match.ui" />
    <source>Square</source>
    <translation>Quadrat</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>Stri&amp;p width</source>
+   <translation>&amp;Str.-Breite</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2566,6 +2571,11 @@
    <location filename="resources/ui/match.ui" />
    <source>Two rings</source>
    <translation>Zwei Ringe</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>W&amp;idth</source>
+   <translation>Br&amp;eite</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2623,7 +2633,7 @@
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>Even by &amp;Background</source>
-   <translation>Nach dem &amp;Grund ausgleichen</translation>
+   <translation>Na&amp;ch dem Grund ausgleichen</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
@@ -2638,7 +2648,7 @@
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>Half round</source>
-   <translation>Rundschälschnitt</translation>
+   <translation>Exzenterschnitt</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
@@ -2663,7 +2673,7 @@
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>O&amp;rigin</source>
-   <translation>H&amp;erkunft</translation>
+   <translation>&amp;Herkunft</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
@@ -2698,12 +2708,12 @@
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>Sliced on the quarter</source>
-   <translation>Rift (Viertel) gemessert</translation>
+   <translation>Rift gemessert</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>Sliced on the rift</source>
-   <translation>Halbrift gemessert</translation>
+   <translation>Im Halbrift</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
@@ -2854,12 +2864,12 @@
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>&amp;1:1 templates on</source>
-   <translation>Scha&amp;blonen 1:1 auf</translation>
+   <translation>Schablonen &amp;1:1 auf</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>&amp;Approved by</source>
-   <translation>Geprü&amp;ft von</translation>
+   <translation>Gene&amp;hmigt von</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
@@ -2874,7 +2884,7 @@
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>&amp;Each piece off by</source>
-   <translation>&amp;Jeder Keil falsch um</translation>
+   <translation>&amp;Je Keil ±</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
@@ -3014,7 +3024,7 @@
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>Template o&amp;ff by</source>
-   <translation>S&amp;chablone falsch um</translation>
+   <translation>S&amp;chablone ±</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
@@ -3054,7 +3064,7 @@
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>Who approves the drawings, for the title block</source>
-   <translation>Wer die Zeichnungen freigibt, für das Schriftfeld</translation>
+   <translation>Wer die Zeichnungen genehmigt, für das Schriftfeld</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
@@ -3187,7 +3197,7 @@
   <message>
    <location filename="resources/ui/preferences_colours.ui" />
    <source>Selected &amp;pieces</source>
-   <translation>Gewählte &amp;Teile</translation>
+   <translation>&amp;Gewählte Teile</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences_colours.ui" />
@@ -3255,7 +3265,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>&amp;Panels</source>
-   <translation>&amp;Fronten</translation>
+   <translation>Fr&amp;onten</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3305,7 +3315,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Centre balance</source>
-   <translation>Mitte ausgewogen</translation>
+   <translation>Mittelfuge</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3345,7 +3355,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>F&amp;ace</source>
-   <translation>S&amp;ichtseiten</translation>
+   <translation>Sichts&amp;eiten</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3380,7 +3390,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Mat&amp;ch</source>
-   <translation>Furnier&amp;bild</translation>
+   <translation>F&amp;urnierbild</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3435,12 +3445,12 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Reverse box</source>
-   <translation>Vier Spiegel, umgekehrt</translation>
+   <translation>Spiegel, quer</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Reverse diamond</source>
-   <translation>Raute, umgekehrt</translation>
+   <translation>Gegenraute</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3465,7 +3475,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Side by side</source>
-   <translation>Nebeneinander</translation>
+   <translation>In Reihe</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3475,7 +3485,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Slip, centre book</source>
-   <translation>Geschoben, Mitte gestürzt</translation>
+   <translation>Mitte gestürzt</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3495,7 +3505,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Strip widt&amp;h</source>
-   <translation>Streifen&amp;breite</translation>
+   <translation>Str.-&amp;Breite</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3505,7 +3515,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Ta&amp;ke the selected faces</source>
-   <translation>&amp;Gewählte Flächen nehmen</translation>
+   <translation>Gew&amp;ählte Flächen nehmen</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3546,7 +3556,7 @@
   <message>
    <location filename="resources/ui/sequence.ui" />
    <source>&amp;By</source>
-   <translation>&amp;Bei</translation>
+   <translation>W&amp;o</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
@@ -3577,11 +3587,6 @@
    <location filename="resources/ui/sequence.ui" />
    <source>&amp;Seams...</source>
    <translation>&amp;Fugen...</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/sequence.ui" />
-   <source>&amp;Take off</source>
-   <translation>&amp;Lösen</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
@@ -3637,6 +3642,11 @@
    <location filename="resources/ui/sequence.ui" />
    <source>Show the window with the pictures again</source>
    <translation>Das Fenster mit den Bildern wieder zeigen</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/sequence.ui" />
+   <source>T&amp;ake off</source>
+   <translation>&amp;Lösen</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
@@ -3850,7 +3860,7 @@
   <message>
    <location filename="resources/ui/spot_found.ui" />
    <source>&amp;Hidden disc</source>
-   <translation>&amp;Verdeckte Scheibe</translation>
+   <translation>&amp;Deckscheibe</translation>
   </message>
   <message>
    <location filename="resources/ui/spot_found.ui" />
@@ -4087,7 +4097,7 @@
   <message>
    <location filename="resources/ui/spot.ui" />
    <source>&amp;Diameter</source>
-   <translation>&amp;Durchmesser</translation>
+   <translation>&amp;Ø Platte</translation>
   </message>
   <message>
    <location filename="resources/ui/spot.ui" />
@@ -4137,7 +4147,7 @@
   <message>
    <location filename="resources/ui/spot.ui" />
    <source>One mirrored</source>
-   <translation>Eines gespiegelt</translation>
+   <translation>Zwei Spiegel</translation>
   </message>
   <message>
    <location filename="resources/ui/spot.ui" />

@@ -35,6 +35,11 @@
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
+   <source>&amp;Scale</source>
+   <translation>Éch&amp;elle</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/backs.ui" />
    <source>As the faces have</source>
    <translation>Comme les faces</translation>
   </message>
@@ -51,12 +56,12 @@
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>Both</source>
-   <translation>Les deux</translation>
+   <translation>Deux</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>By a pixel's size</source>
-   <translation>Par la taille d'un pixel</translation>
+   <translation>Taille du pixel</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
@@ -91,7 +96,7 @@
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>For T&amp;his Leaf...</source>
-   <translation>Pour &amp;cette feuille...</translation>
+   <translation>&amp;Cette feuille...</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
@@ -127,11 +132,6 @@
    <location filename="resources/ui/backs.ui" />
    <source>Pi&amp;xel</source>
    <translation>Pi&amp;xel</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/backs.ui" />
-   <source>Sc&amp;ale</source>
-   <translation>&amp;Échelle</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
@@ -171,12 +171,12 @@
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>Tie by &amp;Marks</source>
-   <translation>Lier par les &amp;repères</translation>
+   <translation>Pa&amp;r repères</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
    <source>Tie by &amp;Outline</source>
-   <translation>Lier par le con&amp;tour</translation>
+   <translation>Par con&amp;tour</translation>
   </message>
   <message>
    <location filename="resources/ui/backs.ui" />
@@ -264,12 +264,12 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>&amp;Gauge in</source>
-   <translation>Manomètr&amp;e en</translation>
+   <translation>Ma&amp;nomètre en</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>&amp;Kerf</source>
-   <translation>Tra&amp;it de coupe</translation>
+   <translation>&amp;Trait de coupe</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -284,7 +284,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>&amp;Match</source>
-   <translation>&amp;Frisage</translation>
+   <translation>Fri&amp;sage</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -348,13 +348,23 @@
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>&amp;Width</source>
-   <translation>&amp;Largeur</translation>
+   <source>&amp;Write Packet...</source>
+   <translation>Écr&amp;ire le dossier...</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>&amp;Write Packet...</source>
-   <translation>Écrire le &amp;dossier...</translation>
+   <source>A&amp;t most</source>
+   <translation>Au pl&amp;us</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/bench.ui" />
+   <source>A4 upright</source>
+   <translation>A4 debout</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/bench.ui" />
+   <source>ANSI A upright</source>
+   <translation>ANSI A debout</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -363,13 +373,8 @@
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>At &amp;most</source>
-   <translation>Au pl&amp;us</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/bench.ui" />
    <source>At on&amp;ce</source>
-   <translation>En une &amp;fois</translation>
+   <translation>&amp;En une fois</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -408,7 +413,7 @@
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>Its &amp;pressure</source>
+   <source>Its press&amp;ure</source>
    <translation>Sa p&amp;ression</translation>
   </message>
   <message>
@@ -439,7 +444,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>O&amp;ver, in all</source>
-   <translation>Plus, en to&amp;ut</translation>
+   <translation>&amp;Plus, tout</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -464,7 +469,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>Pins to c&amp;ut</source>
-   <translation>Pion - 67	Pion - coupe&amp;coupe</translation>
+   <translation>Pion - &amp;coupe</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -493,7 +498,7 @@
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
-   <source>Re&amp;fresh Sheets</source>
+   <source>Refres&amp;h Sheets</source>
    <translation>Re&amp;faire les planches</translation>
   </message>
   <message>
@@ -524,7 +529,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>Thic&amp;k in all</source>
-   <translation>&amp;Épaisseur totale</translation>
+   <translation>Épai&amp;sseur totale</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -548,6 +553,11 @@
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
+   <source>Wi&amp;dth</source>
+   <translation>&amp;Largeur</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/bench.ui" />
    <source>Write all sheets, templates, plans and lists into a folder</source>
    <translation>Écrire toutes les planches, gabarits, plans et listes dans un dossier</translation>
   </message>
@@ -564,7 +574,7 @@
   <message>
    <location filename="resources/ui/bench.ui" />
    <source>face &amp;down</source>
-   <translation>parement desso&amp;us</translation>
+   <translation>p&amp;arement bas</translation>
   </message>
   <message>
    <location filename="resources/ui/bench.ui" />
@@ -612,7 +622,7 @@
   <message>
    <location filename="resources/ui/buildup.ui" />
    <source>&amp;Below core</source>
-   <translation>So&amp;us l'âme</translation>
+   <translation>Sous &amp;l'âme</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -623,11 +633,6 @@
    <location filename="resources/ui/buildup.ui" />
    <source>&amp;Grain</source>
    <translation>&amp;Fil</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/buildup.ui" />
-   <source>&amp;Inlay</source>
-   <translation>&amp;Incrustation</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -646,7 +651,7 @@
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
-   <source>Abo&amp;ve core</source>
+   <source>Ab&amp;ove core</source>
    <translation>Des&amp;sus l'âme</translation>
   </message>
   <message>
@@ -662,7 +667,7 @@
   <message>
    <location filename="resources/ui/buildup.ui" />
    <source>Bac&amp;ker</source>
-   <translation>&amp;Contre-parement</translation>
+   <translation>C&amp;ontreface</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -731,6 +736,11 @@
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
+   <source>I&amp;nlay</source>
+   <translation>&amp;Incrustation</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/buildup.ui" />
    <source>Is known</source>
    <translation>Est connu</translation>
   </message>
@@ -752,7 +762,7 @@
   <message>
    <location filename="resources/ui/buildup.ui" />
    <source>Make B&amp;ill</source>
-   <translation>Faire la &amp;nomenclature</translation>
+   <translation>&amp;Nomenclature</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -777,7 +787,7 @@
   <message>
    <location filename="resources/ui/buildup.ui" />
    <source>None</source>
-   <translation>Aucune</translation>
+   <translation>Sans</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -807,7 +817,7 @@
   <message>
    <location filename="resources/ui/buildup.ui" />
    <source>Save CS&amp;V...</source>
-   <translation>&amp;Enregistrer CSV...</translation>
+   <translation>CS&amp;V...</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -930,13 +940,13 @@
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
-   <source>&amp;Measured</source>
-   <translation>&amp;Mesuré</translation>
+   <source>&amp;Each piece off by</source>
+   <translation>Par pièc&amp;e ±</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>&amp;Protractor off by</source>
-   <translation>E&amp;rreur du rapporteur</translation>
+   <translation>&amp;Rapporteur ±</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -990,18 +1000,13 @@
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
-   <source>Each &amp;piece off by</source>
-   <translation>&amp;Erreur par pièce</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/closing.ui" />
    <source>Each wedge</source>
-   <translation>Chaque secteur</translation>
+   <translation>Par secteur</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Ed&amp;ges out by</source>
-   <translation>Bords &amp;faux de</translation>
+   <translation>Bords d&amp;écalés</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1016,7 +1021,7 @@
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>First half &amp;from</source>
-   <translation>P&amp;remière moitié dès</translation>
+   <translation>&amp;Première moitié dès</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1026,17 +1031,17 @@
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Gaps on halves</source>
-   <translation>Jeux des moitiés</translation>
+   <translation>Jeux</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Halves, both ends</source>
-   <translation>Moitiés, deux bouts</translation>
+   <translation>Deux bouts</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Halves, one end</source>
-   <translation>Moitiés, un bout</translation>
+   <translation>Un bout</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1047,6 +1052,11 @@
    <location filename="resources/ui/closing.ui" />
    <source>Leaves cut</source>
    <translation>Feuilles tranchées</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/closing.ui" />
+   <source>Measure&amp;d</source>
+   <translation>&amp;Mesuré</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1061,12 +1071,12 @@
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>None yet</source>
-   <translation>Aucune encore</translation>
+   <translation>Aucune</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Not yet cut</source>
-   <translation>Pas encore coupé</translation>
+   <translation>Non coupé</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1101,7 +1111,7 @@
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Sure to</source>
-   <translation>À</translation>
+   <translation>Sûr à</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1111,7 +1121,7 @@
   <message>
    <location filename="resources/ui/closing.ui" />
    <source>Te&amp;mplate off by</source>
-   <translation>Erreur du &amp;gabarit</translation>
+   <translation>&amp;Gabarit ±</translation>
   </message>
   <message>
    <location filename="resources/ui/closing.ui" />
@@ -1267,6 +1277,11 @@
   <name>VeneerFaultsPanel</name>
   <message>
    <location filename="resources/ui/faults.ui" />
+   <source>&amp;Add Selected Sketches</source>
+   <translation>Ajouter les es&amp;quisses</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/faults.ui" />
    <source>&amp;Bundle</source>
    <translation>&amp;Liasse</translation>
   </message>
@@ -1314,11 +1329,6 @@
    <location filename="resources/ui/faults.ui" />
    <source>&amp;Whole</source>
    <translation>&amp;Entière</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/faults.ui" />
-   <source>Add Selected S&amp;ketches</source>
-   <translation>Ajouter les es&amp;quisses</translation>
   </message>
   <message>
    <location filename="resources/ui/faults.ui" />
@@ -1408,7 +1418,7 @@
   <message>
    <location filename="resources/ui/faults.ui" />
    <source>The sketches, wires and flat faces selected in the document become faults through all leaves; a name that begins with split, knot, patch, stain or margin says what each is</source>
-   <translation>Les esquisses, fils et faces planes choisis dans le document deviennent des défauts à travers toutes les feuilles ; un nom qui commence par split, knot, patch, stain ou margin dit ce que c'est</translation>
+   <translation>Les esquisses, polylignes et faces planes choisies dans le document deviennent des défauts à travers toutes les feuilles ; un nom qui commence par split, knot, patch, stain ou margin dit ce que c'est</translation>
   </message>
   <message>
    <location filename="resources/ui/faults.ui" />
@@ -1478,8 +1488,8 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
-   <source>&amp;It measures</source>
-   <translation>&amp;Mesure</translation>
+   <source>&amp;Draw the Patch...</source>
+   <translation>Tracer la pla&amp;ge...</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1490,11 +1500,6 @@
    <location filename="resources/ui/leaves.ui" />
    <source>&amp;Length</source>
    <translation>Lo&amp;ngueur</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/leaves.ui" />
-   <source>&amp;Photos</source>
-   <translation>&amp;Photos</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1578,7 +1583,7 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
-   <source>Chan&amp;ge Something</source>
+   <source>Chang&amp;e Something</source>
    <translation>C&amp;hanger quelque chose</translation>
   </message>
   <message>
@@ -1623,18 +1628,13 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
-   <source>Draw the &amp;Patch...</source>
-   <translation>Tracer la pla&amp;ge...</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/leaves.ui" />
    <source>Even by a grey card</source>
    <translation>Par une carte grise</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Even by background</source>
-   <translation>Égaliser par le fond</translation>
+   <translation>Par le fond</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1713,6 +1713,11 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
+   <source>It &amp;measures</source>
+   <translation>&amp;Mesure</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/leaves.ui" />
    <source>Leaf 2 over leaf 1</source>
    <translation>Feuille 2 sur 1</translation>
   </message>
@@ -1724,7 +1729,7 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Li&amp;ght</source>
-   <translation>Lumi&amp;ère</translation>
+   <translation>&amp;Lumière</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1734,12 +1739,12 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>On each photo</source>
-   <translation>Sur chaque photo</translation>
+   <translation>Chaque photo</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Once for all</source>
-   <translation>Une fois pour toutes</translation>
+   <translation>Une seule fois</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1763,18 +1768,23 @@
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
+   <source>P&amp;hotos</source>
+   <translation>&amp;Photos</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/leaves.ui" />
    <source>Paper mark rings</source>
-   <translation>Anneaux des repères</translation>
+   <translation>Anneaux</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Photo's length</source>
-   <translation>Longueur de photo</translation>
+   <translation>Long. de photo</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Photo's width</source>
-   <translation>Largeur de photo</translation>
+   <translation>Larg. de photo</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1799,7 +1809,7 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Sawn, with a kerf</source>
-   <translation>Sciées, avec trait</translation>
+   <translation>Sciées</translation>
   </message>
   <message>
    <location filename="resources/ui/leaves.ui" />
@@ -1924,7 +1934,7 @@
   <message>
    <location filename="resources/ui/leaves.ui" />
    <source>Whose four corners are clicked: the leaf's own, or those of a sheet or frame that lies flat beside it</source>
-   <translation>De quoi les quatre coins sont cliqués : de la feuille même, ou d'une planche ou d'un cadre posé à plat à côté</translation>
+   <translation>De quoi les quatre coins sont cliqués : de la feuille même, ou d'un carton ou d'un cadre posé à plat à côté</translation>
   </message>
  </context>
  <context>
@@ -1932,7 +1942,7 @@
   <message>
    <location filename="resources/ui/marks.ui" />
    <source> a leaf</source>
-   <translation> par feuille</translation>
+   <translation> /feuille</translation>
   </message>
   <message>
    <location filename="resources/ui/marks.ui" />
@@ -1967,7 +1977,7 @@
   <message>
    <location filename="resources/ui/marks.ui" />
    <source>&amp;Topmost</source>
-   <translation>Feuille du &amp;dessus</translation>
+   <translation>&amp;Du dessus</translation>
   </message>
   <message>
    <location filename="resources/ui/marks.ui" />
@@ -1992,7 +2002,7 @@
   <message>
    <location filename="resources/ui/marks.ui" />
    <source>Camera &amp;up</source>
-   <translation>Appa&amp;reil à</translation>
+   <translation>&amp;Appareil à</translation>
   </message>
   <message>
    <location filename="resources/ui/marks.ui" />
@@ -2067,17 +2077,17 @@
   <message>
    <location filename="resources/ui/marks.ui" />
    <source>Pin a&amp;cross</source>
-   <translation>Pion en tra&amp;vers</translation>
+   <translation>Pion tra&amp;vers</translation>
   </message>
   <message>
    <location filename="resources/ui/marks.ui" />
    <source>Pin a&amp;long</source>
-   <translation>Pion en l&amp;ong</translation>
+   <translation>Pi&amp;on long</translation>
   </message>
   <message>
    <location filename="resources/ui/marks.ui" />
    <source>S&amp;heet</source>
-   <translation>&amp;Planche</translation>
+   <translation>Pa&amp;pier</translation>
   </message>
   <message>
    <location filename="resources/ui/marks.ui" />
@@ -2170,22 +2180,22 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>&amp;Diameter</source>
-   <translation>&amp;Diamètre</translation>
+   <translation>Diamètr&amp;e</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>&amp;Ends</source>
-   <translation>E&amp;xtrémités</translation>
+   <source>&amp;Face</source>
+   <translation>Face&amp;s vues</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>&amp;First axis</source>
-   <translation>Pr&amp;emier axe</translation>
+   <translation>&amp;1er axe</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>&amp;Grain</source>
-   <translation>Fi&amp;l</translation>
+   <translation>F&amp;il</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2195,7 +2205,7 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>&amp;Kind</source>
-   <translation>&amp;Genre</translation>
+   <translation>Ge&amp;nre</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2205,17 +2215,12 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>&amp;Lie where the outline lies</source>
-   <translation>Po&amp;ser où est le contour</translation>
+   <translation>Poser où est &amp;le contour</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>&amp;Match</source>
-   <translation>&amp;Frisage</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>&amp;Middle of the leaves</source>
-   <translation>&amp;Milieu des feuilles</translation>
+   <source>&amp;Margin</source>
+   <translation>Mar&amp;ge</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2224,13 +2229,18 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>&amp;Shuffle</source>
-   <translation>&amp;Mélange</translation>
+   <source>&amp;Oversize</source>
+   <translation>S&amp;urcote</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>&amp;Strip width</source>
-   <translation>Largeur &amp;bande</translation>
+   <source>&amp;Shuffle</source>
+   <translation>Mél&amp;ange</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>&amp;Slant</source>
+   <translation>Biai&amp;s</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2249,23 +2259,18 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>&amp;Width</source>
-   <translation>Lar&amp;geur</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
    <source>A&amp;xis</source>
    <translation>A&amp;xe</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Across &amp;flats</source>
-   <translation>Sur &amp;plats</translation>
+   <source>Across f&amp;lats</source>
+   <translation>Sur p&amp;lats</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Architectural</source>
-   <translation>Architectural</translation>
+   <translation>Architecte</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2280,32 +2285,32 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Boat shape</source>
-   <translation>Forme bateau</translation>
+   <translation>Bateau</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Box</source>
-   <translation>Quatre miroirs</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>Ce&amp;ntre right</source>
-   <translation>Centre à dr&amp;oite</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>Centre &amp;up</source>
-   <translation>Centre en &amp;haut</translation>
+   <translation>4 miroirs</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Centre and butt</source>
-   <translation>Centre et bout</translation>
+   <translation>Centre-bout</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Centre balance</source>
-   <translation>Centre équilibré</translation>
+   <translation>Joint médian</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>Centre right</source>
+   <translation>Centre droit</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>Centre up</source>
+   <translation>Centre haut</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2324,13 +2329,8 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Cut &amp;in</source>
-   <translation>&amp;Coupé en</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>D&amp;isc</source>
-   <translation>Dis&amp;que</translation>
+   <source>Cut in</source>
+   <translation>Coupé en</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2339,18 +2339,23 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
+   <source>Disc</source>
+   <translation>Disque</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>En&amp;ds</source>
+   <translation>Ex&amp;trémités</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
    <source>End match</source>
-   <translation>Joint en bout</translation>
+   <translation>En bout</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>F&amp;ace</source>
-   <translation>F&amp;aces vues</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>First &amp;leaf</source>
-   <translation>P&amp;remière feuille</translation>
+   <source>First l&amp;eaf</source>
+   <translation>1&amp;re feuille</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2365,7 +2370,7 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>I&amp;nner ways</source>
-   <translation>Se&amp;cteurs dedans</translation>
+   <translation>Sect. ded&amp;ans</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2374,8 +2379,8 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Inner s&amp;ize</source>
-   <translation>Taille d&amp;edans</translation>
+   <source>Inner si&amp;ze</source>
+   <translation>&amp;Cote dedans</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2394,8 +2399,8 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Mar&amp;gin</source>
-   <translation>Ma&amp;rge</translation>
+   <source>Matc&amp;h</source>
+   <translation>&amp;Frisage</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2404,8 +2409,13 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Middle a&amp;t</source>
-   <translation>Mil&amp;ieu à</translation>
+   <source>Mi&amp;ddle at</source>
+   <translation>Mili&amp;eu à</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>Middle of the lea&amp;ves</source>
+   <translation>Milieu &amp;des feuilles</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2425,7 +2435,7 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Outl&amp;ine</source>
-   <translation>Conto&amp;ur</translation>
+   <translation>Con&amp;tour</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2436,11 +2446,6 @@
    <location filename="resources/ui/match.ui" />
    <source>Oval</source>
    <translation>Ovale</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
-   <source>Over&amp;size</source>
-   <translation>S&amp;urcote</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2470,17 +2475,17 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Reverse box</source>
-   <translation>Quatre miroirs inversé</translation>
+   <translation>4 inversés</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Reverse diamond</source>
-   <translation>Losange inversé</translation>
+   <translation>Losange V</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Ro&amp;ws</source>
-   <translation>Ran&amp;gs</translation>
+   <translation>Rang&amp;s</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2499,13 +2504,8 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>S&amp;lant</source>
-   <translation>Biai&amp;s</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/match.ui" />
    <source>Select a closed sketch, a wire or a flat face in the tree or the view, then press this: it becomes the top, its holes become openings</source>
-   <translation>Choisissez une esquisse fermée, un fil ou une face plane dans l'arbre ou la vue, puis appuyez ici : cela devient le plateau, ses trous deviennent des ouvertures</translation>
+   <translation>Choisissez une esquisse fermée, une polyligne ou une face plane dans l'arbre ou la vue, puis appuyez ici : cela devient le plateau, ses trous deviennent des ouvertures</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2520,7 +2520,7 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Slip, centre book</source>
-   <translation>Glissé, centre en livre</translation>
+   <translation>Centre livre</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2529,13 +2529,13 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Spot &amp;across</source>
-   <translation>Place en &amp;travers</translation>
+   <source>Spot across</source>
+   <translation>Place en travers</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
-   <source>Spot al&amp;ong</source>
-   <translation>Place en &amp;long</translation>
+   <source>Spot along</source>
+   <translation>Place en long</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2549,8 +2549,13 @@
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
+   <source>Stri&amp;p width</source>
+   <translation>Larg. &amp;bande</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
    <source>T&amp;urn</source>
-   <translation>Retou&amp;rner</translation>
+   <translation>Retour&amp;ner</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2565,7 +2570,12 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Two rings</source>
-   <translation>Deux couronnes</translation>
+   <translation>2 couronnes</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/match.ui" />
+   <source>W&amp;idth</source>
+   <translation>Larg&amp;eur</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />
@@ -2603,7 +2613,7 @@
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>&amp;Save CSV...</source>
-   <translation>Enreg&amp;istrer CSV...</translation>
+   <translation>Enre&amp;gistrer CSV...</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
@@ -2638,7 +2648,7 @@
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>Half round</source>
-   <translation>Déroulé excentré</translation>
+   <translation>Semi-déroulé</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
@@ -2698,12 +2708,12 @@
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>Sliced on the quarter</source>
-   <translation>Tranché sur quartier</translation>
+   <translation>Sur quartier</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>Sliced on the rift</source>
-   <translation>Tranché sur faux quartier</translation>
+   <translation>Faux quartier</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
@@ -2713,7 +2723,7 @@
   <message>
    <location filename="resources/ui/particulars.ui" />
    <source>T&amp;ight side</source>
-   <translation>Côté fe&amp;rmé</translation>
+   <translation>Côté fer&amp;mé</translation>
   </message>
   <message>
    <location filename="resources/ui/particulars.ui" />
@@ -2874,12 +2884,12 @@
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>&amp;Each piece off by</source>
-   <translation>&amp;Erreur par pièce</translation>
+   <translation>Par pièc&amp;e ±</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>&amp;Leaf thickness</source>
-   <translation>&amp;Épaisseur de feuille</translation>
+   <translation>Ép&amp;aisseur de feuille</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
@@ -2899,7 +2909,7 @@
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>&amp;Spare leaves</source>
-   <translation>Feuilles de &amp;réserve</translation>
+   <translation>&amp;Feuilles de réserve</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
@@ -2934,7 +2944,7 @@
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>Face do&amp;wn</source>
-   <translation>Parement &amp;dessous</translation>
+   <translation>Pareme&amp;nt dessous</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
@@ -3014,7 +3024,7 @@
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>Template o&amp;ff by</source>
-   <translation>Erreur du ga&amp;barit</translation>
+   <translation>Ga&amp;barit ±</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
@@ -3082,7 +3092,7 @@
   <message>
    <location filename="resources/ui/preferences_colours.ui" />
    <source>&amp;Knot</source>
-   <translation>N&amp;œud</translation>
+   <translation>&amp;Nœud</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences_colours.ui" />
@@ -3092,7 +3102,7 @@
   <message>
    <location filename="resources/ui/preferences_colours.ui" />
    <source>&amp;Numbers</source>
-   <translation>&amp;Numéros</translation>
+   <translation>Numér&amp;os</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences_colours.ui" />
@@ -3275,12 +3285,12 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Architectural</source>
-   <translation>Architectural</translation>
+   <translation>Architecte</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
    <source>As one field</source>
-   <translation>Comme un champ</translation>
+   <translation>Un champ</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3295,17 +3305,17 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Box</source>
-   <translation>Quatre miroirs</translation>
+   <translation>4 miroirs</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Centre and butt</source>
-   <translation>Centre et bout</translation>
+   <translation>Centre-bout</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Centre balance</source>
-   <translation>Centre équilibré</translation>
+   <translation>Joint médian</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3340,17 +3350,17 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>End match</source>
-   <translation>Joint en bout</translation>
+   <translation>En bout</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
    <source>F&amp;ace</source>
-   <translation>F&amp;aces vues</translation>
+   <translation>Face&amp;s vues</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
    <source>F&amp;irst leaf</source>
-   <translation>Prem&amp;ière feuille</translation>
+   <translation>1re feu&amp;ille</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3385,7 +3395,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Midd&amp;le of the leaves</source>
-   <translation>Mi&amp;lieu des feuilles</translation>
+   <translation>&amp;Milieu des feuilles</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3400,7 +3410,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Numb&amp;er</source>
-   <translation>No&amp;mbre</translation>
+   <translation>&amp;Nombre</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3435,17 +3445,17 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Reverse box</source>
-   <translation>Quatre miroirs inversé</translation>
+   <translation>4 inversés</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Reverse diamond</source>
-   <translation>Losange inversé</translation>
+   <translation>Losange V</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Ro&amp;ws</source>
-   <translation>Ran&amp;gs</translation>
+   <translation>&amp;Rangs</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3460,7 +3470,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Shu&amp;ffle</source>
-   <translation>Mélan&amp;ge</translation>
+   <translation>Mélang&amp;e</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3475,7 +3485,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Slip, centre book</source>
-   <translation>Glissé, centre en livre</translation>
+   <translation>Centre livre</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3495,7 +3505,7 @@
   <message>
    <location filename="resources/ui/run.ui" />
    <source>Strip widt&amp;h</source>
-   <translation>Largeur ban&amp;de</translation>
+   <translation>Larg. ban&amp;de</translation>
   </message>
   <message>
    <location filename="resources/ui/run.ui" />
@@ -3546,7 +3556,7 @@
   <message>
    <location filename="resources/ui/sequence.ui" />
    <source>&amp;By</source>
-   <translation>P&amp;ar</translation>
+   <translation>S&amp;ur</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
@@ -3556,7 +3566,7 @@
   <message>
    <location filename="resources/ui/sequence.ui" />
    <source>&amp;End for end</source>
-   <translation>&amp;Tête-bêche</translation>
+   <translation>Tête-&amp;bêche</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
@@ -3577,11 +3587,6 @@
    <location filename="resources/ui/sequence.ui" />
    <source>&amp;Seams...</source>
    <translation>&amp;Joints...</translation>
-  </message>
-  <message>
-   <location filename="resources/ui/sequence.ui" />
-   <source>&amp;Take off</source>
-   <translation>&amp;Ôter</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
@@ -3637,6 +3642,11 @@
    <location filename="resources/ui/sequence.ui" />
    <source>Show the window with the pictures again</source>
    <translation>Remontrer la fenêtre des images</translation>
+  </message>
+  <message>
+   <location filename="resources/ui/sequence.ui" />
+   <source>T&amp;ake off</source>
+   <translation>Ô&amp;ter</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
@@ -3850,7 +3860,7 @@
   <message>
    <location filename="resources/ui/spot_found.ui" />
    <source>&amp;Hidden disc</source>
-   <translation>&amp;Disque cachant</translation>
+   <translation>&amp;Disque dessus</translation>
   </message>
   <message>
    <location filename="resources/ui/spot_found.ui" />
@@ -3996,7 +4006,7 @@
   <message>
    <location filename="resources/ui/spot_makes.ui" />
    <source>&amp;Largest tops</source>
-   <translation>&amp;Plus grands plateaux</translation>
+   <translation>&amp;Plateaux max</translation>
   </message>
   <message>
    <location filename="resources/ui/spot_makes.ui" />
@@ -4021,7 +4031,7 @@
   <message>
    <location filename="resources/ui/spot_makes.ui" />
    <source>Largest top</source>
-   <translation>Plus grand plateau</translation>
+   <translation>Plateau max</translation>
   </message>
   <message>
    <location filename="resources/ui/spot_makes.ui" />
@@ -4031,7 +4041,7 @@
   <message>
    <location filename="resources/ui/spot_makes.ui" />
    <source>Ways</source>
-   <translation>Secteurs</translation>
+   <translation>Nb</translation>
   </message>
   <message>
    <location filename="resources/ui/spot_makes.ui" />
@@ -4112,7 +4122,7 @@
   <message>
    <location filename="resources/ui/spot.ui" />
    <source>Book</source>
-   <translation>En livre ouvert</translation>
+   <translation>En livre</translation>
   </message>
   <message>
    <location filename="resources/ui/spot.ui" />
@@ -4122,7 +4132,7 @@
   <message>
    <location filename="resources/ui/spot.ui" />
    <source>First &amp;leaf</source>
-   <translation>Première f&amp;euille</translation>
+   <translation>1r&amp;e feuille</translation>
   </message>
   <message>
    <location filename="resources/ui/spot.ui" />
@@ -4162,12 +4172,12 @@
   <message>
    <location filename="resources/ui/spot.ui" />
    <source>Tip a&amp;cross</source>
-   <translation>Pointe en &amp;travers</translation>
+   <translation>P&amp;te travers</translation>
   </message>
   <message>
    <location filename="resources/ui/spot.ui" />
    <source>Tip al&amp;ong</source>
-   <translation>Pointe en &amp;long</translation>
+   <translation>Pte &amp;long</translation>
   </message>
   <message>
    <location filename="resources/ui/spot.ui" />

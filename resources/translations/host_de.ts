@@ -11,7 +11,7 @@
   <message>
    <location filename="veneerwb/host/objects/match.py" />
    <source>A closed sketch, a wire or a planar face that is the top; holes are openings</source>
-   <translation>Eine geschlossene Skizze, ein Draht oder eine ebene Fläche als Platte; Löcher sind Öffnungen</translation>
+   <translation>Eine geschlossene Skizze, ein Kantenzug oder eine ebene Fläche als Platte; Löcher sind Öffnungen</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/match.py" />
@@ -26,7 +26,7 @@
   <message>
    <location filename="veneerwb/host/objects/match.py" />
    <source>A mark that changes with the layout</source>
-   <translation>Ein Zeichen, das sich mit der Lage ändert</translation>
+   <translation>Ein Zeichen, das sich mit dem Legeplan ändert</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/facing.py" />
@@ -46,7 +46,7 @@
   <message>
    <location filename="veneerwb/host/objects/bundle.py" />
    <source>A sketch, wire or flat face: no leaf is used outside it</source>
-   <translation>Eine Skizze, ein Draht oder eine ebene Fläche: kein Blatt wird außerhalb davon genutzt</translation>
+   <translation>Eine Skizze, ein Kantenzug oder eine ebene Fläche: kein Blatt wird außerhalb davon genutzt</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/bundle.py" />
@@ -116,7 +116,7 @@
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
    <source>Approved By</source>
-   <translation>Geprüft von</translation>
+   <translation>Genehmigt von</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/spot.py" />
@@ -216,7 +216,7 @@
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
    <source>Base</source>
-   <translation>Anreißlänge</translation>
+   <translation>Basis</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/closing.py" />
@@ -251,7 +251,7 @@
   <message>
    <location filename="veneerwb/host/objects/match.py" />
    <source>Book: every second leaf turned over; slip: none or all; side by side also end for end, or out of order</source>
-   <translation>Gestürzt: jedes zweite Blatt gewendet; geschoben: keines oder alle; nebeneinander auch Kopf gegen Fuß oder außer der Reihe</translation>
+   <translation>Gestürzt: jedes zweite Blatt gewendet; geschoben: keines oder alle; in Reihe auch Kopf gegen Fuß oder außer der Reihenfolge</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/buildup.py" />
@@ -966,7 +966,7 @@
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
    <source>How the stack is cut: by knife in lifts, by saw in boards, by machine leaf by leaf</source>
-   <translation>Wie der Stapel geschnitten wird: mit dem Messer in Lagen, mit der Säge zwischen Platten, mit der Maschine Blatt für Blatt</translation>
+   <translation>Wie der Stapel geschnitten wird: mit dem Messer in Teilstapeln, mit der Säge zwischen Decklagen, mit der Maschine Blatt für Blatt</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/bundle.py" />
@@ -1531,7 +1531,7 @@
   <message>
    <location filename="veneerwb/host/objects/facing.py" />
    <source>Position</source>
-   <translation>Lage</translation>
+   <translation>Position</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
@@ -1791,7 +1791,7 @@
   <message>
    <location filename="veneerwb/host/objects/bundle.py" />
    <source>Sketches, wires and flat faces drawn round faults through all leaves; what each is its name says: margin, split, knot, patch or stain</source>
-   <translation>Um Fehler durch alle Blätter gezeichnete Skizzen, Drähte und ebene Flächen; was jede ist, sagt ihr Name: margin, split, knot, patch oder stain</translation>
+   <translation>Um Fehler durch alle Blätter gezeichnete Skizzen, Kantenzüge und ebene Flächen; was jede ist, sagt ihr Name: margin, split, knot, patch oder stain</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/match.py" />
@@ -2041,12 +2041,12 @@
   <message>
    <location filename="veneerwb/host/objects/drawing.py" />
    <source>The mark of the layout drawn</source>
-   <translation>Der Änderungsvermerk der gezeichneten Lage</translation>
+   <translation>Der Änderungsvermerk des gezeichneten Legeplans</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
    <source>The mark of the layout on the sheets</source>
-   <translation>Der Änderungsvermerk der Lage auf den Blättern</translation>
+   <translation>Der Änderungsvermerk des Legeplans auf den Blättern</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
@@ -2076,7 +2076,7 @@
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
    <source>The most that gauge or pump can show, in the unit of the gauge; 0: not known</source>
-   <translation>Das Meiste, was Manometer oder Pumpe zeigen können, in der Einheit des Manometers; 0: nicht bekannt</translation>
+   <translation>Der Höchstwert, den Manometer oder Pumpe zeigen können, in der Einheit des Manometers; 0: nicht bekannt</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/run.py" />
@@ -2616,7 +2616,7 @@
   <message>
    <location filename="veneerwb/host/objects/drawing.py" />
    <source>When this layout was first drawn</source>
-   <translation>Wann diese Lage zuerst gezeichnet wurde</translation>
+   <translation>Wann dieser Legeplan zuerst gezeichnet wurde</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/bundle.py" />
@@ -2751,7 +2751,7 @@
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
    <source>Who approved it</source>
-   <translation>Wer sie freigegeben hat</translation>
+   <translation>Wer sie genehmigt hat</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
@@ -3324,7 +3324,7 @@
   <message>
    <location filename="veneerwb/host/sketches.py" />
    <source>The top is an outline and none is chosen; choose a sketch, a wire or a planar face.</source>
-   <translation>Die Platte ist ein Umriss, und keiner ist gewählt; wählen Sie eine Skizze, einen Draht oder eine ebene Fläche.</translation>
+   <translation>Die Platte ist ein Umriss, und keiner ist gewählt; wählen Sie eine Skizze, einen Kantenzug oder eine ebene Fläche.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/values.py" />
@@ -3407,6 +3407,16 @@
    <translation>unter {angle:g} Grad</translation>
   </message>
   <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>box</source>
+   <translation>vier Spiegel</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>centre and butt</source>
+   <translation>Mitte und Kopf</translation>
+  </message>
+  <message>
    <location filename="veneerwb/host/faces.py" />
    <source>choose the faces again</source>
    <translation>wählen Sie die Flächen noch einmal</translation>
@@ -3417,17 +3427,37 @@
    <translation>wählen Sie die Flächen noch einmal (an ihrer Stelle ist {faces})</translation>
   </message>
   <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>diamond</source>
+   <translation>Raute</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>end match</source>
+   <translation>Kopfsturz</translation>
+  </message>
+  <message>
    <location filename="veneerwb/host/sequence.py" />
    <source>follows</source>
    <translation>richtet sich nach</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/packet.py" />
-   <source>it failed for a reason that the addon does not know ({why})</source>
-   <translation>es misslang aus einem Grund, den das Programm nicht kennt ({why})</translation>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>herringbone</source>
+   <translation>Fischgrät</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/bench.py" />
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>in sequence</source>
+   <translation>Messerfolge</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/packet.py" />
+   <source>it failed for a reason that the addon does not know ({why})</source>
+   <translation>es misslang aus einem Grund, den die Erweiterung nicht kennt ({why})</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/bench.py" />
    <source>it was laid out by another version of FreeCAD; refresh the sheets.</source>
    <translation>es wurde von einer anderen Version von FreeCAD angelegt; erneuern Sie die Blätter.</translation>
   </message>
@@ -3442,14 +3472,34 @@
    <translation>Ort einer Marke</translation>
   </message>
   <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>reverse box</source>
+   <translation>vier Spiegel, quer</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>reverse diamond</source>
+   <translation>Gegenraute</translation>
+  </message>
+  <message>
    <location filename="veneerwb/host/runs.py" />
    <source>several ways</source>
    <translation>in mehreren Richtungen</translation>
   </message>
   <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>side by side</source>
+   <translation>in Reihe</translation>
+  </message>
+  <message>
    <location filename="veneerwb/host/bench.py" />
    <source>something changed; refresh the sheets.</source>
    <translation>etwas hat sich geändert; erneuern Sie die Blätter.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>spread out</source>
+   <translation>verteilt</translation>
   </message>
   <message>
    <location filename="veneerwb/host/bench.py" />
@@ -3465,6 +3515,11 @@
    <location filename="veneerwb/host/objects/drawing.py" />
    <source>this is a copy of {page}.</source>
    <translation>dies ist eine Kopie von {page}.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>two rings</source>
+   <translation>zwei Ringe</translation>
   </message>
   <message>
    <location filename="veneerwb/host/runs.py" />
@@ -3639,7 +3694,7 @@
   <message>
    <location filename="veneerwb/host/outlines.py" />
    <source>{name} is a solid; choose a sketch, a wire or a flat face.</source>
-   <translation>{name} ist ein Körper; wählen Sie eine Skizze, einen Draht oder eine ebene Fläche.</translation>
+   <translation>{name} ist ein Körper; wählen Sie eine Skizze, einen Kantenzug oder eine ebene Fläche.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/sketches.py" />
@@ -3659,7 +3714,7 @@
   <message>
    <location filename="veneerwb/host/outlines.py" />
    <source>{name} shows no outline; choose a sketch, a wire or a flat face.</source>
-   <translation>{name} zeigt keinen Umriss; wählen Sie eine Skizze, einen Draht oder eine ebene Fläche.</translation>
+   <translation>{name} zeigt keinen Umriss; wählen Sie eine Skizze, einen Kantenzug oder eine ebene Fläche.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/bringing_in.py" />
@@ -3669,12 +3724,12 @@
   <message>
    <location filename="veneerwb/host/objects/drawing.py" />
    <source>{name} was refused, and its last good layout is shown: {why}</source>
-   <translation>{name} wurde abgelehnt, und seine letzte gute Lage wird gezeigt: {why}</translation>
+   <translation>{name} wurde abgelehnt, und der letzte gute Legeplan wird gezeigt: {why}</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/drawing.py" />
    <source>{name} was refused, and no layout of it stands yet: {why}</source>
-   <translation>{name} wurde abgelehnt, und es gibt noch keine Lage davon: {why}</translation>
+   <translation>{name} wurde abgelehnt, und es gibt noch keinen Legeplan davon: {why}</translation>
   </message>
   <message>
    <location filename="veneerwb/host/bench.py" />
@@ -3684,7 +3739,7 @@
   <message>
    <location filename="veneerwb/host/keeping.py" />
    <source>{name}: the picture {file} had gone and was taken out of the saved document.</source>
-   <translation>{name}: Das Bild {file} war fort und wurde aus dem gesicherten Dokument geholt.</translation>
+   <translation>{name}: das Bild {file} war fort und wurde aus dem gespeicherten Dokument geholt.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/runs.py" />

@@ -11,7 +11,7 @@
   <message>
    <location filename="veneerwb/host/objects/match.py" />
    <source>A closed sketch, a wire or a planar face that is the top; holes are openings</source>
-   <translation>Une esquisse fermée, un fil ou une face plane qui est le plateau ; les trous sont des ouvertures</translation>
+   <translation>Une esquisse fermée, une polyligne ou une face plane qui est le plateau ; les trous sont des ouvertures</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/match.py" />
@@ -46,7 +46,7 @@
   <message>
    <location filename="veneerwb/host/objects/bundle.py" />
    <source>A sketch, wire or flat face: no leaf is used outside it</source>
-   <translation>Une esquisse, un fil ou une face plane : aucune feuille n'est utilisée au dehors</translation>
+   <translation>Une esquisse, une polyligne ou une face plane : aucune feuille n'est utilisée au dehors</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/bundle.py" />
@@ -1791,7 +1791,7 @@
   <message>
    <location filename="veneerwb/host/objects/bundle.py" />
    <source>Sketches, wires and flat faces drawn round faults through all leaves; what each is its name says: margin, split, knot, patch or stain</source>
-   <translation>Esquisses, fils et faces planes tracés autour de défauts à travers toutes les feuilles ; leur nom dit ce que c'est : margin, split, knot, patch ou stain</translation>
+   <translation>Esquisses, polylignes et faces planes tracées autour de défauts à travers toutes les feuilles ; leur nom dit ce que c'est : margin, split, knot, patch ou stain</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/match.py" />
@@ -2076,7 +2076,7 @@
   <message>
    <location filename="veneerwb/host/objects/bench.py" />
    <source>The most that gauge or pump can show, in the unit of the gauge; 0: not known</source>
-   <translation>Le plus que le manomètre ou la pompe peut montrer, dans l'unité du manomètre ; 0 : non connu</translation>
+   <translation>Le maximum que le manomètre ou la pompe peut montrer, dans l'unité du manomètre ; 0 : non connu</translation>
   </message>
   <message>
    <location filename="veneerwb/host/objects/run.py" />
@@ -3324,7 +3324,7 @@
   <message>
    <location filename="veneerwb/host/sketches.py" />
    <source>The top is an outline and none is chosen; choose a sketch, a wire or a planar face.</source>
-   <translation>Le plateau est un contour et aucun n'est choisi ; choisissez une esquisse, un fil ou une face plane.</translation>
+   <translation>Le plateau est un contour et aucun n'est choisi ; choisissez une esquisse, une polyligne ou une face plane.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/values.py" />
@@ -3407,6 +3407,16 @@
    <translation>à {angle:g} degrés</translation>
   </message>
   <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>box</source>
+   <translation>quatre miroirs</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>centre and butt</source>
+   <translation>centre et bout</translation>
+  </message>
+  <message>
    <location filename="veneerwb/host/faces.py" />
    <source>choose the faces again</source>
    <translation>choisissez les faces à nouveau</translation>
@@ -3417,17 +3427,37 @@
    <translation>choisissez les faces à nouveau (à sa place il y a {faces})</translation>
   </message>
   <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>diamond</source>
+   <translation>losange</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>end match</source>
+   <translation>joint en bout</translation>
+  </message>
+  <message>
    <location filename="veneerwb/host/sequence.py" />
    <source>follows</source>
    <translation>suit</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/packet.py" />
-   <source>it failed for a reason that the addon does not know ({why})</source>
-   <translation>cela a échoué pour une raison que le module ne connaît pas ({why})</translation>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>herringbone</source>
+   <translation>chevrons</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/bench.py" />
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>in sequence</source>
+   <translation>en suite</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/packet.py" />
+   <source>it failed for a reason that the addon does not know ({why})</source>
+   <translation>cela a échoué pour une raison que l'extension ne connaît pas ({why})</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/bench.py" />
    <source>it was laid out by another version of FreeCAD; refresh the sheets.</source>
    <translation>elle a été mise en page par une autre version de FreeCAD ; refaites les planches.</translation>
   </message>
@@ -3442,14 +3472,34 @@
    <translation>place d'un repère</translation>
   </message>
   <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>reverse box</source>
+   <translation>quatre miroirs inversé</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>reverse diamond</source>
+   <translation>losange inversé</translation>
+  </message>
+  <message>
    <location filename="veneerwb/host/runs.py" />
    <source>several ways</source>
    <translation>en plusieurs sens</translation>
   </message>
   <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>side by side</source>
+   <translation>côte à côte</translation>
+  </message>
+  <message>
    <location filename="veneerwb/host/bench.py" />
    <source>something changed; refresh the sheets.</source>
    <translation>quelque chose a changé ; refaites les planches.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>spread out</source>
+   <translation>réparti</translation>
   </message>
   <message>
    <location filename="veneerwb/host/bench.py" />
@@ -3465,6 +3515,11 @@
    <location filename="veneerwb/host/objects/drawing.py" />
    <source>this is a copy of {page}.</source>
    <translation>ceci est une copie de {page}.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/host/objects/drawing.py" />
+   <source>two rings</source>
+   <translation>deux couronnes</translation>
   </message>
   <message>
    <location filename="veneerwb/host/runs.py" />
@@ -3639,7 +3694,7 @@
   <message>
    <location filename="veneerwb/host/outlines.py" />
    <source>{name} is a solid; choose a sketch, a wire or a flat face.</source>
-   <translation>{name} est un solide ; choisissez une esquisse, un fil ou une face plane.</translation>
+   <translation>{name} est un solide ; choisissez une esquisse, une polyligne ou une face plane.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/sketches.py" />
@@ -3659,7 +3714,7 @@
   <message>
    <location filename="veneerwb/host/outlines.py" />
    <source>{name} shows no outline; choose a sketch, a wire or a flat face.</source>
-   <translation>{name} ne montre pas de contour ; choisissez une esquisse, un fil ou une face plane.</translation>
+   <translation>{name} ne montre pas de contour ; choisissez une esquisse, une polyligne ou une face plane.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/bringing_in.py" />

@@ -164,6 +164,11 @@
   <name>VeneerAtWork</name>
   <message>
    <location filename="veneerwb/gui/panels/at_work.py" />
+   <source>Still at work. When it is through, press OK again.</source>
+   <translation>Die Arbeit läuft noch. Wenn sie fertig ist, drücken Sie noch einmal OK.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/panels/at_work.py" />
    <source>Stop ({percent} %)</source>
    <translation>Anhalten ({percent} %)</translation>
   </message>
@@ -378,7 +383,7 @@
    <source>Used: {used} m2 of {bought} m2 bought, {share} %.
 
 Still to buy? {leaves} leaves in sequence, {spares} of them spare, each at least {width} x {length}.</source>
-   <translation>Genutzt: {used} m2 von {bought} m2 gekauften, {share} %.
+   <translation>Genutzt: {used} m2 von gekauften {bought} m2, {share} %.
 
 Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes mindestens {width} x {length}.</translation>
   </message>
@@ -408,7 +413,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/panels/buildup.py" />
    <source>Other veneer</source>
-   <translation>Anderes Furnier</translation>
+   <translation>Anderes</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/buildup.py" />
@@ -744,7 +749,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/panels/faults.py" />
    <source>Select sketches, wires or flat faces in the tree first.</source>
-   <translation>Wählen Sie zuerst Skizzen, Drähte oder ebene Flächen im Baum.</translation>
+   <translation>Wählen Sie zuerst Skizzen, Kantenzüge oder ebene Flächen im Baum.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/faults.py" />
@@ -854,6 +859,11 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <location filename="veneerwb/gui/leaves_photos.py" />
    <source>As the leaves come in. OK keeps them.</source>
    <translation>Wie die Blätter hereinkommen. OK behält sie.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/leaves_words.py" />
+   <source>Background shows round the leaf: choose Found on the page Prepare.</source>
+   <translation>Um das Blatt ist Hintergrund zu sehen: Wählen Sie auf der Seite Vorbereiten „Gefunden“.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/leaves_words.py" />
@@ -1224,7 +1234,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
    <source>No outline is selected; select a closed sketch, a wire or a flat face, then take it.</source>
-   <translation>Kein Umriss ist gewählt; wählen Sie eine geschlossene Skizze, einen Draht oder eine ebene Fläche, dann nehmen Sie ihn.</translation>
+   <translation>Kein Umriss ist gewählt; wählen Sie eine geschlossene Skizze, einen Kantenzug oder eine ebene Fläche, dann nehmen Sie ihn.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
@@ -1234,12 +1244,12 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
    <source>Reverse slip</source>
-   <translation>Geschoben, wechselnd</translation>
+   <translation>Wechselnd</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
    <source>S&amp;ide</source>
-   <translation>&amp;Seite</translation>
+   <translation>S&amp;eite</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
@@ -1249,7 +1259,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
    <source>Slip, all turned over</source>
-   <translation>Geschoben, alle gewendet</translation>
+   <translation>Alle gewendet</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
@@ -1371,7 +1381,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/panels/run.py" />
    <source>Reverse slip</source>
-   <translation>Geschoben, wechselnd</translation>
+   <translation>Wechselnd</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/run.py" />
@@ -1510,7 +1520,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/seams.py" />
    <source>{name}: the figure meets to {rms} rms, {worst} at worst, by {measured} of {tried} places on your photographs</source>
-   <translation>{name}: die Textur trifft sich auf {rms} rms, {worst} am schlechtesten, nach {measured} von {tried} Stellen Ihrer Fotos</translation>
+   <translation>{name}: die Textur trifft sich auf {rms} rms, schlimmstens auf {worst}, nach {measured} von {tried} Stellen Ihrer Fotos</translation>
   </message>
  </context>
  <context>
@@ -1583,7 +1593,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/panels/sequence.py" />
    <source>The pieces of {name}</source>
-   <translation>Die Teile von {name}</translation>
+   <translation>Teile von {name}</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/sequence.py" />
@@ -1691,7 +1701,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/sequence_window.py" />
    <source>Likeness of all pairs. Click one to see the two by turns.</source>
-   <translation>Ähnlichkeit aller Paare. Eines anklicken, um die zwei im Wechsel zu sehen.</translation>
+   <translation>Ähnlichkeit aller Paare. Ein Klick zeigt die zwei im Wechsel.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/sequence_words.py" />
@@ -1899,7 +1909,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/spot_window.py" />
    <source>Leaf {number}, not used</source>
-   <translation>Blatt {number}, nicht gebraucht</translation>
+   <translation>Blatt {number}, unbenutzt</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/spot_window.py" />
@@ -2251,29 +2261,29 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Backs</source>
-   <translation>Rückseiten</translation>
+   <source>Bac&amp;ks</source>
+   <translation>&amp;Rückseiten</translation>
   </message>
  </context>
  <context>
   <name>Veneer_Bench</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Make the sheets of the selected match for the shop; say how it cuts, tapes, presses</source>
-   <translation>Die Zeichnungsblätter des gewählten Furnierbilds für die Werkstatt machen; sagen, wie sie schneidet, klebt und presst</translation>
+   <source>&amp;To the Bench</source>
+   <translation>An die &amp;Werkbank</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>To the Bench</source>
-   <translation>An die Werkbank</translation>
+   <source>Make the sheets of the selected match for the shop; say how it cuts, tapes, presses</source>
+   <translation>Die Zeichnungsblätter des gewählten Furnierbilds für die Werkstatt machen; sagen, wie sie schneidet, klebt und presst</translation>
   </message>
  </context>
  <context>
   <name>Veneer_BringInLeaves</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Bring In Leaves</source>
-   <translation>Blätter einlesen</translation>
+   <source>&amp;Bring In Leaves</source>
+   <translation>Bl&amp;ätter einlesen</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2285,8 +2295,8 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <name>Veneer_BuildUp</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Build Up Panel</source>
-   <translation>Platte aufbauen</translation>
+   <source>Build &amp;Up Panel</source>
+   <translation>&amp;Platte aufbauen</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2298,8 +2308,8 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <name>Veneer_CheckMatch</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Check Match</source>
-   <translation>Furnierbild prüfen</translation>
+   <source>&amp;Check Match</source>
+   <translation>Furnierbild pr&amp;üfen</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2311,8 +2321,8 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <name>Veneer_ChooseSpot</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Choose Spot</source>
-   <translation>Stelle wählen</translation>
+   <source>Choos&amp;e Spot</source>
+   <translation>&amp;Stelle wählen</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2324,8 +2334,8 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <name>Veneer_CloseRing</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Close the Ring</source>
-   <translation>Ring schließen</translation>
+   <source>Close the Rin&amp;g</source>
+   <translation>Ring s&amp;chließen</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2342,55 +2352,55 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>New Drawing</source>
-   <translation>Neue Zeichnung</translation>
+   <source>New &amp;Drawing</source>
+   <translation>&amp;Neue Zeichnung</translation>
   </message>
  </context>
  <context>
   <name>Veneer_Faults</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Draw knots, splits and other faults, and what may be used, on the leaves' photographs</source>
-   <translation>Äste, Risse und andere Fehler, und was nutzbar ist, auf die Fotos der Blätter zeichnen</translation>
+   <source>&amp;Faults</source>
+   <translation>&amp;Fehler</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Faults</source>
-   <translation>Fehler</translation>
+   <source>Draw knots, splits and other faults, and what may be used, on the leaves' photographs</source>
+   <translation>Äste, Risse und andere Fehler, und was nutzbar ist, auf die Fotos der Blätter zeichnen</translation>
   </message>
  </context>
  <context>
   <name>Veneer_Help</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>A first top step by step, a page for each command, the trade's words, what to beware of</source>
-   <translation>Eine erste Platte Schritt für Schritt, eine Seite je Befehl, die Wörter des Fachs, und wovor man sich hütet</translation>
+   <source>&amp;Veneer Help</source>
+   <translation>&amp;Hilfe zu Veneer</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Veneer Help</source>
-   <translation>Hilfe zu Veneer</translation>
+   <source>A first top step by step, a page for each command, the trade's words, what to beware of</source>
+   <translation>Eine erste Platte Schritt für Schritt, eine Seite je Befehl, die Fachwörter, und wovor man sich hütet</translation>
   </message>
  </context>
  <context>
   <name>Veneer_LeafOnFaces</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Lay a leaf's picture, to scale, on the selected flat faces</source>
-   <translation>Das Bild eines Blatts maßstäblich auf die gewählten ebenen Flächen legen</translation>
+   <source>&amp;Leaf On Faces</source>
+   <translation>&amp;Blatt auf Flächen</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Leaf On Faces</source>
-   <translation>Blatt auf Flächen</translation>
+   <source>Lay a leaf's picture, to scale, on the selected flat faces</source>
+   <translation>Das Bild eines Blatts maßstäblich auf die gewählten ebenen Flächen legen</translation>
   </message>
  </context>
  <context>
   <name>Veneer_Marks</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Paper Marks</source>
-   <translation>Papiermarken</translation>
+   <source>Paper &amp;Marks</source>
+   <translation>Papiermar&amp;ken</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2402,13 +2412,13 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <name>Veneer_NewMatch</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Lay up a top of any shape from the selected bundle or stock: book, slip, end match, box, diamond, herringbone, radial; a selected outline becomes the top</source>
-   <translation>Aus dem gewählten Paket oder Vorrat eine Platte beliebiger Form legen: gestürzt, geschoben, Kopfsturz, vier Spiegel, Raute, Fischgrät, Stern; ein gewählter Umriss wird die Platte</translation>
+   <source>&amp;New Match</source>
+   <translation>Neues Furnierbil&amp;d</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>New Match</source>
-   <translation>Neues Furnierbild</translation>
+   <source>Lay up a top of any shape from the selected bundle or stock: book, slip, end match, box, diamond, herringbone, radial; a selected outline becomes the top</source>
+   <translation>Aus dem gewählten Paket oder Vorrat eine Platte beliebiger Form legen: gestürzt, geschoben, Kopfsturz, vier Spiegel, Raute, Fischgrät, Stern; ein gewählter Umriss wird die Platte</translation>
   </message>
  </context>
  <context>
@@ -2420,16 +2430,16 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>New Radial Match</source>
-   <translation>Neues Sternbild</translation>
+   <source>New Radial Matc&amp;h</source>
+   <translation>Neues S&amp;ternbild</translation>
   </message>
  </context>
  <context>
   <name>Veneer_OpenExample</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Open Example</source>
-   <translation>Beispiel öffnen</translation>
+   <source>Open E&amp;xample</source>
+   <translation>Beispiel &amp;öffnen</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2441,8 +2451,8 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <name>Veneer_Particulars</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Particulars</source>
-   <translation>Angaben</translation>
+   <source>&amp;Particulars</source>
+   <translation>&amp;Angaben</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2454,13 +2464,13 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <name>Veneer_RefreshSheets</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Make the sheets as the match is now</source>
-   <translation>Die Zeichnungsblätter machen, wie das Furnierbild jetzt ist</translation>
+   <source>&amp;Refresh Sheets</source>
+   <translation>Blätter erne&amp;uern</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Refresh Sheets</source>
-   <translation>Blätter erneuern</translation>
+   <source>Make the sheets as the match is now</source>
+   <translation>Die Zeichnungsblätter machen, wie das Furnierbild jetzt ist</translation>
   </message>
  </context>
  <context>
@@ -2472,16 +2482,16 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Panels in Sequence</source>
-   <translation>Fronten in Folge</translation>
+   <source>Panels &amp;in Sequence</source>
+   <translation>Fronten &amp;in Folge</translation>
   </message>
  </context>
  <context>
   <name>Veneer_SaveDrawing</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Save Drawing as PDF...</source>
-   <translation>Zeichnung als PDF speichern...</translation>
+   <source>Save Drawing &amp;as PDF...</source>
+   <translation>&amp;Zeichnung als PDF speichern...</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2498,16 +2508,16 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Prove Sequence</source>
-   <translation>Messerfolge nachweisen</translation>
+   <source>Prove Se&amp;quence</source>
+   <translation>Messerfol&amp;ge nachweisen</translation>
   </message>
  </context>
  <context>
   <name>Veneer_ShowNumbers</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Numbers On or Off</source>
-   <translation>Nummern ein oder aus</translation>
+   <source>Numbers &amp;On or Off</source>
+   <translation>Nummern ein &amp;oder aus</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2519,8 +2529,8 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <name>Veneer_ShowSeams</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Seams On or Off</source>
-   <translation>Fugen ein oder aus</translation>
+   <source>&amp;Seams On or Off</source>
+   <translation>Fugen &amp;ein oder aus</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2532,8 +2542,8 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <name>Veneer_WritePacket</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Write Packet...</source>
-   <translation>Mappe schreiben...</translation>
+   <source>&amp;Write Packet...</source>
+   <translation>&amp;Mappe schreiben...</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2543,6 +2553,11 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  </context>
  <context>
   <name>Workbench</name>
+  <message>
+   <location filename="veneerwb/gui/commands.py" />
+   <source>Veneer &amp;Layup</source>
+   <translation>Veneer &amp;Layup</translation>
+  </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
    <source>Veneer Layup</source>

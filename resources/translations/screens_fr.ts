@@ -164,6 +164,11 @@
   <name>VeneerAtWork</name>
   <message>
    <location filename="veneerwb/gui/panels/at_work.py" />
+   <source>Still at work. When it is through, press OK again.</source>
+   <translation>Le travail est en cours. Quand il est fini, appuyez de nouveau sur OK.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/panels/at_work.py" />
    <source>Stop ({percent} %)</source>
    <translation>Arrêter ({percent} %)</translation>
   </message>
@@ -408,7 +413,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/buildup.py" />
    <source>Other veneer</source>
-   <translation>Autre placage</translation>
+   <translation>Autre</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/buildup.py" />
@@ -431,7 +436,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/check.py" />
    <source>Do not cut yet: {count} against it.</source>
-   <translation>Ne coupez pas encore : {count} points s'y opposent.</translation>
+   <translation>Ne coupez pas encore ; obstacles : {count}.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/check.py" />
@@ -630,7 +635,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/cuts_words.py" />
    <source>Reaches up to {over} off the usable area of leaves {numbers}.</source>
-   <translation>Dépasse jusqu'à {over} de la surface utile des feuilles {numbers}.</translation>
+   <translation>Dépasse la surface utile des feuilles {numbers}, jusqu'à {over}.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/cuts_words.py" />
@@ -744,7 +749,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/faults.py" />
    <source>Select sketches, wires or flat faces in the tree first.</source>
-   <translation>Choisissez d'abord des esquisses, fils ou faces planes dans l'arbre.</translation>
+   <translation>Choisissez d'abord des esquisses, polylignes ou faces planes dans l'arbre.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/faults.py" />
@@ -843,7 +848,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/leaves.py" />
    <source>&amp;Apart</source>
-   <translation>&amp;Écart</translation>
+   <translation>Éca&amp;rt</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/leaves_words.py" />
@@ -854,6 +859,11 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <location filename="veneerwb/gui/leaves_photos.py" />
    <source>As the leaves come in. OK keeps them.</source>
    <translation>Telles qu'elles arrivent. OK les garde.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/leaves_words.py" />
+   <source>Background shows round the leaf: choose Found on the page Prepare.</source>
+   <translation>Le fond se voit autour de la feuille : choisissez « Trouvée » à la page Préparer.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/leaves_words.py" />
@@ -1209,7 +1219,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
    <source>Book</source>
-   <translation>En livre ouvert</translation>
+   <translation>En livre</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
@@ -1224,7 +1234,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
    <source>No outline is selected; select a closed sketch, a wire or a flat face, then take it.</source>
-   <translation>Aucun contour n'est choisi ; choisissez une esquisse fermée, un fil ou une face plane, puis prenez-le.</translation>
+   <translation>Aucun contour n'est choisi ; choisissez une esquisse fermée, une polyligne ou une face plane, puis prenez-le.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
@@ -1234,7 +1244,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
    <source>Reverse slip</source>
-   <translation>Glissé alterné</translation>
+   <translation>Alterné</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
@@ -1249,7 +1259,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
    <source>Slip, all turned over</source>
-   <translation>Glissé, toutes retournées</translation>
+   <translation>Retournées</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/match.py" />
@@ -1356,7 +1366,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/run.py" />
    <source>Book</source>
-   <translation>En livre ouvert</translation>
+   <translation>En livre</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/run.py" />
@@ -1371,7 +1381,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/run.py" />
    <source>Reverse slip</source>
-   <translation>Glissé alterné</translation>
+   <translation>Alterné</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/run.py" />
@@ -1583,7 +1593,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/sequence.py" />
    <source>The pieces of {name}</source>
-   <translation>Les pièces de {name}</translation>
+   <translation>Pièces de {name}</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/sequence.py" />
@@ -1593,7 +1603,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/panels/sequence.py" />
    <source>Turn leaf {leaf} &amp;end for end</source>
-   <translation>Tourner la feuille {leaf} &amp;tête-bêche</translation>
+   <translation>Tourner la &amp;feuille {leaf} tête-bêche</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/sequence.py" />
@@ -1899,7 +1909,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/spot_window.py" />
    <source>Leaf {number}, not used</source>
-   <translation>Feuille {number}, non utilisée</translation>
+   <translation>Feuille {number}, inutile</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/spot_window.py" />
@@ -2251,29 +2261,29 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Backs</source>
-   <translation>Dos</translation>
+   <source>Bac&amp;ks</source>
+   <translation>&amp;Dos</translation>
   </message>
  </context>
  <context>
   <name>Veneer_Bench</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Make the sheets of the selected match for the shop; say how it cuts, tapes, presses</source>
-   <translation>Faire les planches du frisage choisi pour l'atelier ; dire comment il coupe, assemble et presse</translation>
+   <source>&amp;To the Bench</source>
+   <translation>À l'éta&amp;bli</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>To the Bench</source>
-   <translation>À l'établi</translation>
+   <source>Make the sheets of the selected match for the shop; say how it cuts, tapes, presses</source>
+   <translation>Faire les planches du frisage choisi pour l'atelier ; dire comment il coupe, assemble et presse</translation>
   </message>
  </context>
  <context>
   <name>Veneer_BringInLeaves</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Bring In Leaves</source>
-   <translation>Importer des feuilles</translation>
+   <source>&amp;Bring In Leaves</source>
+   <translation>&amp;Importer des feuilles</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2285,8 +2295,8 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <name>Veneer_BuildUp</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Build Up Panel</source>
-   <translation>Composer le panneau</translation>
+   <source>Build &amp;Up Panel</source>
+   <translation>Composer &amp;le panneau</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2298,8 +2308,8 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <name>Veneer_CheckMatch</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Check Match</source>
-   <translation>Contrôler le frisage</translation>
+   <source>&amp;Check Match</source>
+   <translation>&amp;Contrôler le frisage</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2311,8 +2321,8 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <name>Veneer_ChooseSpot</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Choose Spot</source>
-   <translation>Choisir l'emplacement</translation>
+   <source>Choos&amp;e Spot</source>
+   <translation>C&amp;hoisir l'emplacement</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2324,8 +2334,8 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <name>Veneer_CloseRing</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Close the Ring</source>
-   <translation>Fermer la couronne</translation>
+   <source>Close the Rin&amp;g</source>
+   <translation>&amp;Fermer la couronne</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2342,55 +2352,55 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>New Drawing</source>
-   <translation>Nouveau plan</translation>
+   <source>New &amp;Drawing</source>
+   <translation>Nou&amp;veau plan</translation>
   </message>
  </context>
  <context>
   <name>Veneer_Faults</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Draw knots, splits and other faults, and what may be used, on the leaves' photographs</source>
-   <translation>Tracer nœuds, fentes et autres défauts, et ce qui est utile, sur les photos des feuilles</translation>
+   <source>&amp;Faults</source>
+   <translation>Défa&amp;uts</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Faults</source>
-   <translation>Défauts</translation>
+   <source>Draw knots, splits and other faults, and what may be used, on the leaves' photographs</source>
+   <translation>Tracer nœuds, fentes et autres défauts, et ce qui est utile, sur les photos des feuilles</translation>
   </message>
  </context>
  <context>
   <name>Veneer_Help</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>A first top step by step, a page for each command, the trade's words, what to beware of</source>
-   <translation>Un premier plateau pas à pas, une page par commande, les mots du métier, et ce dont il faut se méfier</translation>
+   <source>&amp;Veneer Help</source>
+   <translation>&amp;Aide de Veneer</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Veneer Help</source>
-   <translation>Aide de Veneer</translation>
+   <source>A first top step by step, a page for each command, the trade's words, what to beware of</source>
+   <translation>Un premier plateau pas à pas, une page par commande, les mots du métier, et ce dont il faut se méfier</translation>
   </message>
  </context>
  <context>
   <name>Veneer_LeafOnFaces</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Lay a leaf's picture, to scale, on the selected flat faces</source>
-   <translation>Poser l'image d'une feuille, à l'échelle, sur les faces planes choisies</translation>
+   <source>&amp;Leaf On Faces</source>
+   <translation>Feuille &amp;sur faces</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Leaf On Faces</source>
-   <translation>Feuille sur faces</translation>
+   <source>Lay a leaf's picture, to scale, on the selected flat faces</source>
+   <translation>Poser l'image d'une feuille, à l'échelle, sur les faces planes choisies</translation>
   </message>
  </context>
  <context>
   <name>Veneer_Marks</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Paper Marks</source>
-   <translation>Repères en papier</translation>
+   <source>Paper &amp;Marks</source>
+   <translation>Rep&amp;ères en papier</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2402,13 +2412,13 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <name>Veneer_NewMatch</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Lay up a top of any shape from the selected bundle or stock: book, slip, end match, box, diamond, herringbone, radial; a selected outline becomes the top</source>
-   <translation>Composer un plateau de toute forme dans la liasse ou le stock choisi : livre ouvert, glissé, joint en bout, quatre miroirs, losange, chevrons, rayonnant ; un contour choisi devient le plateau</translation>
+   <source>&amp;New Match</source>
+   <translation>Nouveau frisa&amp;ge</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>New Match</source>
-   <translation>Nouveau frisage</translation>
+   <source>Lay up a top of any shape from the selected bundle or stock: book, slip, end match, box, diamond, herringbone, radial; a selected outline becomes the top</source>
+   <translation>Composer un plateau de toute forme dans la liasse ou le stock choisi : livre ouvert, glissé, joint en bout, quatre miroirs, losange, chevrons, rayonnant ; un contour choisi devient le plateau</translation>
   </message>
  </context>
  <context>
@@ -2420,16 +2430,16 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>New Radial Match</source>
-   <translation>Nouveau frisage rayonnant</translation>
+   <source>New Radial Matc&amp;h</source>
+   <translation>Nouveau frisage ra&amp;yonnant</translation>
   </message>
  </context>
  <context>
   <name>Veneer_OpenExample</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Open Example</source>
-   <translation>Ouvrir l'exemple</translation>
+   <source>Open E&amp;xample</source>
+   <translation>&amp;Ouvrir l'exemple</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2441,8 +2451,8 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <name>Veneer_Particulars</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Particulars</source>
-   <translation>Renseignements</translation>
+   <source>&amp;Particulars</source>
+   <translation>Renseigne&amp;ments</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2454,13 +2464,13 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <name>Veneer_RefreshSheets</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Make the sheets as the match is now</source>
-   <translation>Faire les planches comme le frisage est à présent</translation>
+   <source>&amp;Refresh Sheets</source>
+   <translation>&amp;Refaire les planches</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Refresh Sheets</source>
-   <translation>Refaire les planches</translation>
+   <source>Make the sheets as the match is now</source>
+   <translation>Faire les planches comme le frisage est à présent</translation>
   </message>
  </context>
  <context>
@@ -2472,16 +2482,16 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Panels in Sequence</source>
-   <translation>Panneaux en suite</translation>
+   <source>Panels &amp;in Sequence</source>
+   <translation>Panneau&amp;x en suite</translation>
   </message>
  </context>
  <context>
   <name>Veneer_SaveDrawing</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Save Drawing as PDF...</source>
-   <translation>Enregistrer le plan en PDF...</translation>
+   <source>Save Drawing &amp;as PDF...</source>
+   <translation>&amp;Enregistrer le plan en PDF...</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2498,16 +2508,16 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Prove Sequence</source>
-   <translation>Prouver la suite</translation>
+   <source>Prove Se&amp;quence</source>
+   <translation>&amp;Prouver la suite</translation>
   </message>
  </context>
  <context>
   <name>Veneer_ShowNumbers</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Numbers On or Off</source>
-   <translation>Numéros oui ou non</translation>
+   <source>Numbers &amp;On or Off</source>
+   <translation>&amp;Numéros oui ou non</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2519,8 +2529,8 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <name>Veneer_ShowSeams</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Seams On or Off</source>
-   <translation>Joints oui ou non</translation>
+   <source>&amp;Seams On or Off</source>
+   <translation>&amp;Joints oui ou non</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2532,8 +2542,8 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <name>Veneer_WritePacket</name>
   <message>
    <location filename="veneerwb/gui/commands.py" />
-   <source>Write Packet...</source>
-   <translation>Écrire le dossier...</translation>
+   <source>&amp;Write Packet...</source>
+   <translation>&amp;Écrire le dossier...</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
@@ -2543,6 +2553,11 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  </context>
  <context>
   <name>Workbench</name>
+  <message>
+   <location filename="veneerwb/gui/commands.py" />
+   <source>Veneer &amp;Layup</source>
+   <translation>Veneer &amp;Layup</translation>
+  </message>
   <message>
    <location filename="veneerwb/gui/commands.py" />
    <source>Veneer Layup</source>

@@ -14,7 +14,7 @@
    <translation>1 bis 2: {apart}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>100 mm in both directions</source>
    <translation>100 mm in beiden Richtungen</translation>
   </message>
@@ -36,12 +36,12 @@
   <message>
    <location filename="veneerwb/core/shop/pages/cutting.py" />
    <source>A lean of {lean} deg puts the lowest leaf of a lift {lowest} off its line. Alike all along both seams it moves that piece's tip by {slide} along its axis, and the ring still closes. Coming up along every seam it would open or overlap the ring by {turn} deg, {gap} at the rim, at the most.</source>
-   <translation>Eine Neigung von {lean} Grad setzt das unterste Blatt einer Lage um {lowest} neben seine Linie. Längs beider Fugen gleich, rückt sie die Spitze dieses Teils um {slide} längs seiner Achse, und der Ring schließt sich dennoch. Längs jeder Fuge anwachsend öffnete oder überlappte sie den Ring um höchstens {turn} Grad, {gap} am Rand.</translation>
+   <translation>Eine Neigung von {lean} Grad setzt das unterste Blatt eines Teilstapels um {lowest} neben seine Linie. Längs beider Fugen gleich, rückt sie die Spitze dieses Teils um {slide} längs seiner Achse, und der Ring schließt sich dennoch. Längs jeder Fuge anwachsend öffnete oder überlappte sie den Ring um höchstens {turn} Grad, {gap} am Rand.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/cutting.py" />
    <source>A lean of {lean} deg puts the lowest leaf of a lift {lowest} off its line. Joints of two such pieces open by up to twice that.</source>
-   <translation>Eine Neigung von {lean} Grad setzt das unterste Blatt einer Lage um {lowest} neben seine Linie. Fugen zweier solcher Teile öffnen sich um bis zum Doppelten.</translation>
+   <translation>Eine Neigung von {lean} Grad setzt das unterste Blatt eines Teilstapels um {lowest} neben seine Linie. Fugen zweier solcher Teile öffnen sich um bis zum Doppelten.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
@@ -49,7 +49,7 @@
    <translation>Was zu klein ist, wird um {lost} über seine Spitze hinaus gefügt, die mit dem Verschnitt weggeht: die Spitzen treffen sich nicht mehr, ihre Textur kommt {moved} auseinander.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>A press, its hydraulics and a vacuum vessel hold energy: work only with what is rated for it and tested, never beyond its plate or its gauge's red mark, hands clear while it closes. A rigid vacuum vessel can collapse, a hose can burst. Follow local rules for pressure equipment, and leave repair to those who hold the licence.</source>
    <translation>Presse, Hydraulik und Vakuumbehälter halten Energie: nur mit dem arbeiten, was dafür ausgelegt und geprüft ist, nie über das Schild oder die rote Marke des Manometers, Hände weg beim Schließen. Ein starrer Vakuumbehälter kann einbrechen, ein Schlauch platzen. Örtliche Regeln für Druckgeräte befolgen und Reparaturen denen lassen, die die Zulassung haben.</translation>
   </message>
@@ -59,7 +59,7 @@
    <translation>Ein Ring aus {ways} Teilen braucht {ways} Winkel; dies sind {count}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>A seam is cut over by an angle or by a width, not by both; give 0 for one of them.</source>
    <translation>Eine Fuge wird um einen Winkel oder um eine Breite zu groß geschnitten, nicht um beides; geben Sie für eines davon 0.</translation>
   </message>
@@ -74,9 +74,19 @@
    <translation>Eine Platte braucht {count} Blätter, die im Stamm aufeinander folgen, und von jedem {size}; ein Rand von {margin} ringsum ist im kleinsten Maß enthalten.</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/drawing/paper.py" />
+   <source>A4 upright</source>
+   <translation>A4 hoch</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/pages/stack.py" />
    <source>A: {a}, B: {b} of leaf {leaf}, as it was outlined; mark them before anything is trimmed off.</source>
    <translation>A: {a}, B: {b} von Blatt {leaf}, wie es umrissen wurde; anzeichnen, bevor etwas abgeschnitten wird.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/drawing/paper.py" />
+   <source>ANSI A upright</source>
+   <translation>ANSI A hoch</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/press.py" />
@@ -94,9 +104,9 @@
    <translation>Klebstoffe und Oberflächen: das Merkblatt des Herstellers sagt, wovor Hände, Haut, Augen und Lunge zu schützen sind, bei welcher Temperatur und wie lange; es geht jedem Papier von uns vor.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Adhesives: read label and safety sheet, ventilate, wear gloves and glasses. Urea, phenol and melamine resins give off formaldehyde, more so in heat; limits in air are 0.75 ppm over 8 h and 2 ppm over 15 min (29 CFR 1910.1048; check the current text). Isocyanates sensitise.</source>
-   <translation>Klebstoffe: Etikett und Sicherheitsblatt lesen, lüften, Handschuhe und Brille tragen. Harnstoff-, Phenol- und Melaminharze geben Formaldehyd ab, in Wärme mehr; Grenzwerte in der Luft sind 0.75 ppm über 8 h und 2 ppm über 15 min (29 CFR 1910.1048; aktuellen Text prüfen). Isocyanate sensibilisieren.</translation>
+   <translation>Klebstoffe: Etikett und Sicherheitsdatenblatt lesen, lüften, Handschuhe und Brille tragen. Harnstoff-, Phenol- und Melaminharze geben Formaldehyd ab, in Wärme mehr; Grenzwerte in der Luft sind 0.75 ppm über 8 h und 2 ppm über 15 min (29 CFR 1910.1048; aktuellen Text prüfen). Isocyanate sensibilisieren.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
@@ -111,7 +121,7 @@
   <message>
    <location filename="veneerwb/core/shop/pages/contents.py" />
    <source>All files are made from one layout and carry its revision mark. Do not mix them with those of another mark: an older packet is kept beside this one, and nothing in it is changed.</source>
-   <translation>Alle Dateien sind aus einer Lage gemacht und tragen ihren Änderungsvermerk. Nicht mit denen eines anderen Vermerks mischen: eine ältere Mappe bleibt neben dieser, und nichts darin wird geändert.</translation>
+   <translation>Alle Dateien sind aus einem Legeplan gemacht und tragen seinen Änderungsvermerk. Nicht mit denen eines anderen Vermerks mischen: eine ältere Mappe bleibt neben dieser, und nichts darin wird geändert.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/taping.py" />
@@ -121,7 +131,7 @@
   <message>
    <location filename="veneerwb/core/shop/pages/notes.py" />
    <source>All sheets are seen from the show face, and positions run {counted}, unless a sheet says that it shows a leaf.</source>
-   <translation>Alle Blätter sind von der Sichtseite gesehen, und Plätze laufen {counted}, wenn ein Blatt nicht sagt, dass es ein Furnierblatt zeigt.</translation>
+   <translation>Alle Zeichnungsblätter sind von der Sichtseite gesehen, und Plätze laufen {counted}, außer wo eines sagt, dass es ein Furnierblatt zeigt.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
@@ -129,7 +139,7 @@
    <translation>Alle Spitzen treffen sich noch in einem Punkt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/lengths.py" />
+   <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>An inch cannot be parted into {value!r:.40} here; choose one of: {allowed}.</source>
    <translation>Ein Zoll lässt sich hier nicht in {value!r:.40} teilen; wählen Sie eines von: {allowed}.</translation>
   </message>
@@ -139,9 +149,9 @@
    <translation>Eine ungerade Zahl von Teilen hat keinen geraden Durchmesser: nur die letzte Fuge lässt sich fügen, von beiden Teilen gleich.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Approved by</source>
-   <translation>Geprüft</translation>
+   <translation>Genehmigt</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/cost.py" />
@@ -159,7 +169,7 @@
    <translation>Wie geschnitten ist der Rand um {over} größer und die Achse {axis} lang.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>As cut, seen from the face of the leaf.</source>
    <translation>Wie geschnitten, von der Vorderseite des Blatts gesehen.</translation>
   </message>
@@ -184,12 +194,12 @@
    <translation>Wie geklebt, auseinander, Abweichungen {factor} mal so groß; grau: Abweichung</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>As trimmed, seen from the face of the leaf.</source>
    <translation>Wie besäumt, von der Vorderseite des Blatts gesehen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/tiles.py" />
+   <location filename="veneerwb/core/shop/templates/tiles.py" />
    <source>At 1:1 this template takes {count} sheets of {paper}; the most is {most}: take larger paper.</source>
    <translation>In 1:1 braucht diese Schablone {count} Bogen {paper}; höchstens {most} sind möglich: nehmen Sie größeres Papier.</translation>
   </message>
@@ -219,22 +229,22 @@
    <translation>Achsen, die längs einer Fuge laufen: {along}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>BACK UP</source>
    <translation>RÜCKSEITE OBEN</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Before a leaf is pinned, chalk on it, inside the outline near the rim: position, F or B for the side that will show, and an arrow towards the tip. The number at the leaf's end goes with the waste.</source>
-   <translation>Bevor ein Blatt gestiftet wird, mit Kreide darauf schreiben, innerhalb des Umrisses nahe dem Rand: Platz, F oder B für die Seite, die zu sehen sein wird, und einen Pfeil zur Spitze. Die Nummer am Blattende geht mit dem Verschnitt weg.</translation>
+   <translation>Bevor ein Blatt gestiftet wird, mit Kreide darauf schreiben, innerhalb des Umrisses nahe dem Rand: Platz, V (Vorderseite) oder R (Rückseite) für die Seite, die zu sehen sein wird, und einen Pfeil zur Spitze. Die Nummer am Blattende geht mit dem Verschnitt weg.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Before a leaf is pinned, chalk on it, inside the outline near the rim: position, F or B for the side that will show, and an arrow up the grain, to the leaf's upper end. The number at the leaf's end goes with the waste.</source>
-   <translation>Bevor ein Blatt gestiftet wird, mit Kreide darauf schreiben, innerhalb des Umrisses nahe dem Rand: Platz, F oder B für die Seite, die zu sehen sein wird, und einen Pfeil faseraufwärts, zum oberen Ende des Blatts. Die Nummer am Blattende geht mit dem Verschnitt weg.</translation>
+   <translation>Bevor ein Blatt gestiftet wird, mit Kreide darauf schreiben, innerhalb des Umrisses nahe dem Rand: Platz, V (Vorderseite) oder R (Rückseite) für die Seite, die zu sehen sein wird, und einen Pfeil faseraufwärts, zum oberen Ende des Blatts. Die Nummer am Blattende geht mit dem Verschnitt weg.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Before each piece of tape look at the side up and at the tip, and at the figure across the seam.</source>
    <translation>Vor jedem Stück Papier auf die obere Seite und die Spitze sehen, und auf die Textur über der Fuge.</translation>
   </message>
@@ -249,7 +259,7 @@
    <translation>Vor dem Schneiden den Änderungsvermerk im Schriftfeld mit dem des Modells vergleichen: Papier mit anderem Vermerk ist veraltet.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Before you cut, compare the revision mark with the model's: paper with another mark is stale.</source>
    <translation>Vor dem Schneiden den Änderungsvermerk mit dem des Modells vergleichen: Papier mit anderem Vermerk ist veraltet.</translation>
   </message>
@@ -264,17 +274,17 @@
    <translation>Stückliste</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Bring the trued edges together tip to tip, tape the middle first, then outwards.</source>
    <translation>Die gefügten Kanten Spitze an Spitze zusammenbringen, zuerst die Mitte kleben, dann nach außen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Bring the trued edges together, tape the middle first, then outwards.</source>
    <translation>Die gefügten Kanten zusammenbringen, zuerst die Mitte kleben, dann nach außen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Bundle</source>
    <translation>Paket</translation>
   </message>
@@ -289,7 +299,7 @@
    <translation>Allein durch die Fehler der Löcher liegt der Schnitt bis zu {at_cut} daneben (quadratisches Mittel, Blatt {leaf}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Carry the pieces on a board, flat: tips are thin and break.</source>
    <translation>Die Teile flach auf einem Brett tragen: Spitzen sind dünn und brechen.</translation>
   </message>
@@ -314,17 +324,17 @@
    <translation>Mitte, Achsen und Stifte</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Chalk and pencil, on the glue side and the show face: come off before glue; they stain, and weaken the bond.</source>
    <translation>Kreide und Bleistift, auf Leimseite und Sichtseite: kommen vor dem Leimen weg; sie färben und schwächen die Leimung.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Chalk marks guide the taping; they come off before glue.</source>
    <translation>Kreidezeichen leiten das Kleben; sie kommen vor dem Leimen weg.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Chalk number, side and arrow on each leaf inside the outline, as the marking sheet shows.</source>
    <translation>Nummer, Seite und Pfeil auf jedes Blatt innerhalb des Umrisses schreiben, wie das Blatt zum Anschreiben zeigt.</translation>
   </message>
@@ -334,57 +344,57 @@
    <translation>Nummer, Seite und Spitze in jedes Teil schreiben, bevor es geschnitten wird: das Blattende geht mit dem Verschnitt weg. Kreide kommt vor dem Leimen weg.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the back of leaves {backs}: the side that will be glued, so that the show side stays clean.</source>
    <translation>Auf die Rückseite der Blätter {backs} schreiben: die Seite, die geleimt wird, damit die Sichtseite sauber bleibt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the back of leaves {backs}: the side that will show, so that the marks are read while the top is laid out.</source>
    <translation>Auf die Rückseite der Blätter {backs} schreiben: die Seite, die zu sehen sein wird, damit die Zeichen beim Auslegen der Platte gelesen werden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the face of leaves {faces} and on the back of leaves {backs}: the side that will be glued, so that the show side stays clean.</source>
    <translation>Auf die Vorderseite der Blätter {faces} und auf die Rückseite der Blätter {backs} schreiben: die Seite, die geleimt wird, damit die Sichtseite sauber bleibt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the face of leaves {faces} and on the back of leaves {backs}: the side that will show, so that the marks are read while the top is laid out.</source>
    <translation>Auf die Vorderseite der Blätter {faces} und auf die Rückseite der Blätter {backs} schreiben: die Seite, die zu sehen sein wird, damit die Zeichen beim Auslegen der Platte gelesen werden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the face of leaves {faces}: the side that will be glued, so that the show side stays clean.</source>
    <translation>Auf die Vorderseite der Blätter {faces} schreiben: die Seite, die geleimt wird, damit die Sichtseite sauber bleibt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the face of leaves {faces}: the side that will show, so that the marks are read while the top is laid out.</source>
    <translation>Auf die Vorderseite der Blätter {faces} schreiben: die Seite, die zu sehen sein wird, damit die Zeichen beim Auslegen der Platte gelesen werden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Check the scale before use: both bars measure 100 mm (3.937 in). Fit to page shrinks a sheet.</source>
    <translation>Vor Gebrauch den Maßstab prüfen: beide Balken messen 100 mm (3.937 Zoll). An die Seite anpassen verkleinert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Clamp the straightedge, then take the hands away from the line before the knife.</source>
    <translation>Das Lineal spannen, dann vor dem Messer die Hände von der Linie nehmen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Clamp the work, cut away from the hand and keep out of the blade's line; dust is caught where it is made. Local codes and the makers' sheets come first.</source>
    <translation>Das Werkstück spannen, von der Hand weg schneiden und aus der Schnittlinie bleiben; Staub wird gefangen, wo er entsteht. Örtliche Vorschriften und die Merkblätter der Hersteller gehen vor.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Close from the centre outwards to the pressure; look at the gauge again as glue flows.</source>
    <translation>Von der Mitte nach außen bis zum Druck schließen; noch einmal aufs Manometer sehen, wenn der Leim fließt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Close the bag, pump, listen for leaks, and watch that the face stays on its marks.</source>
    <translation>Den Sack schließen, pumpen, nach Lecks horchen, und aufpassen, dass das Furnier auf seinen Zeichen bleibt.</translation>
   </message>
@@ -409,12 +419,12 @@
    <translation>Kosten</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Created by</source>
-   <translation>Gezeichnet</translation>
+   <translation>Erstellt</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/dxf.py" />
+   <location filename="veneerwb/core/shop/templates/dxf.py" />
    <source>Curves that are neither straight nor round are arcs within {tolerance:.4f} mm of them.</source>
    <translation>Kurven, die weder gerade noch rund sind, sind Bogen innerhalb {tolerance:.4f} mm von ihnen.</translation>
   </message>
@@ -424,19 +434,19 @@
    <translation>Ein Probestück nach der Schablone schneiden und so oft zusammenlegen, wie es Keile sind, bevor der Stapel geschnitten wird.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut a trial leaf of plain veneer by the steps below and measure it: what it is smaller all round than the template, the tool has taken inside the line.</source>
    <translation>Ein Probeblatt aus schlichtem Furnier nach den Schritten unten schneiden und messen: um was es ringsum kleiner ist als die Schablone, das hat das Werkzeug innerhalb der Linie genommen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut a trial stack of plain veneer, as high as a lift, by the steps below, in boards of its own. Lay its top and bottom pieces on each other: they show kerf and lean.</source>
-   <translation>Einen Probestapel aus schlichtem Furnier schneiden, so hoch wie eine Lage, nach den Schritten unten, in eigenen Decklagen. Oberstes und unterstes Teil aufeinander legen: sie zeigen Schnittfuge und Neigung.</translation>
+   <translation>Einen Probestapel aus schlichtem Furnier schneiden, so hoch wie ein Teilstapel, nach den Schritten unten, in eigenen Decklagen. Oberstes und unterstes Teil aufeinander legen: sie zeigen Schnittfuge und Neigung.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut a trial stack of plain veneer, as high as a lift, by the steps below. Lay its top and bottom pieces on each other: they show kerf and lean.</source>
-   <translation>Einen Probestapel aus schlichtem Furnier schneiden, so hoch wie eine Lage, nach den Schritten unten. Oberstes und unterstes Teil aufeinander legen: sie zeigen Schnittfuge und Neigung.</translation>
+   <translation>Einen Probestapel aus schlichtem Furnier schneiden, so hoch wie ein Teilstapel, nach den Schritten unten. Oberstes und unterstes Teil aufeinander legen: sie zeigen Schnittfuge und Neigung.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/said_before.py" />
@@ -471,7 +481,7 @@
   <message>
    <location filename="veneerwb/core/shop/pages/cutting.py" />
    <source>Cut in {count} lifts of {high} at most: {lifts}.</source>
-   <translation>In {count} Lagen von höchstens {high} geschnitten: {lifts}.</translation>
+   <translation>In {count} Teilstapeln von höchstens {high} geschnitten: {lifts}.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/lot_lines.py" />
@@ -489,7 +499,7 @@
    <translation>Zuschnittliste</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>Cut list, sizes of the pieces in mm</source>
    <translation>Zuschnittliste, Maße der Teile in mm</translation>
   </message>
@@ -499,37 +509,37 @@
    <translation>Zuschnitt auf Blatt {leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Cut outside the line: going round counter-clockwise as seen here, the tool is on its right, its middle {half} off, on the line for the tool.</source>
    <translation>Außerhalb der Linie schneiden: gegen den Uhrzeiger, wie hier gesehen, ist das Werkzeug rechts davon, seine Mitte {half} daneben, auf der Linie für das Werkzeug.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Cut outside the line: going round counter-clockwise as seen here, the tool is on its right.</source>
    <translation>Außerhalb der Linie schneiden: gegen den Uhrzeiger, wie hier gesehen, ist das Werkzeug rechts davon.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut positions {again} along their own outlines, which are marked on them: one piece at a time, by knife, on a board under its own template.</source>
    <translation>Die Plätze {again} nach ihren eigenen, angezeichneten Umrissen schneiden: Teil um Teil, mit dem Messer, auf einem Brett unter seiner Schablone.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut the {side} along the template.</source>
    <translation>{side} längs der Schablone schneiden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut the {side} by a straight outside its curve, to which it is trimmed later.</source>
    <translation>{side} gerade außerhalb der Rundung schneiden, auf die später besäumt wird.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut the {side} no further than its ends, for the piece reaches beyond it: on a band saw, or by knife in lifts.</source>
-   <translation>{side} nur bis zu den Enden schneiden, denn das Teil reicht darüber hinaus: auf der Bandsäge, oder mit dem Messer in Lagen.</translation>
+   <translation>{side} nur bis zu den Enden schneiden, denn das Teil reicht darüber hinaus: auf der Bandsäge, oder mit dem Messer in Teilstapeln.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut the {side}.</source>
    <translation>{side} schneiden.</translation>
   </message>
@@ -544,32 +554,32 @@
    <translation>Zuschnitt {number}: Plätze {positions}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side} across the grain: tape over the line first, or the veneer breaks out.</source>
    <translation>{side} quer zur Faser schneiden: zuerst Band über die Linie, sonst bricht das Furnier aus.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side} along the grain, which leads the knife: hold it against the straightedge.</source>
    <translation>{side} längs der Faser schneiden, die das Messer führt: am Lineal halten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side} in the arrow's direction, in which a knife that follows the grain runs off into the waste and not into the piece.</source>
    <translation>{side} in Pfeilrichtung schneiden, in der ein Messer, das der Faser folgt, in den Verschnitt läuft und nicht ins Teil.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side} no further than its ends, for the piece reaches beyond it: on a band saw, or by knife in lifts.</source>
-   <translation>{side} nur bis zu den Enden schneiden, denn das Teil reicht darüber hinaus: auf der Bandsäge, oder mit dem Messer in Lagen.</translation>
+   <translation>{side} nur bis zu den Enden schneiden, denn das Teil reicht darüber hinaus: auf der Bandsäge, oder mit dem Messer in Teilstapeln.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side}.</source>
    <translation>{side} schneiden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Cuts on one leaf lie {gap} apart at least; the kerf takes {both} of it where both run there.</source>
    <translation>Zuschnitte auf einem Blatt liegen mindestens {gap} auseinander; die Schnittfuge nimmt davon {both}, wo beide dort laufen.</translation>
   </message>
@@ -579,22 +589,22 @@
    <translation>Schnittplan</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/dxf.py" />
-   <source>DXF files need the Python package ezdxf, which is missing; take the SVG files, or get it in a terminal and start FreeCAD again: {command}</source>
-   <translation>DXF-Dateien brauchen das Python-Paket ezdxf, das fehlt; nehmen Sie die SVG-Dateien, oder holen Sie es in einem Terminal und starten Sie FreeCAD noch einmal: {command}</translation>
+   <location filename="veneerwb/core/shop/templates/dxf.py" />
+   <source>DXF files need the Python package ezdxf, which is missing; take the SVG files, or run this in a terminal and start FreeCAD again: {command}</source>
+   <translation>DXF-Dateien brauchen das Python-Paket ezdxf, das fehlt; nehmen Sie die SVG-Dateien, oder führen Sie dies in einem Terminal aus und starten Sie FreeCAD neu: {command}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Date</source>
    <translation>Datum</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Date of this layout</source>
-   <translation>Datum dieser Lage</translation>
+   <translation>Datum</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Dimensions in</source>
    <translation>Maße in</translation>
   </message>
@@ -609,7 +619,7 @@
    <translation>Noch nicht damit schneiden: {reach} nur bei {count} von 100 Ringen. Um {turn} öffnen: {base} von der Spitze rückt jedes Zeichen {moves} mm nach außen. Dann noch einen Probeschnitt machen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Document type</source>
    <translation>Dokumentart</translation>
   </message>
@@ -624,22 +634,22 @@
    <translation>Punkte: die zwei Stifte, {apart} auseinander, {free} vom nächsten Schnitt. Auf den Bildern der Schritte ist grau, was bleibt, gestrichelt, was fällt, rot der Schnitt mit seiner Richtung.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Drawn by</source>
    <translation>Gezeichnet</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Drive screws in the places shown and nowhere else, and count them: metal in the blade's way throws pieces.</source>
    <translation>Schrauben nur an den gezeigten Stellen setzen, und sie zählen: Metall im Weg der Klinge schleudert Teile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Dry run: lay all in the press without adhesive, find the centre, close, look, open.</source>
    <translation>Trockenlauf: alles ohne Klebstoff in die Presse legen, die Mitte finden, schließen, ansehen, öffnen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Dry-lay before glue.</source>
    <translation>Vor dem Leimen trocken auslegen.</translation>
   </message>
@@ -649,7 +659,7 @@
    <translation>Vor dem Leimen trocken auslegen. Von der Hand weg schneiden, den Stapel gehalten; örtliche Regeln und die Merkblätter der Hersteller zu Staub, Klingen und Klebstoffen befolgen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Dry-lay before glue: all pieces in order, show face up, every seam in raking light.</source>
    <translation>Vor dem Leimen trocken auslegen: alle Teile der Reihe nach, Sichtseite oben, jede Fuge im Streiflicht.</translation>
   </message>
@@ -659,22 +669,22 @@
    <translation>Staub: der vieler Hölzer reizt oder macht empfindlich; an der Quelle absaugen und eine passende Maske tragen. Örtliche Grenzwerte gelten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>Dust: this wood ({species}) is named among the sensitising ones ({name}): once sensitised, a body answers to the least trace of it with skin, nose or asthma. Wood dust of any kind can bring asthma, that of hardwoods cancer of the nose. Draw it off where it is made, wear a fitted mask, do not blow or sweep it.</source>
    <translation>Staub: dieses Holz ({species}) wird unter den sensibilisierenden genannt ({name}): einmal empfindlich, antwortet ein Körper auf die kleinste Spur davon mit Haut, Nase oder Asthma. Holzstaub jeder Art kann Asthma bringen, der von Laubholz Nasenkrebs. Wo er entsteht absaugen, eine dicht sitzende Maske tragen, nicht blasen oder fegen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>Dust: which wood this is was not entered: take it as a sensitising one. Wood dust of any kind can bring asthma, that of hardwoods cancer of the nose. Draw it off where it is made, wear a fitted mask, do not blow or sweep it.</source>
    <translation>Staub: welches Holz dies ist, wurde nicht eingegeben: nehmen Sie es für ein sensibilisierendes. Holzstaub jeder Art kann Asthma bringen, der von Laubholz Nasenkrebs. Wo er entsteht absaugen, eine dicht sitzende Maske tragen, nicht blasen oder fegen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>Dust: {species} is not named in the list of sensitising woods used here, which is not complete: take it as one until you know better. Wood dust of any kind can bring asthma, that of hardwoods cancer of the nose. Draw it off where it is made, wear a fitted mask, do not blow or sweep it.</source>
    <translation>Staub: {species} wird in der hier gebrauchten, nicht vollständigen Liste sensibilisierender Hölzer nicht genannt: nehmen Sie es für eines, bis Sie es besser wissen. Holzstaub jeder Art kann Asthma bringen, der von Laubholz Nasenkrebs. Wo er entsteht absaugen, eine dicht sitzende Maske tragen, nicht blasen oder fegen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Each piece is cut to its own outline; those shown here are of all pieces of a stack together, and pins stand outside all of them.</source>
    <translation>Jedes Teil wird nach seinem eigenen Umriss geschnitten; die hier gezeigten sind die aller Teile eines Stapels zusammen, und Stifte stehen außerhalb von allen.</translation>
   </message>
@@ -689,12 +699,12 @@
    <translation>Jedes Teil zeigt das Foto der Seite, die oben ist, in seinen eigenen Farben und ohne Oberfläche. Bildschirm oder Drucker können sie anders zeigen als das Tageslicht.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>FACE UP</source>
    <translation>VORDERSEITE OBEN</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Find the centre again: stretch two threads between opposite marks of the axes.</source>
    <translation>Die Mitte wieder finden: zwei Fäden zwischen gegenüberliegenden Zeichen der Achsen spannen.</translation>
   </message>
@@ -709,7 +719,7 @@
    <translation>Fertig {size}, wie geschnitten {blank}, quer x längs der Faser.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>For all positions.</source>
    <translation>Für alle Plätze.</translation>
   </message>
@@ -719,12 +729,12 @@
    <translation>Für eine Platte: {count} Blätter und {spares} Reserve, {all} im Ganzen, jedes mindestens {size} (quer zum Blatt, längs der Faser).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>For position {positions}.</source>
    <translation>Für Platz {positions}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/cutting.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>For positions {positions}.</source>
    <translation>Für die Plätze {positions}.</translation>
   </message>
@@ -734,27 +744,27 @@
    <translation>Für {tops} Platten: {count} Blätter und {spares} Reserve, {all} im Ganzen, jedes mindestens {size} (quer zum Blatt, längs der Faser).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Force on the panel: {force:.1f} kN.</source>
    <translation>Kraft auf die Platte: {force:.1f} kN.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Fresh blade, hand behind the blade and off the line, many light strokes.</source>
    <translation>Frische Klinge, Hand hinter der Klinge und neben der Linie, viele leichte Schnitte.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Fresh blade, hand behind the blade and off the line, many light strokes; the straightedge clamped at both ends and never held by hand alone.</source>
    <translation>Frische Klinge, Hand hinter der Klinge und neben der Linie, viele leichte Schnitte; das Lineal an beiden Enden gespannt und nie nur mit der Hand gehalten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>From it lay the template of the edge on centre and axes and draw round it; measure from the centre to the edge on all four axes.</source>
    <translation>Von dort die Schablone der Kante auf Mitte und Achsen legen und umreißen; auf allen vier Achsen von der Mitte zur Kante messen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>From it strike the edge with a trammel of {radius} from the centre; measure from the centre to the edge on all four axes.</source>
    <translation>Von dort die Kante mit einem Stangenzirkel von {radius} aus der Mitte schlagen; auf allen vier Achsen von der Mitte zur Kante messen.</translation>
   </message>
@@ -764,12 +774,12 @@
    <translation>Von oben nach unten, alle Vorderseiten oben: Blätter {leaves}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>Full line: cut</source>
    <translation>Volle Linie: schneiden</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>GRAIN</source>
    <translation>FASER</translation>
   </message>
@@ -784,37 +794,37 @@
    <translation>Leimfläche: {area} je Leimfuge, {count} davon (ohne Gegenfurnier): {all}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Guards and riving knife as the saw's maker has them; both hands behind the sled's fence; nothing is taken from the table before the blade stands still; dust drawn off, eyes and lungs protected.</source>
-   <translation>Schutz und Spaltkeil, wie der Hersteller der Säge sie vorsieht; beide Hände hinter dem Anschlag des Schlittens; nichts wird vom Tisch genommen, bevor das Blatt steht; Staub abgesaugt, Augen und Lunge geschützt.</translation>
+   <translation>Schutz und Spaltkeil, wie der Hersteller der Säge sie vorsieht; beide Hände hinter dem Anschlag des Schlittens; nichts wird vom Tisch genommen, bevor das Sägeblatt steht; Staub abgesaugt, Augen und Lunge geschützt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Gum tape goes on the show face: short pieces across the seam first, drawn tight, then one along it. It shrinks as it dries and pulls the seam shut. Wet it sparingly; let it dry under a board before the next step.</source>
    <translation>Fugenpapier kommt auf die Sichtseite: zuerst kurze Stücke quer über die Fuge, straff gezogen, dann eines längs. Es schrumpft beim Trocknen und zieht die Fuge zu. Sparsam nässen; vor dem nächsten Schritt unter einem Brett trocknen lassen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Gum tape, on the show face: comes off after pressing; it holds the seams in the press. Damp it, wait, scrape or sand it off along the grain.</source>
    <translation>Fugenpapier, auf der Sichtseite: kommt nach dem Pressen weg; es hält die Fugen in der Presse. Anfeuchten, warten, längs der Faser abziehen oder abschleifen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Have the backer ready: both faces are glued in one go, or the panel cups.</source>
    <translation>Das Gegenfurnier bereit haben: beide Seiten werden in einem Zug geleimt, sonst verzieht sich die Platte.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Hold the leaf down round the outline and under the piece. Take the file of its position and side; set the tool so that the file's two pins lie on the bed's.</source>
    <translation>Das Blatt rund um den Umriss und unter dem Teil niederhalten. Die Datei seines Platzes und seiner Seite nehmen; das Werkzeug so einrichten, dass die zwei Stifte der Datei auf denen des Betts liegen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Hold the leaf flat under a board along its whole width; a free end splits.</source>
    <translation>Das Blatt auf ganzer Breite unter einem Brett flach halten; ein freies Ende reißt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Hold-downs lie outside the tool's way; try the way once with the tool lifted.</source>
    <translation>Spanner liegen außerhalb des Werkzeugwegs; den Weg einmal mit gehobenem Werkzeug probieren.</translation>
   </message>
@@ -849,7 +859,7 @@
    <translation>Wie gut, wurde nicht festgehalten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Identification number</source>
    <translation>Zeichnungsnummer</translation>
   </message>
@@ -859,12 +869,12 @@
    <translation>In schlichten Tönen, ohne Foto: {items}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_places.py" />
+   <location filename="veneerwb/core/shop/pinning/places.py" />
    <source>In stack {stack} no two pins {apart} mm apart find room {margin} mm inside all leaves and {clear} mm from the cuts; move the cut, or glue tabs of veneer or card to the ends of every leaf and pin through them.</source>
    <translation>In Stapel {stack} finden keine zwei Stifte im Abstand von {apart} mm Platz, {margin} mm innerhalb aller Blätter und {clear} mm von den Schnitten; verschieben Sie den Zuschnitt, oder leimen Sie an die Enden jedes Blatts Laschen aus Furnier oder Karton und stiften Sie durch diese.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_places.py" />
+   <location filename="veneerwb/core/shop/pinning/places.py" />
    <source>In stack {stack} no two pins {apart} mm apart find room {margin} mm inside all leaves and {clear} mm from the cuts; with {less} mm for both there is room: ask for that, move the cut, or glue tabs of veneer or card to the ends of every leaf and pin through them.</source>
    <translation>In Stapel {stack} finden keine zwei Stifte im Abstand von {apart} mm Platz, {margin} mm innerhalb aller Blätter und {clear} mm von den Schnitten; mit {less} mm für beides ist Platz: verlangen Sie das, verschieben Sie den Zuschnitt, oder leimen Sie an die Enden jedes Blatts Laschen aus Furnier oder Karton und stiften Sie durch diese.</translation>
   </message>
@@ -874,7 +884,7 @@
    <translation>In der Presse</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>Inner field: {step}</source>
    <translation>Inneres Feld: {step}</translation>
   </message>
@@ -904,7 +914,7 @@
    <translation>Er bleibt am Rand um {open} offen: wegzufügen ist nichts mehr. Ein Teil aus einem Reserveblatt neu schneiden, um das breiter.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Its pin holes are the leaf's: set it, or the tool, by them.</source>
    <translation>Ihre Stiftlöcher sind die des Blatts: sie, oder das Werkzeug, danach setzen.</translation>
   </message>
@@ -914,7 +924,7 @@
    <translation>Seine Schritte sind die von Stapel {name}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Kerf {kerf}, lean {lean} deg, at most {most} of leaves at once, boards {around} beyond the cuts, pins {clear} from them: common practice, no published source: set your own.</source>
    <translation>Schnittfuge {kerf}, Neigung {lean} Grad, höchstens {most} Blätter auf einmal, Decklagen {around} über die Schnitte hinaus, Stifte {clear} davon: übliche Praxis, keine veröffentlichte Quelle: setzen Sie Ihre eigenen Werte.</translation>
   </message>
@@ -939,42 +949,42 @@
    <translation>Größtes von Sichtseite und Träger: {size}; in der Presse {thickness} dick.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Lay all pieces in their places, the side up as marked, and prove the order by one mark of the figure that goes through all of them.</source>
    <translation>Alle Teile auf ihre Plätze legen, die Seite oben wie angeschrieben, und die Reihenfolge an einem Zeichen der Textur nachweisen, das durch alle geht.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/notes.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Lay all positions out dry, in order, show face up, and judge every seam in raking light before glue is mixed.</source>
    <translation>Alle Plätze trocken auslegen, der Reihe nach, Sichtseite oben, und jede Fuge im Streiflicht beurteilen, bevor Leim angerührt wird.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Lay it on the FACE of the leaf, this side up.</source>
    <translation>Auf die VORDERSEITE des Blatts legen, diese Seite oben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Lay it on the stack with the leaves' FACES up, this side up.</source>
    <translation>Auf den Stapel legen, die VORDERSEITEN der Blätter oben, diese Seite oben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>Lay out</source>
    <translation>Auslegen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Lay the field into the band dry; fit its line until no light shows, then tape.</source>
    <translation>Das Feld trocken ins Band legen; seine Linie einpassen, bis kein Licht durchscheint, dann kleben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Lay the next lift on the same pins, under the same template.</source>
-   <translation>Die nächste Lage auf dieselben Stifte legen, unter dieselbe Schablone.</translation>
+   <translation>Den nächsten Teilstapel auf dieselben Stifte legen, unter dieselbe Schablone.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Lay the open edges of {parts} along one straightedge and take off as little as makes them straight.</source>
    <translation>Die offenen Kanten von {parts} an ein Lineal legen und so wenig wegnehmen, wie sie gerade macht.</translation>
   </message>
@@ -989,7 +999,7 @@
    <translation>Blatt für Blatt</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Leaf thickness</source>
    <translation>Blattdicke</translation>
   </message>
@@ -1009,7 +1019,7 @@
    <translation>Blatt {leaves} hat dafür keinen Platz: an dieser Stelle lässt sich ein Keil höchstens auf {angle} schneiden. Verschieben Sie den Keil auf dem Paket, nehmen Sie weniger Übermaß oder breitere Blätter, oder prüfen Sie die Schablone durch einen Probeschnitt, so dass weniger Zugabe genügt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Leave it in for the maker's time; then stand it on edge with air on both faces until the moisture is even.</source>
    <translation>So lange darin lassen, wie der Hersteller sagt; dann auf die Kante stellen, Luft an beiden Seiten, bis die Feuchte gleichmäßig ist.</translation>
   </message>
@@ -1029,7 +1039,7 @@
    <translation>Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>Leaves marked "back" are pinned where the figure of their backs lies, up to {moved} from where their faces would be; they are pricked face up like the others.</source>
    <translation>Mit "Rückseite" bezeichnete Blätter werden gestiftet, wo die Textur ihrer Rückseite liegt, bis zu {moved} von dort, wo ihre Vorderseite wäre; gestochen werden sie mit der Vorderseite oben wie die anderen.</translation>
   </message>
@@ -1059,27 +1069,27 @@
    <translation>Länge ist längs der Faser. Die Fläche ist die aller Stücke einer Zeile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Lift by lift, leaves {first} first: put them on the two pins, all faces up, in their order, leaf {top} uppermost.</source>
-   <translation>Lage um Lage, die Blätter {first} zuerst: auf die zwei Stifte legen, alle Vorderseiten oben, der Reihe nach, Blatt {top} zuoberst.</translation>
+   <translation>Teilstapel um Teilstapel, die Blätter {first} zuerst: auf die zwei Stifte legen, alle Vorderseiten oben, der Reihe nach, Blatt {top} zuoberst.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Lift the piece off and lay it aside in its order; put the next leaf on the pins.</source>
    <translation>Das Teil abnehmen und der Reihe nach ablegen; das nächste Blatt auf die Stifte legen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Lift the pieces off in their order; the edge of the lowest shows the lean.</source>
    <translation>Die Teile der Reihe nach abnehmen; die Kante des untersten zeigt die Neigung.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>Limits in air (check the current text): wood dust, NIOSH 1 mg/m3; OSHA 29 CFR 1910.1000 as particulates 15 mg/m3 total, 5 respirable.</source>
    <translation>Grenzwerte in der Luft (aktuellen Text prüfen): Holzstaub, NIOSH 1 mg/m3; OSHA 29 CFR 1910.1000 als Staub 15 mg/m3 gesamt, 5 alveolengängig.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Local rules for the workshop, the makers' sheets for machine, blade and dust, and licensed practice come before this sheet.</source>
    <translation>Örtliche Regeln für die Werkstatt, die Merkblätter der Hersteller zu Maschine, Klinge und Staub, und zugelassene Fachleute gehen diesem Blatt vor.</translation>
   </message>
@@ -1089,7 +1099,7 @@
    <translation>L{leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>Map of the sheets, {scale}</source>
    <translation>Übersicht der Bogen, {scale}</translation>
   </message>
@@ -1099,12 +1109,12 @@
    <translation>Mitte und Achsen auf dem Papier der Sichtseite und über die Kanten des Trägers anzeichnen; Zeichen auf Zeichen legen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Mark the centre and the two axes on the back of the core's edge and on the tape of the face, by the distances given.</source>
    <translation>Die Mitte und die zwei Achsen hinten auf der Kante des Trägers und auf dem Papier der Sichtseite anzeichnen, nach den gegebenen Abständen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Mark with a hard, sharp pencil, not with a knife, on the side that is up.</source>
    <translation>Mit hartem, spitzem Bleistift anzeichnen, nicht mit dem Messer, auf der oberen Seite.</translation>
   </message>
@@ -1119,12 +1129,12 @@
    <translation>Marken für Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Masking or plastic tape, on the show face: comes off before pressing, once gum tape is on; it prints, and its gum stays in the pores.</source>
    <translation>Kreppband oder Kunststoffband, auf der Sichtseite: kommt vor dem Pressen weg, sobald Fugenpapier darauf ist; es drückt sich ab, und sein Kleber bleibt in den Poren.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Match, order</source>
    <translation>Furnierbild, Folge</translation>
   </message>
@@ -1134,12 +1144,12 @@
    <translation>Längs A-B von A messen, dann rechtwinklig zur Seite.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Mirror image. Seen from the show face positions run {way}.</source>
    <translation>Spiegelbild. Von der Sichtseite gesehen laufen Plätze {way}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Mirror image: lay it on the BACK of the leaf, this side up (a turned piece shows its back).</source>
    <translation>Spiegelbild: auf die RÜCKSEITE des Blatts legen, diese Seite oben (ein gewendetes Teil zeigt seine Rückseite).</translation>
   </message>
@@ -1159,17 +1169,17 @@
    <translation>Feuchte {photograph} % beim Fotografieren, {cut} % beim Schneiden, {taping} % beim Kleben ({unsure} % unsicher): ohne Zugabe überlappte der Ring am Rand um {gap}; die Zugabe rechnet damit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>More in the model.</source>
    <translation>Weitere im Modell.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>NOT UP TO DATE: {reason}</source>
    <translation>NICHT AUF DEM STAND: {reason}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Net {net}, blank {blank}, across x along the grain.</source>
    <translation>Fertig {net}, Rohteil {blank}, quer x längs der Faser.</translation>
   </message>
@@ -1179,7 +1189,7 @@
    <translation>Kein Blatt bleibt ganz: es gibt keine Reserve.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/plan_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>No leaf is turned over.</source>
    <translation>Kein Blatt ist gewendet.</translation>
   </message>
@@ -1189,7 +1199,7 @@
    <translation>Kein Preis wurde eingegeben: geben Sie einen für das Paket, ein Blatt, m2 oder Quadratfuß.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_parts.py" />
+   <location filename="veneerwb/core/shop/cutting/parts.py" />
    <source>No straight cut from edge to edge parts the {count} cuts on these leaves with {room} mm to spare, as a saw would need; move them further apart, or cut by knife or on a machine.</source>
    <translation>Kein gerader Schnitt von Kante zu Kante trennt die {count} Zuschnitte auf diesen Blättern mit {room} mm Abstand, wie eine Säge ihn braucht; rücken Sie sie weiter auseinander, oder schneiden Sie mit dem Messer oder auf einer Maschine.</translation>
   </message>
@@ -1209,7 +1219,7 @@
    <translation>Nein: es geht nicht hinein; {missing} fehlen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Nobody reaches in while the tool turns or burns; it never runs alone; dust or fumes drawn off; the piece held before the tool starts.</source>
    <translation>Niemand greift hinein, während das Werkzeug läuft oder brennt; es läuft nie allein; Staub oder Rauch abgesaugt; das Teil gehalten, bevor das Werkzeug anläuft.</translation>
   </message>
@@ -1219,7 +1229,7 @@
    <translation>Hinweise, Befunde, Warnungen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Nothing falls yet: the piece still hangs in the waste.</source>
    <translation>Noch fällt nichts: das Teil hängt noch im Verschnitt.</translation>
   </message>
@@ -1254,12 +1264,12 @@
    <translation>Von 100 so geschnittenen Ringen: {reach} bei {count}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>Of the layers of this file only {cut} is cut along, or {tool} by a machine that does not reckon the width of its tool.</source>
    <translation>Von den Ebenen dieser Datei wird nur an {cut} entlang geschnitten, oder an {tool} von einer Maschine, die die Breite ihres Werkzeugs nicht verrechnet.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>Of the layers of this file only {cut} is cut along.</source>
    <translation>Von den Ebenen dieser Datei wird nur an {cut} entlang geschnitten.</translation>
   </message>
@@ -1284,7 +1294,7 @@
    <translation>Abschnitte</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>On a straight line mark {base} from the tip. There square off {offset} to both sides. The seams run from the tip through the two marks.</source>
    <translation>Auf einer Geraden {base} von der Spitze anzeichnen. Dort rechtwinklig {offset} nach beiden Seiten. Die Fugen laufen von der Spitze durch die zwei Zeichen.</translation>
   </message>
@@ -1299,7 +1309,7 @@
    <translation>Auf dem kleinsten Blatt liegt das Furnierbild mit seiner Spitze {size} von der Ecke links unten; ein längeres Blatt lässt Platz, die beste Textur zu wählen. Fehler und krumme Kanten gehen vom Gekauften ab.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>On the leaves of positions {again} mark their own outline too, fine, each with its own template by the two holes.</source>
    <translation>Auf den Blättern der Plätze {again} auch ihren eigenen Umriss fein anzeichnen, jeden mit seiner Schablone nach den zwei Löchern.</translation>
   </message>
@@ -1309,12 +1319,12 @@
    <translation>Eine fertige Platte hat {top:.3f} m2 ({top_2:.2f} Quadratfuß).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>One leaf after another, leaf {top} first: put it on the two pins, the side up that the file of its position names, its face.</source>
    <translation>Blatt um Blatt, Blatt {top} zuerst: auf die zwei Stifte legen, die Seite oben, die die Datei seines Platzes nennt, die Vorderseite.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>One leaf after another, leaf {top} first: put it on the two pins, the side up that the file of its position names; the backs of positions {turned} are up.</source>
    <translation>Blatt um Blatt, Blatt {top} zuerst: auf die zwei Stifte legen, die Seite oben, die die Datei seines Platzes nennt; bei den Plätzen {turned} ist die Rückseite oben.</translation>
   </message>
@@ -1324,12 +1334,12 @@
    <translation>Blatt für Blatt auf den zwei Stiften: Blätter {order}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>One leaf of {thickness} mm is thicker than the {most} mm that you cut at once; set a higher limit, or cut leaf by leaf on a machine.</source>
    <translation>Ein Blatt von {thickness} mm ist dicker als die {most} mm, die Sie auf einmal schneiden; setzen Sie eine höhere Grenze, oder schneiden Sie Blatt für Blatt auf einer Maschine.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>One outline serves pieces of several shapes. Cut by shape they would be {count} stacks with a template each, and take {share} % less of the leaves.</source>
    <translation>Ein Umriss dient Teilen mehrerer Formen. Nach Form geschnitten wären es {count} Stapel mit je einer Schablone und {share} % weniger von den Blättern.</translation>
   </message>
@@ -1339,7 +1349,7 @@
    <translation>Ein Teil zeigt eine Rückseite, die nicht fotografiert wurde: das Bild des Nachbarn oder die eigene Vorderseite steht dafür.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>One sheet, {name}.</source>
    <translation>Ein Bogen, {name}.</translation>
   </message>
@@ -1354,7 +1364,7 @@
    <translation>Nur ein Sternbild ist ein Ring, der sich schließt; wählen Sie eines, oder sehen Sie seine Fugen in den Prüfungen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Only dust falls.</source>
    <translation>Nur Staub fällt.</translation>
   </message>
@@ -1379,22 +1389,22 @@
    <translation>Andere Blätter liegen nach ihren Lagen darunter, nicht nach ihren Kanten: was hier gemessen wird, gilt nur für dieses Blatt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>Outer band: {step}</source>
    <translation>Äußeres Band: {step}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Owner</source>
    <translation>Eigentümer</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Paper</source>
    <translation>Papier</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Part the stack between the cuts; tape the fresh edges at once.</source>
    <translation>Den Stapel zwischen den Zuschnitten trennen; die frischen Kanten gleich überkleben.</translation>
   </message>
@@ -1419,7 +1429,7 @@
    <translation>Teile</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Pieces keep their places: a matched face is not reshuffled to make it close.</source>
    <translation>Die Teile behalten ihre Plätze: eine gelegte Fläche wird nicht umgeordnet, damit sie sich schließt.</translation>
   </message>
@@ -1429,7 +1439,7 @@
    <translation>Die Teile behalten ihre Plätze: ein gelegter Ring wird nicht umgeordnet.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>Pieces of both sides come from leaf {leaves}, and its sides lie otherwise: cut the upright pieces on the first pair of holes, pin again on the second for the turned ones.</source>
    <translation>Teile beider Seiten kommen aus Blatt {leaves}, und seine Seiten liegen verschieden: die nicht gewendeten Teile auf dem ersten Lochpaar schneiden, für die gewendeten auf dem zweiten neu stiften.</translation>
   </message>
@@ -1444,12 +1454,12 @@
    <translation>Stiften</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Pins are sharp: press leaves down with a block beside the pin, not with a finger.</source>
    <translation>Stifte sind spitz: Blätter mit einem Klotz neben dem Stift niederdrücken, nicht mit dem Finger.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Pins, on the oversize: come off after pressing; they mark the plates: sink them, or draw them once the face is held.</source>
    <translation>Stifte, im Übermaß: kommen nach dem Pressen weg; sie zeichnen die Platten: versenken, oder ziehen, sobald das Furnier gehalten ist.</translation>
   </message>
@@ -1474,22 +1484,22 @@
    <translation>Draufsicht, Teil {number} von {count}: Spalte {column} von {columns} von links, Reihe {row} von {rows} von oben</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Plan, scale {scale}.</source>
    <translation>Draufsicht, Maßstab {scale}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Position and leaf: {listed}.</source>
    <translation>Platz und Blatt: {listed}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Position {pairs}.</source>
    <translation>Platz {pairs}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Position {places}, from the leaf of the same number.</source>
    <translation>Platz {places}, aus dem Blatt derselben Nummer.</translation>
   </message>
@@ -1499,12 +1509,12 @@
    <translation>Platz {positions}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Positions run {way}, seen from the show face.</source>
    <translation>Plätze laufen {way}, von der Sichtseite gesehen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Positions run {way}.</source>
    <translation>Plätze laufen {way}.</translation>
   </message>
@@ -1514,17 +1524,17 @@
    <translation>Plätze laufen {way}; die folgenden Teile der Draufsicht haben sie.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Positions {pairs}.</source>
    <translation>Plätze {pairs}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Positions {places}, from the leaves of the same numbers.</source>
    <translation>Plätze {places}, aus den Blättern derselben Nummern.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Positions {places}, leaves {leaves}; the cut list has which is which.</source>
    <translation>Plätze {places}, Blätter {leaves}; welches welches ist, sagt die Zuschnittliste.</translation>
   </message>
@@ -1549,12 +1559,12 @@
    <translation>Pressen und Säcke: innerhalb dessen bleiben, wofür Presse, Sack, Schläuche und Pumpe ausgelegt sind. Ein Druckbehälter ist Sache derer, die dafür zugelassen sind.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Pressure on the face, as entered from the maker's sheet: {wanted}.</source>
    <translation>Druck auf die Fläche, wie aus dem Merkblatt eingegeben: {wanted}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Pressure: look it up in the maker's sheet of the adhesive.</source>
    <translation>Druck: im Merkblatt des Klebstoffs nachsehen.</translation>
   </message>
@@ -1564,12 +1574,12 @@
    <translation>Preis wie eingegeben: {amount} je {per}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Prick away from the hand that holds the leaf, into a soft board; prick square.</source>
    <translation>Von der Hand weg stechen, die das Blatt hält, in ein weiches Brett; senkrecht stechen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Prick the two holes of each leaf as the pinning sheet gives them.</source>
    <translation>Die zwei Löcher jedes Blatts stechen, wie das Blatt zum Stiften sie gibt.</translation>
   </message>
@@ -1589,19 +1599,19 @@
    <translation>Die Reihenfolge der Blätter nachweisen, indem ein Zeichen der Textur durch den Stapel verfolgt wird; jedes Blatt vorn nahe dem unteren Ende nummerieren; die Blätter nach der Textur ausrichten und nicht nach ihren Kanten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Put leaves {first} on the two pins, all faces up, in their order, leaf {top} uppermost.</source>
    <translation>Die Blätter {first} auf die zwei Stifte legen, alle Vorderseiten oben, der Reihe nach, Blatt {top} zuoberst.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Put the template on the two pins over the leaves, tape the lift to the board in the waste, clamp the straightedge over the piece.</source>
-   <translation>Die Schablone auf die zwei Stifte über die Blätter legen, die Lage im Verschnitt aufs Brett kleben, das Lineal über dem Teil spannen.</translation>
+   <translation>Die Schablone auf die zwei Stifte über die Blätter legen, den Teilstapel im Verschnitt aufs Brett kleben, das Lineal über dem Teil spannen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Put the upper board, {board} thick, on the pins and the template over it; score the template's outline into the board, which is the line. Take the template off, drive the screws in the places shown, wrap tape round the sandwich, clamp it on the sled.</source>
-   <translation>Die obere Decklage, {board} dick, auf die Stifte und die Schablone darauf legen; ihren Umriss in die Decklage ritzen, das ist die Linie. Schablone abnehmen, Schrauben an den gezeigten Stellen setzen, Band um das Paket wickeln, auf den Schlitten spannen.</translation>
+   <translation>Die obere Decklage, {board} dick, auf die Stifte und die Schablone darauf legen; ihren Umriss in die Decklage ritzen, das ist die Linie. Schablone abnehmen, Schrauben an den gezeigten Stellen setzen, Band um das Ganze wickeln, auf den Schlitten spannen.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/stack.py" />
@@ -1609,12 +1619,12 @@
    <translation>Rot: Fehler dieses Blatts ({told}); andere haben ihre eigenen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Revision mark</source>
    <translation>Änderungsvermerk</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/pieces.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Rim from the lower seam: {lengths}.</source>
    <translation>Rand ab der unteren Fuge: {lengths}.</translation>
   </message>
@@ -1629,12 +1639,12 @@
    <translation>Rand: eine Gerade von {length}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Run the tool round the outline of cut {number}, as the file of its position has it, outside the line: counter-clockwise as seen, the tool on the right; begin and end in the arrow's place.</source>
    <translation>Das Werkzeug um den Umriss von Zuschnitt {number} führen, wie die Datei seines Platzes ihn hat, außerhalb der Linie: gegen den Uhrzeiger gesehen, das Werkzeug rechts; am Pfeil beginnen und enden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Run the tool round the outline, as the file of its position has it, outside the line: counter-clockwise as seen, the tool on the right; begin and end in the arrow's place.</source>
    <translation>Das Werkzeug um den Umriss führen, wie die Datei seines Platzes ihn hat, außerhalb der Linie: gegen den Uhrzeiger gesehen, das Werkzeug rechts; am Pfeil beginnen und enden.</translation>
   </message>
@@ -1644,32 +1654,32 @@
    <translation>HALT: nicht schneiden</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Saw off the oversize clear of the line, show face up for a hand saw or router bit that cuts down, face down for a saw that cuts up.</source>
    <translation>Das Übermaß mit Abstand von der Linie absägen, Sichtseite oben für Handsäge oder Fräser, die nach unten schneiden, unten für eine Säge, die nach oben schneidet.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Saws and routers at the edge: support the panel, cut with the feed against the cutter, guards on, eyes and ears covered.</source>
    <translation>Sägen und Fräsen an der Kante: die Platte stützen, im Gegenlauf arbeiten, Schutz auf, Augen und Ohren geschützt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Scale</source>
    <translation>Maßstab</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Scale of plan</source>
    <translation>Maßstab Draufsicht</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Scale of wedge</source>
    <translation>Maßstab Keil</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Score the show face on the line before the saw, so that nothing lifts.</source>
    <translation>Die Sichtseite vor der Säge auf der Linie ritzen, damit nichts ausreißt.</translation>
   </message>
@@ -1679,12 +1689,12 @@
    <translation>Fuge {seam} dieses Rings trifft nie die Kante der Platte, also ist ihr Schließen nicht zu sagen; rücken Sie die Mitte des Rings in die Platte.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Seams are cut over, {angle} deg in all, as the templates have them; pins, lines and offcuts here reckon with it.</source>
    <translation>Fugen werden zu groß geschnitten, im Ganzen {angle} Grad, wie die Schablonen es haben; Stifte, Linien und Abschnitte hier rechnen damit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Seams are cut over, {width} on each, as the templates have them; pins, lines and offcuts here reckon with it.</source>
    <translation>Fugen werden zu groß geschnitten, je {width}, wie die Schablonen es haben; Stifte, Linien und Abschnitte hier rechnen damit.</translation>
   </message>
@@ -1719,17 +1729,17 @@
    <translation>Von der Sichtseite gesehen, Plätze gegen den Uhrzeiger.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/kit.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Seen from the show face.</source>
    <translation>Von der Sichtseite gesehen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Set out {angle} by hand: along its middle {base} from the tip as cut, then {offset} square to each side. Make a test cut.</source>
    <translation>{angle} von Hand anreißen: auf der Mittellinie {base} von der Spitze wie geschnitten, dann {offset} rechtwinklig nach jeder Seite. Einen Probeschnitt machen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Set out {angle} by hand: along its middle {base} from the tip, then {offset} square to each side. Make a test cut.</source>
    <translation>{angle} von Hand anreißen: auf der Mittellinie {base} von der Spitze, dann {offset} rechtwinklig nach jeder Seite. Einen Probeschnitt machen.</translation>
   </message>
@@ -1744,7 +1754,7 @@
    <translation>Anriss von {angle}, nicht maßstäblich</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Set-out of {angle}, not to scale.</source>
    <translation>Anriss von {angle}, nicht maßstäblich.</translation>
   </message>
@@ -1754,7 +1764,7 @@
    <translation>Scharfe Kanten: von der Hand weg schneiden, Werkstück und Lineal niedergehalten, den Schutz auf der Säge lassen. Was örtliche Regeln und das Merkblatt der Maschine verlangen, geht vor.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Sheet</source>
    <translation>Blatt</translation>
   </message>
@@ -1774,17 +1784,17 @@
    <translation>Maße sind von Rechtecken längs der Faser, die hineinpassen; größere findet man vielleicht von Hand. Wofür ein Abschnitt aufgehoben wird, und ab welcher Größe, ist übliche Praxis: setzen Sie Ihre eigene.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Some parts of stack {stacks} have room for neither a pin nor a screw: before it is closed, stick boards and leaves together there with removable double-sided tape in the waste, so that no leaf can slip.</source>
    <translation>Einige Teile von Stapel {stacks} haben weder für einen Stift noch für eine Schraube Platz: bevor er geschlossen wird, Decklagen und Blätter dort im Verschnitt mit lösbarem doppelseitigem Band verkleben, damit kein Blatt rutschen kann.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Spare leaves are cut like the others and kept: a piece that breaks at the press or the trimming has its neighbour in the sequence.</source>
    <translation>Reserveblätter werden wie die anderen geschnitten und aufgehoben: ein Teil, das in der Presse oder beim Besäumen bricht, hat seinen Nachbarn in der Messerfolge.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Spare leaves are cut with the others and kept: a piece that breaks at the press or the trimming has its neighbour in the sequence.</source>
    <translation>Reserveblätter werden mit den anderen geschnitten und aufgehoben: ein Teil, das in der Presse oder beim Besäumen bricht, hat seinen Nachbarn in der Messerfolge.</translation>
   </message>
@@ -1799,12 +1809,12 @@
    <translation>Reserve darunter: {spares}, Vorderseite oben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Spread, lay the face on its marks, caul and film on it.</source>
    <translation>Auftragen, das Furnier auf seine Zeichen legen, Folie und Zulage darauf.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Spread, lay the face on its marks, set the pins in the oversize, caul and film on it.</source>
    <translation>Auftragen, das Furnier auf seine Zeichen legen, die Stifte ins Übermaß setzen, Folie und Zulage darauf.</translation>
   </message>
@@ -1854,7 +1864,7 @@
    <translation>SPITZE</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Take tape and chalk off the glue side; vacuum both.</source>
    <translation>Band und Kreide von der Leimseite nehmen; beide absaugen.</translation>
   </message>
@@ -1864,12 +1874,12 @@
    <translation>{offsets} am Rand wegnehmen, an der Spitze nichts, von beiden Teilen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Tape of any kind, on the glue side: comes off before glue; no adhesive bonds through it: a strip left there lets go and shows as a ridge.</source>
    <translation>Band jeder Art, auf der Leimseite: kommt vor dem Leimen weg; kein Klebstoff bindet hindurch: ein vergessener Streifen löst sich und zeichnet sich als Grat ab.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Tape the middle of the seam first, then outwards.</source>
    <translation>Zuerst die Mitte der Fuge kleben, dann nach außen.</translation>
   </message>
@@ -1894,12 +1904,12 @@
    <translation>Bis zum ganzen Ring kleben; vor dem Leimen trocken auslegen, messen, und die letzte Fuge an ihren beiden Teilen gleich fügen: im Mittel {lost} am Rand, zur Spitze auf nichts auslaufend.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Taped face down: this plan is the mirror image of the top, seen from its back, and each piece shows the side that is glued. Tape on that side only holds for the moment; turn the whole over, gum-tape the show face, and take every strip off the glue side before glue.</source>
    <translation>Mit der Sichtseite nach unten geklebt: dieser Plan ist das Spiegelbild der Platte, von hinten gesehen, und jedes Teil zeigt die Leimseite. Band auf dieser Seite hält nur für den Augenblick; das Ganze wenden, die Sichtseite mit Fugenpapier kleben, und vor dem Leimen jeden Streifen von der Leimseite nehmen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Taped face up: the plan is seen from the show face.</source>
    <translation>Mit der Sichtseite nach oben geklebt: der Plan ist von der Sichtseite gesehen.</translation>
   </message>
@@ -1914,42 +1924,42 @@
    <translation>Klebeplan, Sichtseite unten (gespiegelt)</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of piece {numbers}</source>
    <translation>Schablone von Teil {numbers}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of pieces {numbers}</source>
    <translation>Schablone der Teile {numbers}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut</source>
    <translation>Schablone des Zuschnitts</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut {number} of {count}</source>
    <translation>Schablone des Zuschnitts {number} von {count}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut {number} of {count}, stack {stack}</source>
    <translation>Schablone des Zuschnitts {number} von {count}, Stapel {stack}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut {number} of {count}, stacks {stack}</source>
    <translation>Schablone des Zuschnitts {number} von {count}, Stapel {stack}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut, stack {stack}</source>
    <translation>Schablone des Zuschnitts, Stapel {stack}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut, stacks {stack}</source>
    <translation>Schablone des Zuschnitts, Stapel {stack}</translation>
   </message>
@@ -1989,12 +1999,12 @@
    <translation>Das ist weniger sicher als die {error}, mit denen gerechnet wurde: nehmen Sie eine Anreißlänge von {base} oder mehr, oder lassen Sie den Probeschnitt entscheiden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>That is not enough for this adhesive: take a press with plates, or an adhesive whose sheet allows less.</source>
    <translation>Das genügt für diesen Klebstoff nicht: nehmen Sie eine Presse mit Platten, oder einen Klebstoff, dessen Merkblatt weniger erlaubt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>That is not enough: the press gives {most} on this panel at most. Take another press, or an adhesive whose sheet allows less.</source>
    <translation>Das genügt nicht: die Presse gibt auf diese Platte höchstens {most}. Nehmen Sie eine andere Presse, oder einen Klebstoff, dessen Merkblatt weniger erlaubt.</translation>
   </message>
@@ -2009,17 +2019,17 @@
    <translation>Diese Zugabe kostet: Fugen am Rand bis zu {shift} neben ihrem Platz (am meisten am Ende von Teil {piece}), {lost} Textur am Rand auf jeder Seite einer gefügten Fuge, {share} % der Fläche der Platte, und jeden Keil am Rand {wider} breiter, was sein Blatt haben muss.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The air outside has {air} at {altitude:g} m (weather moves it a little): no bag presses with more, and no pump reaches all of it.</source>
    <translation>Die Außenluft hat {air} in {altitude:g} m Höhe (das Wetter ändert sie ein wenig): kein Sack presst mit mehr, und keine Pumpe erreicht alles davon.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_units.py" />
+   <location filename="veneerwb/core/shop/press/units.py" />
    <source>The altitude cannot be {value} m; give a number from -500 to {most}.</source>
    <translation>Die Höhe kann nicht {value} m sein; geben Sie eine Zahl von -500 bis {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>The angle that a seam is cut over cannot be {value}; give a number from 0 to {most}. Cut over, never under.</source>
    <translation>Der Winkel, um den eine Fuge zu groß geschnitten wird, kann nicht {value} sein; geben Sie eine Zahl von 0 bis {most}. Zu groß schneiden, nie zu klein.</translation>
   </message>
@@ -2046,7 +2056,7 @@
   <message>
    <location filename="veneerwb/core/shop/rests.py" />
    <source>The back of {count} turned leaf was not photographed: seams there may miss by {miss} mm.</source>
-   <translation>Die Rückseite von {count} gewendeten Blatt wurde nicht fotografiert: Fugen dort können sich um {miss} mm verfehlen.</translation>
+   <translation>Die Rückseite von {count} gewendetem Blatt wurde nicht fotografiert: Fugen dort können sich um {miss} mm verfehlen.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/rests.py" />
@@ -2054,7 +2064,7 @@
    <translation>Die Rückseiten von {count} gewendeten Blättern wurden nicht fotografiert: Fugen dort können sich um {miss} mm verfehlen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The bag presses with {most} at most: what its pump pulls here, or the air outside ({air} at {altitude:g} m) where that is less.</source>
    <translation>Der Sack presst höchstens mit {most}: was seine Pumpe hier zieht, oder die Außenluft ({air} in {altitude:g} m Höhe), wo das weniger ist.</translation>
   </message>
@@ -2084,7 +2094,7 @@
    <translation>Das Kreuz ist die Mitte des Furnierbilds: {cx} vom linken Ende und {cy} vom untersten Punkt der Platte.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>The cut</source>
    <translation>Der Zuschnitt</translation>
   </message>
@@ -2109,14 +2119,9 @@
    <translation>Die Kante, von der Mitte aus</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The end marked TIP goes to the middle of the top.</source>
    <translation>Das mit SPITZE bezeichnete Ende geht zur Mitte der Platte.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/shop/cost.py" />
-   <source>The extra cannot be {value}; give a share from 0 to {most}.</source>
-   <translation>Der Zuschlag kann nicht {value} sein; geben Sie einen Anteil von 0 bis {most}.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/finished.py" />
@@ -2126,10 +2131,10 @@
   <message>
    <location filename="veneerwb/core/shop/packet.py" />
    <source>The folder {folder} holds {count} packets of this layout; choose another one.</source>
-   <translation>Der Ordner {folder} enthält {count} Mappen dieser Lage; wählen Sie einen anderen.</translation>
+   <translation>Der Ordner {folder} enthält {count} Mappen dieses Legeplans; wählen Sie einen anderen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The grain runs along the arrow, which points to the leaf's upper end.</source>
    <translation>Die Faser läuft längs des Pfeils, der zum oberen Ende des Blatts zeigt.</translation>
   </message>
@@ -2139,77 +2144,77 @@
    <translation>Die Hälften sind {one} mit {first} und {two} mit {second}, jede sicher auf {sure}. Die Aussicht, dass beide 180 Grad erreichen, ist {chance}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The hydraulic gauge shows {gauge} for it, friction and springs of the rams left out.</source>
    <translation>Das Hydraulikmanometer zeigt dafür {gauge}, Reibung und Federn der Zylinder weggelassen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The joint is bent: fit it piece by piece from the middle outwards, then tape.</source>
    <translation>Die Fuge ist geknickt: Teil für Teil von der Mitte nach außen einpassen, dann kleben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>The kerf of {kerf} lies in the waste.</source>
    <translation>Die Schnittfuge von {kerf} liegt im Verschnitt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>The last joint cannot have the seam of positions {a} and {b}; it can have that of {could}.</source>
    <translation>Die letzte Fuge kann nicht die der Plätze {a} und {b} haben; möglich ist die von {could}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}, as it was asked for.</source>
    <translation>Die letzte Fuge ist die Fuge {seams}, wie verlangt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}: no other parts the face evenly.</source>
    <translation>Die letzte Fuge ist die Fuge {seams}: keine andere teilt die Fläche gleichmäßig.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}: of {count} it hides best, for of those with as many surfaces between, the colours differ most there ({here} CIEDE2000; the others {least} to {most}).</source>
-   <translation>Die letzte Fuge ist die Fuge {seams}: von {count} verdeckt sie am besten, denn unter denen mit ebenso vielen Flächen dazwischen sind die Farben dort am verschiedensten ({here} CIEDE2000; die anderen {least} bis {most}).</translation>
+   <translation>Die letzte Fuge ist die Fuge {seams}: unter {count} fällt sie am wenigsten auf, denn von denen mit ebenso vielen Flächen dazwischen sind die Farben dort am verschiedensten ({here} CIEDE2000; die anderen {least} bis {most}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}: of {count} it hides best, for there most surfaces lie between those that meet ({here} on the mean; the others {least} to {most}).</source>
-   <translation>Die letzte Fuge ist die Fuge {seams}: von {count} verdeckt sie am besten, denn dort liegen die meisten Flächen zwischen denen, die sich treffen (im Mittel {here}; die anderen {least} bis {most}).</translation>
+   <translation>Die letzte Fuge ist die Fuge {seams}: unter {count} fällt sie am wenigsten auf, denn dort liegen die meisten Flächen zwischen denen, die sich treffen (im Mittel {here}; die anderen {least} bis {most}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}: of {count} none hides it better.</source>
-   <translation>Die letzte Fuge ist die Fuge {seams}: von {count} verdeckt es keine besser.</translation>
+   <translation>Die letzte Fuge ist die Fuge {seams}: unter {count} fällt keine weniger auf.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}, as it was asked for.</source>
    <translation>Die letzte Fuge sind die Fugen {seams}, wie verlangt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}: no other parts the face evenly.</source>
    <translation>Die letzte Fuge sind die Fugen {seams}: keine andere teilt die Fläche gleichmäßig.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}: of {count} it hides best, for of those with as many surfaces between, the colours differ most there ({here} CIEDE2000; the others {least} to {most}).</source>
-   <translation>Die letzte Fuge sind die Fugen {seams}: von {count} verdecken sie am besten, denn unter denen mit ebenso vielen Flächen dazwischen sind die Farben dort am verschiedensten ({here} CIEDE2000; die anderen {least} bis {most}).</translation>
+   <translation>Die letzte Fuge sind die Fugen {seams}: unter {count} fallen sie am wenigsten auf, denn von denen mit ebenso vielen Flächen dazwischen sind die Farben dort am verschiedensten ({here} CIEDE2000; die anderen {least} bis {most}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}: of {count} it hides best, for there most surfaces lie between those that meet ({here} on the mean; the others {least} to {most}).</source>
-   <translation>Die letzte Fuge sind die Fugen {seams}: von {count} verdecken sie am besten, denn dort liegen die meisten Flächen zwischen denen, die sich treffen (im Mittel {here}; die anderen {least} bis {most}).</translation>
+   <translation>Die letzte Fuge sind die Fugen {seams}: unter {count} fallen sie am wenigsten auf, denn dort liegen die meisten Flächen zwischen denen, die sich treffen (im Mittel {here}; die anderen {least} bis {most}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}: of {count} none hides it better.</source>
-   <translation>Die letzte Fuge sind die Fugen {seams}: von {count} verdeckt es keine besser.</translation>
+   <translation>Die letzte Fuge sind die Fugen {seams}: unter {count} fällt keine weniger auf.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The leaf at each position has its number.</source>
    <translation>Das Blatt auf jedem Platz hat dessen Nummer.</translation>
   </message>
@@ -2239,19 +2244,19 @@
    <translation>Die unterste Ecke ist von der Ecke links unten des Blatts gemessen, von vorn gesehen: x quer, y längs der Faser.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The maker's sheet of the adhesive wins over all that stands here: pressure, spread, open time, time in the press, temperature, moisture of the wood.</source>
    <translation>Das Merkblatt des Klebstoffherstellers geht allem vor, was hier steht: Druck, Auftrag, offene Zeit, Zeit in der Presse, Temperatur, Holzfeuchte.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The most that the press may show was not entered: see its plate.</source>
-   <translation>Das Meiste, was die Presse zeigen darf, wurde nicht eingegeben: siehe ihr Schild.</translation>
+   <translation>Der Höchstwert, den die Presse zeigen darf, wurde nicht eingegeben: siehe ihr Schild.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>The next lift takes two new boards, with pins in the same places: these are sawn up.</source>
-   <translation>Die nächste Lage nimmt zwei neue Decklagen, Stifte an denselben Stellen: diese sind zersägt.</translation>
+   <translation>Der nächste Teilstapel braucht zwei neue Decklagen, Stifte an denselben Stellen: diese sind zersägt.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/packet.py" />
@@ -2274,12 +2279,12 @@
    <translation>Das Bild hätte {megapixels} Megapixel; nehmen Sie weniger Pixel je mm (höchstens {most} Megapixel).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>The pieces of stack {stacks} are less than {least} wide at their widest: stick board and leaves together with removable double-sided tape in the waste, and clamp on a bridge that bears on both sides of the blade's line.</source>
    <translation>Die Teile von Stapel {stacks} sind an der breitesten Stelle weniger als {least} breit: Decklage und Blätter im Verschnitt mit lösbarem doppelseitigem Band verkleben und eine Brücke aufspannen, die auf beiden Seiten der Schnittlinie aufliegt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>The pieces of this top leave no choice of the last joint.</source>
    <translation>Die Teile dieser Platte lassen für die letzte Fuge keine Wahl.</translation>
   </message>
@@ -2304,7 +2309,7 @@
    <translation>Die Stifte stehen im Brett unter den Blättern {apart} auseinander, {free} vom nächsten Schnitt, und mindestens {margin} innerhalb jedes Blatts und außerhalb jedes Fehlers.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_units.py" />
+   <location filename="veneerwb/core/shop/press/units.py" />
    <source>The pressure cannot be {value}; give a number from 0 to {most}.</source>
    <translation>Der Druck kann nicht {value} sein; geben Sie eine Zahl von 0 bis {most}.</translation>
   </message>
@@ -2314,7 +2319,7 @@
    <translation>Der Preis kann nicht {value} sein; geben Sie eine Zahl von 0 bis {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The rim is cut {lengths} over.</source>
    <translation>Der Rand ist um {lengths} größer geschnitten.</translation>
   </message>
@@ -2324,7 +2329,7 @@
    <translation>Der Rand endet dann {short} vor der fertigen Kante.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>The rims of positions {trimmed} are too long: cut them back to their own when the top is taped, before the press.</source>
    <translation>Die Ränder der Plätze {trimmed} sind zu lang: auf ihren eigenen zurückschneiden, wenn die Platte geklebt ist, vor der Presse.</translation>
   </message>
@@ -2334,27 +2339,27 @@
    <translation>Die Ränder von {positions} sind zu lang.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut exactly.</source>
    <translation>Die Fugenkanten sind genau geschnitten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut over, counter-clockwise: {each}.</source>
    <translation>Die Fugenkanten sind größer geschnitten, gegen den Uhrzeiger: {each}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut {angle} over in all: the tip has {cut_angle} for {angle_2}. True the halves.</source>
    <translation>Die Fugenkanten sind im Ganzen um {angle} größer geschnitten: die Spitze hat {cut_angle} für {angle_2}. Die Hälften fügen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut {over} over, parallel.</source>
    <translation>Die Fugenkanten sind um {over} größer geschnitten, gleichlaufend.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut {over} over, parallel: the tip lies {shift} further out.</source>
    <translation>Die Fugenkanten sind um {over} größer geschnitten, gleichlaufend: die Spitze liegt {shift} weiter außen.</translation>
   </message>
@@ -2379,7 +2384,7 @@
    <translation>Die Spitze ist von der Ecke links unten des Blatts gemessen, von vorn gesehen: x quer, y längs der Faser.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The tips must lie on it.</source>
    <translation>Die Spitzen müssen darauf liegen.</translation>
   </message>
@@ -2389,7 +2394,7 @@
    <translation>Das Werkzeug steht senkrecht: von Neigung ist nichts gesagt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_piles.py" />
+   <location filename="veneerwb/core/shop/cutting/piles.py" />
    <source>The tops come from several bundles, which do not lie in one stack; plan each bundle's cuts by itself.</source>
    <translation>Die Platten kommen aus mehreren Paketen, die nicht in einem Stapel liegen; planen Sie die Schnitte jedes Pakets für sich.</translation>
   </message>
@@ -2399,27 +2404,27 @@
    <translation>Die zwei Löcher jedes Blatts sind {apart} auseinander: messen Sie das nach, bevor Sie stechen. Jedes Blatt mit der Vorderseite oben messen und stechen, auch die, die gewendet werden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_places.py" />
+   <location filename="veneerwb/core/shop/pinning/places.py" />
    <source>The usable areas of the leaves in stack {stack} do not lie over each other; see how they are registered.</source>
    <translation>Die nutzbaren Flächen der Blätter in Stapel {stack} liegen nicht übereinander; sehen Sie nach, wie sie ausgerichtet sind.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The vacuum gauge shows {gauge} below the air, or more, before the time in the press begins.</source>
    <translation>Das Vakuummeter zeigt {gauge} unter der Luft, oder mehr, bevor die Zeit in der Presse beginnt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>The width that a seam is cut over cannot be {value}; give a number from 0 to {most}. Cut over, never under.</source>
    <translation>Die Breite, um die eine Fuge zu groß geschnitten wird, kann nicht {value} sein; geben Sie eine Zahl von 0 bis {most}. Zu groß schneiden, nie zu klein.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>There are {count} stacks: leaves of one are never laid in another.</source>
    <translation>Es sind {count} Stapel: Blätter des einen werden nie in einen anderen gelegt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_piles.py" />
+   <location filename="veneerwb/core/shop/cutting/piles.py" />
    <source>There is nothing to cut; lay a match first.</source>
    <translation>Es gibt nichts zu schneiden; legen Sie zuerst ein Furnierbild.</translation>
   </message>
@@ -2429,7 +2434,7 @@
    <translation>Es gibt nichts in die Mappe zu schreiben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>These edges run over several pieces: true each along a straightedge first.</source>
    <translation>Diese Kanten laufen über mehrere Teile: jede zuerst am Lineal fügen.</translation>
   </message>
@@ -2499,7 +2504,7 @@
    <translation>Spitze {angle}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Title</source>
    <translation>Titel</translation>
   </message>
@@ -2559,7 +2564,7 @@
    <translation>Zu lang für einen Streifen auf diesem Papier, nur nach Zahlen: {names}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Top</source>
    <translation>Platte</translation>
   </message>
@@ -2579,12 +2584,12 @@
    <translation>Oben beschneiden, auf {sheet} legen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Trim to the line in light passes, with the grain running off the edge; at each wedge it runs another way.</source>
    <translation>In leichten Zügen auf die Linie besäumen, die Faser zur Kante hin auslaufend; an jedem Keil läuft sie anders.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>True both edges of {step} along a straightedge and prove the corner with a square, a right angle at the tip.</source>
    <translation>Beide Kanten von {step} am Lineal fügen und die Ecke mit dem Winkel prüfen, ein rechter Winkel an der Spitze.</translation>
   </message>
@@ -2594,12 +2599,12 @@
    <translation>Jede Hälfte fügen: an jedem Ende an Spitze und Rand anzeichnen, was wegkommt, rechtwinklig zur Kante des Teils, und gerade von Zeichen zu Zeichen schneiden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Truing takes a knife along a straightedge: hold that down on its whole length, keep fingers behind it, cut away from the body in several light strokes. Follow local rules.</source>
    <translation>Zum Fügen geht ein Messer am Lineal: dieses auf ganzer Länge niederhalten, Finger dahinter, vom Körper weg in mehreren leichten Zügen schneiden. Örtliche Regeln befolgen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Truing takes figure from both its sides: that shows least where the figure is broken already, most where two leaves mirror each other.</source>
    <translation>Fügen nimmt Textur von beiden Seiten: das fällt am wenigsten auf, wo die Textur schon unterbrochen ist, am meisten, wo zwei Blätter sich spiegeln.</translation>
   </message>
@@ -2609,12 +2614,12 @@
    <translation>Das Fügen nähme {trim} Grad, und das Teil auf Platz {at} hat {angle}; fügen Sie nach Vierteln, oder schneiden Sie neu, näher an {true} Grad.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Turned over when laid: {which}.</source>
    <translation>Beim Legen gewendet: {which}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Two cuts on the leaves of stack {stack} lie {gap} mm apart, and the blade takes {kerf} mm; move them further apart.</source>
    <translation>Zwei Zuschnitte auf den Blättern von Stapel {stack} liegen {gap} mm auseinander, und die Klinge nimmt {kerf} mm; rücken Sie sie weiter auseinander.</translation>
   </message>
@@ -2629,7 +2634,7 @@
    <translation>Zwei Wege, von vorn gesehen: zwei Bogen, ihre Radien die Abstände von a und von b; oder längs der Linie von a nach b, dann rechtwinklig, nach links oder rechts mit a hinten und b vorn. Beide müssen sich treffen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/plan_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Underlined: the leaf is turned over, its back is shown.</source>
    <translation>Unterstrichen: das Blatt ist gewendet, seine Rückseite ist zu sehen.</translation>
   </message>
@@ -2639,12 +2644,12 @@
    <translation>Unterstrichen: das Blatt liegt mit der Rückseite oben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Use soft white chalk, no crayon, ink or wax. All chalk comes off before glue: brush and wipe it from the glue side when the taped top is checked, before glue is mixed; neither tape nor glue holds on chalk.</source>
    <translation>Weiche weiße Kreide nehmen, kein Wachs, keine Tinte. Alle Kreide kommt vor dem Leimen weg: von der Leimseite bürsten und wischen, wenn die geklebte Platte geprüft wird, bevor Leim angerührt wird; weder Fugenpapier noch Leim hält auf Kreide.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Use soft white chalk, no crayon, ink or wax. All chalk comes off before glue: brush and wipe it from the show side before tape goes over it, and see that none has come through to the glue side.</source>
    <translation>Weiche weiße Kreide nehmen, kein Wachs, keine Tinte. Alle Kreide kommt vor dem Leimen weg: von der Sichtseite bürsten und wischen, bevor Fugenpapier darüber kommt, und nachsehen, dass nichts auf die Leimseite durchkam.</translation>
   </message>
@@ -2659,7 +2664,7 @@
    <translation>Nur das Furnier: Klebstoff, Gegenfurnier, Träger, Zeit und die Gefahr eines verdorbenen Schnitts sind nicht darin.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Ways</source>
    <translation>Keile</translation>
   </message>
@@ -2674,12 +2679,12 @@
    <translation>Keil {letter}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Wedge {letter}, scale {scale}</source>
    <translation>Keil {letter}, Maßstab {scale}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Wedge, scale {scale}</source>
    <translation>Keil, Maßstab {scale}</translation>
   </message>
@@ -2704,7 +2709,7 @@
    <translation>Was angeschrieben wird</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_places.py" />
+   <location filename="veneerwb/core/shop/pinning/places.py" />
    <source>What is cut from stack {stack} does not lie on its leaves; move the cut.</source>
    <translation>Der Zuschnitt aus Stapel {stack} liegt nicht auf seinen Blättern; verschieben Sie ihn.</translation>
   </message>
@@ -2724,17 +2729,17 @@
    <translation>Wo ein Teil zu klein ist, steht seine Nummer außerhalb.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>Where holes are measured from a leaf's corners, they are the corners of its outline on the photograph: see that the real leaf still has them, uncut since it was photographed. Paper marks do better.</source>
    <translation>Wo Löcher von den Ecken eines Blatts gemessen werden, sind es die Ecken seines Umrisses auf dem Foto: nachsehen, dass das wirkliche Blatt sie noch hat, unbeschnitten seit dem Fotografieren. Papiermarken taugen besser.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Where leaves reach more than {around} beyond the cuts and are in the way, cut them off there; keep what comes off, with its leaf's number.</source>
    <translation>Wo Blätter mehr als {around} über die Schnitte hinausreichen und im Weg sind, dort abschneiden; was abfällt, mit der Nummer seines Blatts aufheben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Where the edges overlap, cut through both along a straightedge from the tip to the rim; where they gape, nothing is left to true off: cut one of the two anew, wider by the gap. Tape it last.</source>
    <translation>Wo die Kanten überlappen, von der Spitze zum Rand am Lineal durch beide schneiden; wo sie klaffen, ist nichts mehr wegzufügen: eines der beiden neu schneiden, um den Spalt breiter. Zuletzt kleben.</translation>
   </message>
@@ -2771,17 +2776,17 @@
   <message>
    <location filename="veneerwb/core/shop/closing/over.py" />
    <source>With errors like these no over that can be cut is sure to true {ways} wedges; make a better template, or cut fewer ways.</source>
-   <translation>Bei solchen Fehlern reicht kein schneidbares Zuviel sicher aus, um {ways} Keile zu fügen; machen Sie eine bessere Schablone, oder schneiden Sie weniger Keile.</translation>
+   <translation>Bei solchen Fehlern genügt keine schneidbare Zugabe sicher, um {ways} Keile zu fügen; machen Sie eine bessere Schablone, oder schneiden Sie weniger Keile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Write with a light hand: chalk scores soft wood, and what is pressed in shows.</source>
    <translation>Mit leichter Hand schreiben: Kreide ritzt weiches Holz, und Eingedrücktes zeichnet sich ab.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/press.py" />
    <source>Yes: it goes in, {spare} to spare.</source>
-   <translation>Ja: es geht hinein, {spare} bleiben.</translation>
+   <translation>Ja: es geht hinein, {spare} bleiben übrig.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/cost.py" />
@@ -2814,7 +2819,7 @@
    <translation>ein gewählter Punkt auf {error}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>a screw through both boards</source>
    <translation>eine Schraube durch beide Decklagen</translation>
   </message>
@@ -2834,12 +2839,12 @@
    <translation>quer zu x</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/offcuts.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>across x along</source>
    <translation>quer x längs</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>all</source>
    <translation>alle</translation>
   </message>
@@ -2874,7 +2879,7 @@
    <translation>längs x</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>altitude</source>
    <translation>Meereshöhe</translation>
   </message>
@@ -2884,7 +2889,7 @@
    <translation>Winkel</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>angle over</source>
    <translation>Winkelzugabe</translation>
   </message>
@@ -2929,12 +2934,12 @@
    <translation>Achse am Rand</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>bag length</source>
    <translation>Länge des Sacks</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>bag width</source>
    <translation>Breite des Sacks</translation>
   </message>
@@ -2949,7 +2954,7 @@
    <translation>Anreißlänge</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/wedge_figure.py" />
+   <location filename="veneerwb/core/shop/one_sheet/figures.py" />
    <source>base {length}</source>
    <translation>Anreißlänge {length}</translation>
   </message>
@@ -2969,7 +2974,7 @@
    <translation>Rohteil längs der Faser mm</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>blank size</source>
    <translation>Rohmaß</translation>
   </message>
@@ -2979,7 +2984,7 @@
    <translation>Rohteile wie geklebt, mit Übermaß</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/offcuts.py" />
+   <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>border strips</source>
    <translation>Friesstreifen</translation>
   </message>
@@ -2989,12 +2994,12 @@
    <translation>beide Hälften erreichen 180 Grad</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>both rings</source>
    <translation>beide Ringe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>both runs</source>
    <translation>beide Züge</translation>
   </message>
@@ -3009,12 +3014,12 @@
    <translation>gekauft: {count} Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>broken line: finished edge</source>
    <translation>gestrichelt: fertige Kante</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>broken line: finished edges of the pieces, each of which has a template of its own</source>
    <translation>gestrichelt: fertige Kanten der Teile, von denen jedes seine eigene Schablone hat</translation>
   </message>
@@ -3034,7 +3039,7 @@
    <translation>taugt für</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>centre joint</source>
    <translation>Mittelfuge</translation>
   </message>
@@ -3044,12 +3049,12 @@
    <translation>Sehne</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>chord {length}</source>
    <translation>Sehne {length}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>circles: holes for the pins</source>
    <translation>Kreise: Löcher für die Stifte</translation>
   </message>
@@ -3059,7 +3064,7 @@
    <translation>Sicherheit</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>core's oversize</source>
    <translation>Übermaß des Trägers</translation>
   </message>
@@ -3094,7 +3099,7 @@
    <translation>gegen den Uhrzeiger, das innere Feld zuerst</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>cross joint</source>
    <translation>Querfuge</translation>
   </message>
@@ -3134,22 +3139,22 @@
    <translation>geschnitten: Rohteile mit Übermaß</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>cypress, bald</source>
    <translation>Sumpfzypresse</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>dash and dot: the axis</source>
    <translation>Strichpunkt: die Achse</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>dash and dot: the axis and the tool's middle</source>
    <translation>Strichpunkt: die Achse und die Werkzeugmitte</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>dash and dot: the tool's middle</source>
    <translation>Strichpunkt: die Werkzeugmitte</translation>
   </message>
@@ -3159,7 +3164,7 @@
    <translation>Durchmesser vor</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>diameter of a ram</source>
    <translation>Durchmesser eines Kolbens</translation>
   </message>
@@ -3174,14 +3179,14 @@
    <translation>Abstand von der Spitze</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>distance of pins from a cut</source>
    <translation>Abstand der Stifte von einem Schnitt</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>down</source>
-   <translation>abwärts</translation>
+   <translation>unten</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/shown.py" />
@@ -3219,14 +3224,9 @@
    <translation>vergrößert</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>exactly</source>
    <translation>genau</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/shop/cost.py" />
-   <source>extra</source>
-   <translation>Zuschlag</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/shown.py" />
@@ -3324,7 +3324,7 @@
    <translation>Unsicherheit des Spalts</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>goncalo alves</source>
    <translation>Goncalo Alves</translation>
   </message>
@@ -3344,7 +3344,7 @@
    <translation>Hälften, ein Ende</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>height of leaves cut at once</source>
    <translation>Höhe der auf einmal geschnittenen Blätter</translation>
   </message>
@@ -3364,7 +3364,7 @@
    <translation>Löcher</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>holes for pins</source>
    <translation>Löcher für Stifte</translation>
   </message>
@@ -3376,7 +3376,7 @@
   <message>
    <location filename="veneerwb/core/shop/pages/plan_words.py" />
    <source>in one</source>
-   <translation>in einem</translation>
+   <translation>in einem Stück</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/counted.py" />
@@ -3389,7 +3389,7 @@
    <translation>in der Presse {minutes} min</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/lengths.py" />
+   <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>in, to 1/{fraction}</source>
    <translation>Zoll, bis 1/{fraction}</translation>
   </message>
@@ -3409,19 +3409,19 @@
    <translation>seine Kante zu</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>its rim</source>
    <translation>sein Rand</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>kerf</source>
    <translation>Schnittfuge</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>knife, in lifts</source>
-   <translation>Messer, in Lagen</translation>
+   <translation>Messer, in Teilstapeln</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/said_words.py" />
@@ -3429,7 +3429,7 @@
    <translation>letzte Fuge</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>last seam</source>
    <translation>letzte Fuge</translation>
   </message>
@@ -3441,7 +3441,7 @@
   <message>
    <location filename="veneerwb/core/shop/cutlist.py" />
    <source>layout</source>
-   <translation>Lage</translation>
+   <translation>Legeplan</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/cost.py" />
@@ -3474,7 +3474,7 @@
    <translation>Blatt {leaf}, {side}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>lean of the blade</source>
    <translation>Neigung der Klinge</translation>
   </message>
@@ -3489,7 +3489,7 @@
    <translation>Blätter übrig</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>left</source>
    <translation>links</translation>
   </message>
@@ -3519,7 +3519,7 @@
    <translation>übrig: {count} ganze Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>length that can be read</source>
    <translation>ablesbare Länge</translation>
   </message>
@@ -3539,12 +3539,12 @@
    <translation>Lose nach Form</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>lower left</source>
    <translation>links unten</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>lower right</source>
    <translation>rechts unten</translation>
   </message>
@@ -3579,17 +3579,17 @@
    <translation>m2</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>machine, leaf by leaf</source>
    <translation>Maschine, Blatt für Blatt</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>maple, spalted</source>
    <translation>Ahorn, gestockt</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>margin of the pins</source>
    <translation>Rand der Stifte</translation>
   </message>
@@ -3644,7 +3644,7 @@
    <translation>fertig längs der Faser mm</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>net size</source>
    <translation>Fertigmaß</translation>
   </message>
@@ -3659,7 +3659,7 @@
    <translation>nichts groß genug</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>number of rams</source>
    <translation>Zahl der Zylinder</translation>
   </message>
@@ -3729,7 +3729,7 @@
    <translation>ein Stapel</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>open time</source>
    <translation>offene Zeit</translation>
   </message>
@@ -3789,7 +3789,7 @@
    <translation>Öffnung {size}, ihre Mitte {along} unter der Mitte des Furnierbilds, nach dem Pressen geschnitten</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>openings, cut after pressing</source>
    <translation>Öffnungen, nach dem Pressen geschnitten</translation>
   </message>
@@ -3809,7 +3809,7 @@
    <translation>zu groß, Grad</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/wedge_figure.py" />
+   <location filename="veneerwb/core/shop/one_sheet/figures.py" />
    <source>oversize {length}</source>
    <translation>Übermaß {length}</translation>
   </message>
@@ -3829,17 +3829,17 @@
    <translation>Seite {page} von {count}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>pairs</source>
    <translation>Paare</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>pairs, the halves</source>
    <translation>Paare, die Hälften</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>pairs, the quarters</source>
    <translation>Paare, die Viertel</translation>
   </message>
@@ -3849,7 +3849,7 @@
    <translation>trennen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>pau ferro</source>
    <translation>Pau Ferro</translation>
   </message>
@@ -3889,12 +3889,12 @@
    <translation>Ort des Spalts</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>platen length</source>
    <translation>Länge der Pressplatte</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>platen width</source>
    <translation>Breite der Pressplatte</translation>
   </message>
@@ -3904,12 +3904,12 @@
    <translation>Punkt</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>point {number}</source>
    <translation>Punkt {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/lists.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>pos.</source>
    <translation>Pl.</translation>
   </message>
@@ -3929,7 +3929,7 @@
    <translation>Plätze laufen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>pressure</source>
    <translation>Druck</translation>
   </message>
@@ -3944,7 +3944,7 @@
    <translation>Viertel</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>reach of the boards beyond the cuts</source>
    <translation>Überstand der Decklagen über die Schnitte</translation>
   </message>
@@ -3954,7 +3954,7 @@
    <translation>Ablesung eines Anreißmaßes</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/offcuts.py" />
+   <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>repair patches</source>
    <translation>Flicken</translation>
   </message>
@@ -3964,12 +3964,12 @@
    <translation>beruht auf</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>right</source>
    <translation>rechts</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>rim {number}</source>
    <translation>Rand {number}</translation>
   </message>
@@ -3979,7 +3979,7 @@
    <translation>Rand, ab der unteren Fuge</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/wedge_figure.py" />
+   <location filename="veneerwb/core/shop/one_sheet/figures.py" />
    <source>rise {length}</source>
    <translation>Stich {length}</translation>
   </message>
@@ -3999,17 +3999,17 @@
    <translation>Reihe um Reihe von der obersten hinab, jede von links nach rechts bei aufrechter Faser</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>rows</source>
    <translation>Reihen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>runs of {count}</source>
    <translation>Züge zu {count}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>saw, in boards on a sled</source>
    <translation>Säge, in Decklagen auf einem Schlitten</translation>
   </message>
@@ -4024,7 +4024,7 @@
    <translation>Fuge</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>seam {number}</source>
    <translation>Fuge {number}</translation>
   </message>
@@ -4049,7 +4049,7 @@
    <translation>Sichtseite: {part}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>side that is chalked</source>
    <translation>Seite, die beschrieben wird</translation>
   </message>
@@ -4064,12 +4064,12 @@
    <translation>Maß wie geschnitten</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>spare {leaf}</source>
    <translation>Reserve {leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>spread</source>
    <translation>Auftrag</translation>
   </message>
@@ -4109,12 +4109,12 @@
    <translation>gerade, Faser längs der Kante</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/offcuts.py" />
+   <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>stringing and edge strips</source>
    <translation>Adern und Kantenstreifen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>strips</source>
    <translation>Streifen</translation>
   </message>
@@ -4134,22 +4134,22 @@
    <translation>abnehmen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape across the cuts</source>
    <translation>Band quer über die Schnitte</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape over the line, down to the board</source>
    <translation>Band über die Linie, bis aufs Brett</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape round the boards</source>
    <translation>Band um die Decklagen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape, film or suction under the piece</source>
    <translation>Band, Folie oder Saugen unter dem Teil</translation>
   </message>
@@ -4159,12 +4159,12 @@
    <translation>Standardabweichung der Schablone</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/offcuts.py" />
+   <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>test cuts and trials of press and finish</source>
    <translation>Probeschnitte und Proben für Presse und Oberfläche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the axis from the tip</source>
    <translation>die Achse von der Spitze</translation>
   </message>
@@ -4174,17 +4174,17 @@
    <translation>das Paket, geteilt durch {count} Platten</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the direction of the grain</source>
    <translation>die Richtung der Faser</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>the even ones</source>
    <translation>die geraden</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the finished outline</source>
    <translation>der fertige Umriss</translation>
   </message>
@@ -4194,27 +4194,27 @@
    <translation>die angebrochenen Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the line of the tool's middle</source>
    <translation>die Linie der Werkzeugmitte</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>the lower left corner</source>
    <translation>die Ecke links unten</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>the lower right corner</source>
    <translation>die Ecke rechts unten</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>the odd ones</source>
    <translation>die ungeraden</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the outline to cut</source>
    <translation>der zu schneidende Umriss</translation>
   </message>
@@ -4224,32 +4224,32 @@
    <translation>der Ring erreicht 360 Grad</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the seams of the finished outline</source>
    <translation>die Fugen des fertigen Umrisses</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>the sides not cut yet, by which it hangs in the waste</source>
    <translation>die noch nicht geschnittenen Seiten, an denen es im Verschnitt hängt</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>the sled's clamps on the upper board over the piece</source>
    <translation>die Spanner des Schlittens auf der oberen Decklage über dem Teil</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>the straightedge clamped over the piece at both ends</source>
    <translation>das Lineal, an beiden Enden über dem Teil gespannt</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>the upper left corner</source>
    <translation>die Ecke links oben</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>the upper right corner</source>
    <translation>die Ecke rechts oben</translation>
   </message>
@@ -4269,12 +4269,12 @@
    <translation>dick</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>thickness of the sandwich boards</source>
    <translation>Dicke der Decklagen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>time in the press</source>
    <translation>Zeit in der Presse</translation>
   </message>
@@ -4349,17 +4349,17 @@
    <translation>fügen nach (* empfohlen)</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>true the halves</source>
    <translation>Hälften fügen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>true the quarters</source>
    <translation>Viertel fügen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>true the rows</source>
    <translation>Reihen fügen</translation>
   </message>
@@ -4389,24 +4389,24 @@
    <translation>ungleich</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/lengths.py" />
+   <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>unit</source>
    <translation>Einheit</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_units.py" />
+   <location filename="veneerwb/core/shop/press/units.py" />
    <source>unit of pressure</source>
    <translation>Druckeinheit</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/dxf.py" />
+   <location filename="veneerwb/core/shop/templates/dxf.py" />
    <source>unit of the file</source>
    <translation>Einheit der Datei</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>up</source>
-   <translation>aufwärts</translation>
+   <translation>oben</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/shown.py" />
@@ -4419,12 +4419,12 @@
    <translation>rechts oben</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>upper left</source>
    <translation>links oben</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>upper right</source>
    <translation>rechts oben</translation>
   </message>
@@ -4464,12 +4464,12 @@
    <translation>Art zu fügen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>wedges from strips</source>
    <translation>Keile aus Streifen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>western red cedar</source>
    <translation>Riesenlebensbaum (Western Red Cedar)</translation>
   </message>
@@ -4499,17 +4499,17 @@
    <translation>ganze Blätter übrig</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>width of the tool</source>
    <translation>Breite des Werkzeugs</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>width over</source>
    <translation>Breitenzugabe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>words</source>
    <translation>Wörter</translation>
   </message>
@@ -4544,22 +4544,22 @@
    <translation>{CODE}-face-down</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{along} from {a} along the line to {b}, then {square} square to the left</source>
    <translation>{along} von {a} längs der Linie nach {b}, dann {square} rechtwinklig nach links</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{along} from {a} along the line to {b}, then {square} square to the right</source>
    <translation>{along} von {a} längs der Linie nach {b}, dann {square} rechtwinklig nach rechts</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{along} from {a} away from {b}, then {square} square to the left</source>
    <translation>{along} von {a} weg von {b}, dann {square} rechtwinklig nach links</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{along} from {a} away from {b}, then {square} square to the right</source>
    <translation>{along} von {a} weg von {b}, dann {square} rechtwinklig nach rechts</translation>
   </message>
@@ -4574,17 +4574,17 @@
    <translation>{angle} weniger täten es auch.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/lengths.py" />
+   <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>{area} sq ft</source>
    <translation>{area} Quadratfuß</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>{code}-map</source>
    <translation>{code}-map</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>{code}-words</source>
    <translation>{code}-words</translation>
   </message>
@@ -4604,12 +4604,12 @@
    <translation>{count} Decklagen, zwei davon für die Probe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>{count} kinds (lower seam, rim, upper seam): {some}.</source>
    <translation>{count} Arten (untere Fuge, Rand, obere Fuge): {some}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>{count} kinds (lower seam, rim, upper seam): {some}; {more} more, see the cut list.</source>
    <translation>{count} Arten (untere Fuge, Rand, obere Fuge): {some}; {more} weitere, siehe Zuschnittliste.</translation>
   </message>
@@ -4654,27 +4654,27 @@
    <translation>{count} Teile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} pin in the board</source>
    <translation>{count} Stift im Brett</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} pin through boards and leaves</source>
    <translation>{count} Stift durch Decklagen und Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} pins in the board</source>
    <translation>{count} Stifte im Brett</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} pins through boards and leaves</source>
    <translation>{count} Stifte durch Decklagen und Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} screws through both boards</source>
    <translation>{count} Schrauben durch beide Decklagen</translation>
   </message>
@@ -4684,17 +4684,17 @@
    <translation>{count} Fugen verfehlen ihre Ecke der Platte, um bis zu {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>{count} sheets, joined as the map shows; row A is the uppermost. Trim each at its left and upper broken lines, through the middle of the marks; lay it on its neighbours so that the halves of the marks meet the whole ones of the same number; tape. Cut out with knife and straightedge, away from the hand.</source>
    <translation>{count} Bogen, zusammengesetzt, wie die Übersicht zeigt; Reihe A ist die oberste. Jeden an der linken und oberen gestrichelten Linie beschneiden, durch die Mitte der Zeichen; auf die Nachbarn legen, so dass die Hälften der Zeichen die ganzen derselben Nummer treffen; kleben. Mit Messer und Lineal ausschneiden, von der Hand weg.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_piles.py" />
+   <location filename="veneerwb/core/shop/cutting/piles.py" />
    <source>{count} spare leaves are to lie in the stack, and {free} are left over; take fewer spares.</source>
    <translation>{count} Reserveblätter sollen im Stapel liegen, und {free} bleiben übrig; nehmen Sie weniger Reserve.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>{count} ways</source>
    <translation>{count} Keile</translation>
   </message>
@@ -4714,14 +4714,14 @@
    <translation>{first} bis {last}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>{first}; {second}; and so on to {last}</source>
    <translation>{first}; {second}; und so weiter bis {last}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>{high} of leaves is more than the {most} that are cut at once, so they are cut in {lifts} lifts.</source>
-   <translation>{high} Blätter sind mehr als die {most}, die auf einmal geschnitten werden, also in {lifts} Lagen.</translation>
+   <translation>{high} Blätter sind mehr als die {most}, die auf einmal geschnitten werden, also in {lifts} Teilstapeln.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/pinning.py" />
@@ -4739,7 +4739,7 @@
    <translation>{length}, genau {exact},</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>{name} at {positions}: {lower}, {rim}, {upper}</source>
    <translation>{name} auf {positions}: {lower}, {rim}, {upper}</translation>
   </message>
@@ -4754,7 +4754,7 @@
    <translation>{name} von der Seite, nicht maßstäblich</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>{name}, revision {revision}</source>
    <translation>{name}, Stand {revision}</translation>
   </message>
@@ -4764,12 +4764,12 @@
    <translation>{name}, Maßstab {scale}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{near} from {a} and {far} from {b}, left of the line from {a} to {b}</source>
    <translation>{near} von {a} und {far} von {b}, links der Linie von {a} nach {b}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{near} from {a} and {far} from {b}, right of the line from {a} to {b}</source>
    <translation>{near} von {a} und {far} von {b}, rechts der Linie von {a} nach {b}</translation>
   </message>
@@ -4784,32 +4784,32 @@
    <translation>{per_leaf} Platten werden aus jedem Blatt geschnitten, hintereinander längs der Faser, {ROOM} auseinander.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>{place} (leaf {leaf})</source>
    <translation>{place} (Blatt {leaf})</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{positions} of top {top}</source>
    <translation>{positions} von Platte {top}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>{position} B</source>
-   <translation>{position} B</translation>
+   <translation>{position} R</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>{position} F</source>
-   <translation>{position} F</translation>
+   <translation>{position} V</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{side} ({nth} of {count})</source>
    <translation>{side} ({nth} von {count})</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{side} of cut {number}</source>
    <translation>{side} von Zuschnitt {number}</translation>
   </message>
@@ -4874,22 +4874,22 @@
    <translation>{way}, von der Sichtseite gesehen</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>{what} cannot be cut so much over: its outline would cross itself; give less.</source>
    <translation>{what} lässt sich nicht so viel größer schneiden: der Umriss kreuzte sich selbst; geben Sie weniger.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>{what} does not run to the point where the pieces meet, so that no angle can be added there; give a width that its seams are cut over by.</source>
    <translation>{what} läuft nicht bis zu dem Punkt, in dem die Teile sich treffen, also lässt sich dort kein Winkel zugeben; geben Sie eine Breite, um die die Fugen größer geschnitten werden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>{what} has a curved seam that cannot be moved out by {width} mm; give less.</source>
    <translation>{what} hat eine gebogene Fuge, die sich nicht um {width} mm nach außen rücken lässt; geben Sie weniger.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>{what} has {count} seam edges and {given} overs are given; give one for all, or one for each seam edge, counter-clockwise.</source>
    <translation>{what} hat {count} Fugenkanten, und {given} Zugaben sind gegeben; geben Sie eine für alle, oder für jede Fugenkante eine, gegen den Uhrzeiger.</translation>
   </message>

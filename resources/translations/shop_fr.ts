@@ -14,7 +14,7 @@
    <translation>1 à 2 : {apart}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>100 mm in both directions</source>
    <translation>100 mm dans les deux sens</translation>
   </message>
@@ -49,7 +49,7 @@
    <translation>Une partie trop petite est dressée de {lost} au-delà de sa pointe, qui part avec la chute : les pointes ne se rejoignent plus, leur dessin se trouve écarté de {moved}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>A press, its hydraulics and a vacuum vessel hold energy: work only with what is rated for it and tested, never beyond its plate or its gauge's red mark, hands clear while it closes. A rigid vacuum vessel can collapse, a hose can burst. Follow local rules for pressure equipment, and leave repair to those who hold the licence.</source>
    <translation>Presse, hydraulique et réservoir à vide retiennent de l'énergie : ne travailler qu'avec ce qui est prévu pour cela et éprouvé, jamais au-delà de la plaque ou du trait rouge du manomètre, mains hors de portée à la fermeture. Un réservoir à vide rigide peut s'écraser, un tuyau éclater. Suivre les règles locales des appareils à pression, et laisser les réparations à ceux qui sont habilités.</translation>
   </message>
@@ -59,7 +59,7 @@
    <translation>Une couronne de {ways} pièces demande {ways} angles ; ceux-ci sont {count}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>A seam is cut over by an angle or by a width, not by both; give 0 for one of them.</source>
    <translation>Un joint est coupé plus large d'un angle ou d'une largeur, pas des deux ; donnez 0 pour l'un.</translation>
   </message>
@@ -74,9 +74,19 @@
    <translation>Un plateau prend {count} feuilles qui se suivent dans la grume, et de chacune {size} ; une marge de {margin} tout autour est dans la taille minimale.</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/drawing/paper.py" />
+   <source>A4 upright</source>
+   <translation>A4 debout</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/pages/stack.py" />
    <source>A: {a}, B: {b} of leaf {leaf}, as it was outlined; mark them before anything is trimmed off.</source>
    <translation>A : {a}, B : {b} de la feuille {leaf}, telle que tracée ; les marquer avant de rogner quoi que ce soit.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/drawing/paper.py" />
+   <source>ANSI A upright</source>
+   <translation>ANSI A debout</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/press.py" />
@@ -94,7 +104,7 @@
    <translation>Colles et finitions : la fiche du fabricant dit de quoi protéger mains, peau, yeux et poumons, à quelle température et combien de temps ; elle passe avant tout papier de notre part.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Adhesives: read label and safety sheet, ventilate, wear gloves and glasses. Urea, phenol and melamine resins give off formaldehyde, more so in heat; limits in air are 0.75 ppm over 8 h and 2 ppm over 15 min (29 CFR 1910.1048; check the current text). Isocyanates sensitise.</source>
    <translation>Colles : lire étiquette et fiche de sécurité, ventiler, porter gants et lunettes. Les résines urée, phénol et mélamine dégagent du formaldéhyde, plus à chaud ; les limites dans l'air sont 0.75 ppm sur 8 h et 2 ppm sur 15 min (29 CFR 1910.1048 ; vérifier le texte actuel). Les isocyanates sensibilisent.</translation>
   </message>
@@ -129,7 +139,7 @@
    <translation>Toutes les pointes se rejoignent encore en un point.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/lengths.py" />
+   <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>An inch cannot be parted into {value!r:.40} here; choose one of: {allowed}.</source>
    <translation>Un pouce ne peut pas être partagé ici en {value!r:.40} ; choisissez parmi : {allowed}.</translation>
   </message>
@@ -139,7 +149,7 @@
    <translation>Un nombre impair de pièces n'a pas de diamètre droit : seul le dernier joint peut être dressé, de ses deux pièces pareillement.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Approved by</source>
    <translation>Approuvé par</translation>
   </message>
@@ -159,7 +169,7 @@
    <translation>Coupé, le pourtour est {over} plus loin et l'axe long de {axis}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>As cut, seen from the face of the leaf.</source>
    <translation>Telle que coupée, vue de la face de la feuille.</translation>
   </message>
@@ -184,12 +194,12 @@
    <translation>Tel qu'assemblé, écarté, l'écart grossi {factor} fois ; gris : l'écart</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>As trimmed, seen from the face of the leaf.</source>
    <translation>Telle que rognée, vue de la face de la feuille.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/tiles.py" />
+   <location filename="veneerwb/core/shop/templates/tiles.py" />
    <source>At 1:1 this template takes {count} sheets of {paper}; the most is {most}: take larger paper.</source>
    <translation>À 1:1 ce gabarit prend {count} planches de {paper} ; le plus est {most} : prenez un papier plus grand.</translation>
   </message>
@@ -219,22 +229,22 @@
    <translation>Axes qui suivent un joint : {along}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>BACK UP</source>
    <translation>DOS DESSUS</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Before a leaf is pinned, chalk on it, inside the outline near the rim: position, F or B for the side that will show, and an arrow towards the tip. The number at the leaf's end goes with the waste.</source>
-   <translation>Avant de pionner une feuille, y marquer à la craie, dans le contour près du pourtour : position, F ou B pour le côté qui se verra, et une flèche vers la pointe. Le numéro au bout de la feuille part avec la chute.</translation>
+   <translation>Avant de pionner une feuille, y marquer à la craie, dans le contour près du pourtour : position, F (face) ou D (dos) pour le côté qui se verra, et une flèche vers la pointe. Le numéro au bout de la feuille part avec la chute.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Before a leaf is pinned, chalk on it, inside the outline near the rim: position, F or B for the side that will show, and an arrow up the grain, to the leaf's upper end. The number at the leaf's end goes with the waste.</source>
-   <translation>Avant de pionner une feuille, y marquer à la craie, dans le contour près du pourtour : position, F ou B pour le côté qui se verra, et une flèche dans le sens du fil, vers le bout haut de la feuille. Le numéro au bout de la feuille part avec la chute.</translation>
+   <translation>Avant de pionner une feuille, y marquer à la craie, dans le contour près du pourtour : position, F (face) ou D (dos) pour le côté qui se verra, et une flèche dans le sens du fil, vers le bout haut de la feuille. Le numéro au bout de la feuille part avec la chute.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Before each piece of tape look at the side up and at the tip, and at the figure across the seam.</source>
    <translation>Avant chaque morceau de papier, regarder le côté dessus et la pointe, et le dessin à travers le joint.</translation>
   </message>
@@ -249,7 +259,7 @@
    <translation>Avant de couper, comparez l'indice du cartouche à celui du modèle : un papier d'un autre indice est périmé.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Before you cut, compare the revision mark with the model's: paper with another mark is stale.</source>
    <translation>Avant de couper, comparez l'indice à celui du modèle : un papier d'un autre indice est périmé.</translation>
   </message>
@@ -264,17 +274,17 @@
    <translation>Nomenclature</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Bring the trued edges together tip to tip, tape the middle first, then outwards.</source>
    <translation>Joindre les bords dressés pointe à pointe, mettre le papier au milieu d'abord, puis vers l'extérieur.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Bring the trued edges together, tape the middle first, then outwards.</source>
    <translation>Joindre les bords dressés, mettre le papier au milieu d'abord, puis vers l'extérieur.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Bundle</source>
    <translation>Liasse</translation>
   </message>
@@ -289,7 +299,7 @@
    <translation>Par les seules erreurs de ses trous la coupe est décalée jusqu'à {at_cut} (moyenne quadratique, feuille {leaf}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Carry the pieces on a board, flat: tips are thin and break.</source>
    <translation>Porter les pièces à plat sur une planche : les pointes sont minces et cassent.</translation>
   </message>
@@ -314,17 +324,17 @@
    <translation>Centre, axes et pions</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Chalk and pencil, on the glue side and the show face: come off before glue; they stain, and weaken the bond.</source>
    <translation>Craie et crayon, sur la face de collage et le parement : s'enlèvent avant la colle ; ils tachent, et affaiblissent le collage.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Chalk marks guide the taping; they come off before glue.</source>
    <translation>Les marques à la craie guident l'assemblage ; elles s'enlèvent avant la colle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Chalk number, side and arrow on each leaf inside the outline, as the marking sheet shows.</source>
    <translation>Marquer à la craie numéro, côté et flèche sur chaque feuille dans le contour, comme la planche de marquage le montre.</translation>
   </message>
@@ -334,57 +344,57 @@
    <translation>Marquer à la craie numéro, côté et pointe dans chaque pièce avant de la couper : le bout de la feuille part avec la chute. La craie s'enlève avant la colle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the back of leaves {backs}: the side that will be glued, so that the show side stays clean.</source>
    <translation>Marquer sur le dos des feuilles {backs} : le côté qui sera collé, pour que le parement reste propre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the back of leaves {backs}: the side that will show, so that the marks are read while the top is laid out.</source>
    <translation>Marquer sur le dos des feuilles {backs} : le côté qui se verra, pour que les marques se lisent pendant que le plateau est posé.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the face of leaves {faces} and on the back of leaves {backs}: the side that will be glued, so that the show side stays clean.</source>
    <translation>Marquer sur la face des feuilles {faces} et sur le dos des feuilles {backs} : le côté qui sera collé, pour que le parement reste propre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the face of leaves {faces} and on the back of leaves {backs}: the side that will show, so that the marks are read while the top is laid out.</source>
    <translation>Marquer sur la face des feuilles {faces} et sur le dos des feuilles {backs} : le côté qui se verra, pour que les marques se lisent pendant que le plateau est posé.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the face of leaves {faces}: the side that will be glued, so that the show side stays clean.</source>
    <translation>Marquer sur la face des feuilles {faces} : le côté qui sera collé, pour que le parement reste propre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Chalk on the face of leaves {faces}: the side that will show, so that the marks are read while the top is laid out.</source>
    <translation>Marquer sur la face des feuilles {faces} : le côté qui se verra, pour que les marques se lisent pendant que le plateau est posé.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Check the scale before use: both bars measure 100 mm (3.937 in). Fit to page shrinks a sheet.</source>
    <translation>Vérifier l'échelle avant usage : les deux barres mesurent 100 mm (3.937 pouces). Ajuster à la page rétrécit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Clamp the straightedge, then take the hands away from the line before the knife.</source>
    <translation>Serrer la règle, puis ôter les mains du trait avant le couteau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Clamp the work, cut away from the hand and keep out of the blade's line; dust is caught where it is made. Local codes and the makers' sheets come first.</source>
    <translation>Serrer l'ouvrage, couper loin de la main et rester hors de la ligne de la lame ; la poussière est prise là où elle se fait. Les codes locaux et les fiches des fabricants passent d'abord.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Close from the centre outwards to the pressure; look at the gauge again as glue flows.</source>
    <translation>Fermer du centre vers l'extérieur jusqu'à la pression ; regarder encore le manomètre quand la colle flue.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Close the bag, pump, listen for leaks, and watch that the face stays on its marks.</source>
    <translation>Fermer le sac, pomper, écouter les fuites, et veiller à ce que le parement reste sur ses marques.</translation>
   </message>
@@ -409,12 +419,12 @@
    <translation>Coût</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Created by</source>
    <translation>Créé par</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/dxf.py" />
+   <location filename="veneerwb/core/shop/templates/dxf.py" />
    <source>Curves that are neither straight nor round are arcs within {tolerance:.4f} mm of them.</source>
    <translation>Les courbes ni droites ni rondes sont des arcs à {tolerance:.4f} mm près.</translation>
   </message>
@@ -424,17 +434,17 @@
    <translation>Couper une pièce d'essai au gabarit et la reporter autant de fois qu'il y a de secteurs avant de couper la pile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut a trial leaf of plain veneer by the steps below and measure it: what it is smaller all round than the template, the tool has taken inside the line.</source>
    <translation>Couper une feuille d'essai de placage uni selon les étapes ci-dessous et la mesurer : ce dont elle est plus petite tout autour que le gabarit, l'outil l'a pris en dedans du trait.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut a trial stack of plain veneer, as high as a lift, by the steps below, in boards of its own. Lay its top and bottom pieces on each other: they show kerf and lean.</source>
    <translation>Couper une pile d'essai de placage uni, haute d'un paquet, selon les étapes ci-dessous, dans ses propres planches. Poser ses pièces du haut et du bas l'une sur l'autre : elles montrent trait et inclinaison.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut a trial stack of plain veneer, as high as a lift, by the steps below. Lay its top and bottom pieces on each other: they show kerf and lean.</source>
    <translation>Couper une pile d'essai de placage uni, haute d'un paquet, selon les étapes ci-dessous. Poser ses pièces du haut et du bas l'une sur l'autre : elles montrent trait et inclinaison.</translation>
   </message>
@@ -489,7 +499,7 @@
    <translation>Liste de débit</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>Cut list, sizes of the pieces in mm</source>
    <translation>Liste de débit, cotes des pièces en mm</translation>
   </message>
@@ -499,37 +509,37 @@
    <translation>Coupe sur la feuille {leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Cut outside the line: going round counter-clockwise as seen here, the tool is on its right, its middle {half} off, on the line for the tool.</source>
    <translation>Couper en dehors du trait : en sens inverse des aiguilles comme vu ici, l'outil est à sa droite, son milieu à {half}, sur la ligne pour l'outil.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Cut outside the line: going round counter-clockwise as seen here, the tool is on its right.</source>
    <translation>Couper en dehors du trait : en sens inverse des aiguilles comme vu ici, l'outil est à sa droite.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut positions {again} along their own outlines, which are marked on them: one piece at a time, by knife, on a board under its own template.</source>
    <translation>Couper les positions {again} à leurs propres contours, qui y sont marqués : une pièce à la fois, au couteau, sur une planche sous son propre gabarit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut the {side} along the template.</source>
    <translation>Couper ({side}) le long du gabarit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut the {side} by a straight outside its curve, to which it is trimmed later.</source>
    <translation>Couper ({side}) droit en dehors de la courbe, à laquelle on rogne plus tard.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut the {side} no further than its ends, for the piece reaches beyond it: on a band saw, or by knife in lifts.</source>
    <translation>Couper ({side}) pas plus loin que ses bouts, car la pièce va au-delà : à la scie à ruban, ou au couteau par paquets.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut the {side}.</source>
    <translation>Couper : {side}.</translation>
   </message>
@@ -544,32 +554,32 @@
    <translation>Coupe {number} : positions {positions}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side} across the grain: tape over the line first, or the veneer breaks out.</source>
    <translation>Couper {side} en travers du fil : adhésif sur le trait d'abord, sinon le placage éclate.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side} along the grain, which leads the knife: hold it against the straightedge.</source>
    <translation>Couper {side} le long du fil, qui mène le couteau : le tenir contre la règle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side} in the arrow's direction, in which a knife that follows the grain runs off into the waste and not into the piece.</source>
    <translation>Couper {side} dans le sens de la flèche, où un couteau qui suit le fil part dans la chute et non dans la pièce.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side} no further than its ends, for the piece reaches beyond it: on a band saw, or by knife in lifts.</source>
    <translation>Couper {side} pas plus loin que ses bouts, car la pièce va au-delà : à la scie à ruban, ou au couteau par paquets.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Cut {side}.</source>
    <translation>Couper {side}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Cuts on one leaf lie {gap} apart at least; the kerf takes {both} of it where both run there.</source>
    <translation>Les coupes sur une feuille sont à {gap} au moins l'une de l'autre ; le trait en prend {both} là où les deux passent.</translation>
   </message>
@@ -579,22 +589,22 @@
    <translation>Plan de coupe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/dxf.py" />
-   <source>DXF files need the Python package ezdxf, which is missing; take the SVG files, or get it in a terminal and start FreeCAD again: {command}</source>
-   <translation>Les fichiers DXF demandent le paquet Python ezdxf, qui manque ; prenez les fichiers SVG, ou prenez-le dans un terminal et redémarrez FreeCAD : {command}</translation>
+   <location filename="veneerwb/core/shop/templates/dxf.py" />
+   <source>DXF files need the Python package ezdxf, which is missing; take the SVG files, or run this in a terminal and start FreeCAD again: {command}</source>
+   <translation>Les fichiers DXF demandent le paquet Python ezdxf, qui manque ; prenez les fichiers SVG, ou exécutez ceci dans un terminal et redémarrez FreeCAD : {command}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Date</source>
    <translation>Date</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Date of this layout</source>
-   <translation>Date de cette disposition</translation>
+   <translation>Date</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Dimensions in</source>
    <translation>Cotes en</translation>
   </message>
@@ -609,7 +619,7 @@
    <translation>Ne coupez pas encore avec : {reach} dans {count} couronnes sur 100 seulement. Ouvrez-le de {turn} : à {base} de la pointe chaque marque va {moves} mm en dehors. Puis faites une autre coupe d'essai.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Document type</source>
    <translation>Type de document</translation>
   </message>
@@ -624,22 +634,22 @@
    <translation>Points : les deux pions, à {apart} l'un de l'autre, à {free} de la coupe la plus proche. Sur les images des étapes, gris ce qui reste, en tirets ce qui tombe, rouge la coupe avec son sens.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Drawn by</source>
    <translation>Dessiné par</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Drive screws in the places shown and nowhere else, and count them: metal in the blade's way throws pieces.</source>
    <translation>Mettre les vis aux endroits montrés et nulle part ailleurs, et les compter : du métal sur le chemin de la lame projette des pièces.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Dry run: lay all in the press without adhesive, find the centre, close, look, open.</source>
    <translation>Essai à sec : tout mettre dans la presse sans colle, trouver le centre, fermer, regarder, ouvrir.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Dry-lay before glue.</source>
    <translation>Poser à sec avant la colle.</translation>
   </message>
@@ -649,7 +659,7 @@
    <translation>Poser à sec avant la colle. Couper loin de la main, la pile tenue ; suivre les règles locales et les fiches des fabricants pour poussière, lames et colles.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Dry-lay before glue: all pieces in order, show face up, every seam in raking light.</source>
    <translation>Poser à sec avant la colle : toutes les pièces dans l'ordre, parement dessus, chaque joint en lumière rasante.</translation>
   </message>
@@ -659,22 +669,22 @@
    <translation>Poussière : celle de bien des bois irrite ou sensibilise ; l'aspirer à sa source et porter un masque ajusté. Les limites locales comptent.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>Dust: this wood ({species}) is named among the sensitising ones ({name}): once sensitised, a body answers to the least trace of it with skin, nose or asthma. Wood dust of any kind can bring asthma, that of hardwoods cancer of the nose. Draw it off where it is made, wear a fitted mask, do not blow or sweep it.</source>
    <translation>Poussière : ce bois ({species}) est nommé parmi les sensibilisants ({name}) : une fois sensibilisé, un corps répond à la moindre trace par la peau, le nez ou l'asthme. La poussière de tout bois peut donner l'asthme, celle des feuillus le cancer du nez. L'aspirer là où elle se fait, porter un masque ajusté, ne pas souffler ni balayer.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>Dust: which wood this is was not entered: take it as a sensitising one. Wood dust of any kind can bring asthma, that of hardwoods cancer of the nose. Draw it off where it is made, wear a fitted mask, do not blow or sweep it.</source>
    <translation>Poussière : le bois n'a pas été entré : tenez-le pour sensibilisant. La poussière de tout bois peut donner l'asthme, celle des feuillus le cancer du nez. L'aspirer là où elle se fait, porter un masque ajusté, ne pas souffler ni balayer.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>Dust: {species} is not named in the list of sensitising woods used here, which is not complete: take it as one until you know better. Wood dust of any kind can bring asthma, that of hardwoods cancer of the nose. Draw it off where it is made, wear a fitted mask, do not blow or sweep it.</source>
    <translation>Poussière : {species} n'est pas nommé dans la liste de bois sensibilisants utilisée ici, qui n'est pas complète : tenez-le pour tel jusqu'à mieux savoir. La poussière de tout bois peut donner l'asthme, celle des feuillus le cancer du nez. L'aspirer là où elle se fait, porter un masque ajusté, ne pas souffler ni balayer.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Each piece is cut to its own outline; those shown here are of all pieces of a stack together, and pins stand outside all of them.</source>
    <translation>Chaque pièce est coupée à son propre contour ; ceux montrés ici sont de toutes les pièces d'une pile ensemble, et les pions sont en dehors de tous.</translation>
   </message>
@@ -689,12 +699,12 @@
    <translation>Chaque pièce montre la photo du côté qui est dessus, dans ses propres couleurs et sans finition. Un écran ou une imprimante peut les montrer autrement que la lumière du jour.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>FACE UP</source>
    <translation>FACE DESSUS</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Find the centre again: stretch two threads between opposite marks of the axes.</source>
    <translation>Retrouver le centre : tendre deux fils entre les marques opposées des axes.</translation>
   </message>
@@ -709,7 +719,7 @@
    <translation>Fini {size}, coupé {blank}, en travers x le long du fil.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>For all positions.</source>
    <translation>Pour toutes les positions.</translation>
   </message>
@@ -719,12 +729,12 @@
    <translation>Pour un plateau : {count} feuilles et {spares} de réserve, {all} en tout, chacune d'au moins {size} (en travers de la feuille, le long du fil).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>For position {positions}.</source>
    <translation>Pour la position {positions}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/cutting.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>For positions {positions}.</source>
    <translation>Pour les positions {positions}.</translation>
   </message>
@@ -734,27 +744,27 @@
    <translation>Pour {tops} plateaux : {count} feuilles et {spares} de réserve, {all} en tout, chacune d'au moins {size} (en travers de la feuille, le long du fil).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Force on the panel: {force:.1f} kN.</source>
    <translation>Force sur le panneau : {force:.1f} kN.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Fresh blade, hand behind the blade and off the line, many light strokes.</source>
    <translation>Lame neuve, main derrière la lame et hors du trait, beaucoup de passes légères.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Fresh blade, hand behind the blade and off the line, many light strokes; the straightedge clamped at both ends and never held by hand alone.</source>
    <translation>Lame neuve, main derrière la lame et hors du trait, beaucoup de passes légères ; la règle serrée aux deux bouts et jamais tenue à la main seule.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>From it lay the template of the edge on centre and axes and draw round it; measure from the centre to the edge on all four axes.</source>
    <translation>De là poser le gabarit du bord sur centre et axes et le contourner ; mesurer du centre au bord sur les quatre axes.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>From it strike the edge with a trammel of {radius} from the centre; measure from the centre to the edge on all four axes.</source>
    <translation>De là tracer le bord au compas à verge de {radius} depuis le centre ; mesurer du centre au bord sur les quatre axes.</translation>
   </message>
@@ -764,12 +774,12 @@
    <translation>De haut en bas, toutes faces dessus : feuilles {leaves}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>Full line: cut</source>
    <translation>Trait plein : couper</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>GRAIN</source>
    <translation>FIL</translation>
   </message>
@@ -784,37 +794,37 @@
    <translation>Surface à coller : {area} par joint de colle, {count} (sans contre-parement) : {all}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Guards and riving knife as the saw's maker has them; both hands behind the sled's fence; nothing is taken from the table before the blade stands still; dust drawn off, eyes and lungs protected.</source>
    <translation>Protecteurs et couteau diviseur comme le fabricant de la scie les prévoit ; les deux mains derrière le guide du chariot ; rien n'est pris de la table avant l'arrêt de la lame ; poussière aspirée, yeux et poumons protégés.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Gum tape goes on the show face: short pieces across the seam first, drawn tight, then one along it. It shrinks as it dries and pulls the seam shut. Wet it sparingly; let it dry under a board before the next step.</source>
    <translation>Le papier gommé va sur le parement : d'abord de courts morceaux en travers du joint, bien tendus, puis un le long. En séchant il rétrécit et ferme le joint. Le mouiller peu ; le laisser sécher sous une planche avant l'étape suivante.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Gum tape, on the show face: comes off after pressing; it holds the seams in the press. Damp it, wait, scrape or sand it off along the grain.</source>
    <translation>Papier gommé, sur le parement : s'enlève après la presse ; il tient les joints dans la presse. L'humecter, attendre, le racler ou poncer le long du fil.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Have the backer ready: both faces are glued in one go, or the panel cups.</source>
    <translation>Avoir le contre-parement prêt : les deux faces se collent d'un coup, ou le panneau se voile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Hold the leaf down round the outline and under the piece. Take the file of its position and side; set the tool so that the file's two pins lie on the bed's.</source>
    <translation>Tenir la feuille autour du contour et sous la pièce. Prendre le fichier de sa position et de son côté ; régler l'outil pour que les deux pions du fichier soient sur ceux du lit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Hold the leaf flat under a board along its whole width; a free end splits.</source>
    <translation>Tenir la feuille à plat sous une planche sur toute sa largeur ; un bout libre se fend.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Hold-downs lie outside the tool's way; try the way once with the tool lifted.</source>
    <translation>Les brides sont hors du chemin de l'outil ; essayer le chemin une fois l'outil levé.</translation>
   </message>
@@ -849,7 +859,7 @@
    <translation>L'exactitude n'a pas été gardée.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Identification number</source>
    <translation>Numéro d'identification</translation>
   </message>
@@ -859,12 +869,12 @@
    <translation>En teintes unies, sans photo : {items}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_places.py" />
+   <location filename="veneerwb/core/shop/pinning/places.py" />
    <source>In stack {stack} no two pins {apart} mm apart find room {margin} mm inside all leaves and {clear} mm from the cuts; move the cut, or glue tabs of veneer or card to the ends of every leaf and pin through them.</source>
    <translation>Dans la pile {stack}, pas deux pions à {apart} mm l'un de l'autre n'ont place à {margin} mm en dedans de toutes les feuilles et à {clear} mm des coupes ; déplacez la coupe, ou collez aux bouts de chaque feuille des languettes de placage ou de carton et pionnez à travers elles.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_places.py" />
+   <location filename="veneerwb/core/shop/pinning/places.py" />
    <source>In stack {stack} no two pins {apart} mm apart find room {margin} mm inside all leaves and {clear} mm from the cuts; with {less} mm for both there is room: ask for that, move the cut, or glue tabs of veneer or card to the ends of every leaf and pin through them.</source>
    <translation>Dans la pile {stack}, pas deux pions à {apart} mm l'un de l'autre n'ont place à {margin} mm en dedans de toutes les feuilles et à {clear} mm des coupes ; avec {less} mm pour les deux il y a place : demandez cela, déplacez la coupe, ou collez aux bouts de chaque feuille des languettes de placage ou de carton et pionnez à travers elles.</translation>
   </message>
@@ -874,7 +884,7 @@
    <translation>Dans la presse</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>Inner field: {step}</source>
    <translation>Champ intérieur : {step}</translation>
   </message>
@@ -904,7 +914,7 @@
    <translation>Elle reste ouverte de {open} au pourtour : il n'y a plus rien à dresser. Couper une pièce à neuf dans une feuille de réserve, plus large d'autant.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Its pin holes are the leaf's: set it, or the tool, by them.</source>
    <translation>Ses trous de pion sont ceux de la feuille : le régler, lui ou l'outil, d'après eux.</translation>
   </message>
@@ -914,7 +924,7 @@
    <translation>Ses étapes sont celles de la pile {name}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Kerf {kerf}, lean {lean} deg, at most {most} of leaves at once, boards {around} beyond the cuts, pins {clear} from them: common practice, no published source: set your own.</source>
    <translation>Trait {kerf}, inclinaison {lean} degrés, au plus {most} de feuilles en une fois, planches débordant les coupes de {around}, pions à {clear} d'elles : pratique courante, sans source publiée : mettez les vôtres.</translation>
   </message>
@@ -939,42 +949,42 @@
    <translation>Plus grand du parement et de l'âme : {size} ; dans la presse {thickness} d'épaisseur.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Lay all pieces in their places, the side up as marked, and prove the order by one mark of the figure that goes through all of them.</source>
    <translation>Poser toutes les pièces à leurs places, dessus le côté marqué, et prouver l'ordre par une marque du dessin qui les traverse toutes.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/notes.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Lay all positions out dry, in order, show face up, and judge every seam in raking light before glue is mixed.</source>
    <translation>Poser à sec toutes les positions, dans l'ordre, parement dessus, et juger chaque joint en lumière rasante avant de préparer la colle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Lay it on the FACE of the leaf, this side up.</source>
    <translation>Le poser sur la FACE de la feuille, ce côté dessus.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Lay it on the stack with the leaves' FACES up, this side up.</source>
    <translation>Le poser sur la pile, les FACES des feuilles dessus, ce côté dessus.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>Lay out</source>
    <translation>Poser</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Lay the field into the band dry; fit its line until no light shows, then tape.</source>
    <translation>Poser le champ à sec dans la bande ; ajuster sa ligne jusqu'à ne plus voir de jour, puis mettre le papier.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Lay the next lift on the same pins, under the same template.</source>
    <translation>Poser le paquet suivant sur les mêmes pions, sous le même gabarit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Lay the open edges of {parts} along one straightedge and take off as little as makes them straight.</source>
    <translation>Poser les bords ouverts de {parts} le long d'une règle et enlever le moins qui les rende droits.</translation>
   </message>
@@ -989,7 +999,7 @@
    <translation>Feuille par feuille</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Leaf thickness</source>
    <translation>Épaisseur de feuille</translation>
   </message>
@@ -1009,7 +1019,7 @@
    <translation>La feuille {leaves} n'en a pas la place : à cet emplacement un secteur peut être coupé à {angle} au plus. Déplacez le secteur sur la liasse, prenez moins de surcote ou des feuilles plus larges, ou éprouvez le gabarit par une coupe d'essai, pour que moins d'excédent suffise.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Leave it in for the maker's time; then stand it on edge with air on both faces until the moisture is even.</source>
    <translation>Le laisser le temps du fabricant ; puis le dresser sur chant, l'air sur les deux faces, jusqu'à ce que l'humidité soit égale.</translation>
   </message>
@@ -1029,7 +1039,7 @@
    <translation>Feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>Leaves marked "back" are pinned where the figure of their backs lies, up to {moved} from where their faces would be; they are pricked face up like the others.</source>
    <translation>Les feuilles marquées "dos" sont pionnées là où est le dessin de leur dos, jusqu'à {moved} de là où serait leur face ; elles sont piquées face dessus comme les autres.</translation>
   </message>
@@ -1059,27 +1069,27 @@
    <translation>La longueur est le long du fil. La surface est celle de toutes les pièces d'une ligne.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Lift by lift, leaves {first} first: put them on the two pins, all faces up, in their order, leaf {top} uppermost.</source>
    <translation>Paquet par paquet, les feuilles {first} d'abord : les mettre sur les deux pions, toutes faces dessus, dans leur ordre, la feuille {top} en haut.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Lift the piece off and lay it aside in its order; put the next leaf on the pins.</source>
    <translation>Ôter la pièce et la poser dans son ordre ; mettre la feuille suivante sur les pions.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Lift the pieces off in their order; the edge of the lowest shows the lean.</source>
    <translation>Ôter les pièces dans leur ordre ; le bord de la plus basse montre l'inclinaison.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>Limits in air (check the current text): wood dust, NIOSH 1 mg/m3; OSHA 29 CFR 1910.1000 as particulates 15 mg/m3 total, 5 respirable.</source>
    <translation>Limites dans l'air (vérifier le texte actuel) : poussière de bois, NIOSH 1 mg/m3 ; OSHA 29 CFR 1910.1000 comme particules 15 mg/m3 au total, 5 alvéolaires.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Local rules for the workshop, the makers' sheets for machine, blade and dust, and licensed practice come before this sheet.</source>
    <translation>Les règles locales d'atelier, les fiches des fabricants pour machine, lame et poussière, et les gens habilités passent avant cette planche.</translation>
   </message>
@@ -1089,7 +1099,7 @@
    <translation>L{leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>Map of the sheets, {scale}</source>
    <translation>Carte des planches, {scale}</translation>
   </message>
@@ -1099,12 +1109,12 @@
    <translation>Marquer centre et axes sur le papier du parement et par-dessus les bords de l'âme ; poser marque sur marque.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Mark the centre and the two axes on the back of the core's edge and on the tape of the face, by the distances given.</source>
    <translation>Marquer le centre et les deux axes au dos sur le bord de l'âme et sur le papier du parement, par les distances données.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Mark with a hard, sharp pencil, not with a knife, on the side that is up.</source>
    <translation>Marquer au crayon dur et pointu, pas au couteau, sur le côté du dessus.</translation>
   </message>
@@ -1119,12 +1129,12 @@
    <translation>Repères pour les feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Masking or plastic tape, on the show face: comes off before pressing, once gum tape is on; it prints, and its gum stays in the pores.</source>
    <translation>Adhésif de masquage ou plastique, sur le parement : s'enlève avant la presse, une fois le papier gommé posé ; il marque, et sa gomme reste dans les pores.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Match, order</source>
    <translation>Frisage, ordre</translation>
   </message>
@@ -1134,12 +1144,12 @@
    <translation>Mesurer le long de A-B depuis A, puis d'équerre de côté.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Mirror image. Seen from the show face positions run {way}.</source>
    <translation>Image en miroir. Vu du parement les positions vont {way}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Mirror image: lay it on the BACK of the leaf, this side up (a turned piece shows its back).</source>
    <translation>Image en miroir : la poser sur le DOS de la feuille, ce côté dessus (une pièce retournée montre son dos).</translation>
   </message>
@@ -1159,17 +1169,17 @@
    <translation>Humidité {photograph} % à la photo, {cut} % à la coupe, {taping} % à l'assemblage ({unsure} % d'incertitude) : sans excédent la couronne se recouvrirait de {gap} au pourtour ; l'excédent en tient compte.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>More in the model.</source>
    <translation>La suite dans le modèle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>NOT UP TO DATE: {reason}</source>
    <translation>PAS À JOUR : {reason}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Net {net}, blank {blank}, across x along the grain.</source>
    <translation>Fini {net}, ébauche {blank}, en travers x le long du fil.</translation>
   </message>
@@ -1179,7 +1189,7 @@
    <translation>Aucune feuille ne reste entière : il n'y a pas de réserve.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/plan_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>No leaf is turned over.</source>
    <translation>Aucune feuille n'est retournée.</translation>
   </message>
@@ -1189,7 +1199,7 @@
    <translation>Aucun prix n'a été entré : donnez-en un pour la liasse, une feuille, un m2 ou un pied carré.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_parts.py" />
+   <location filename="veneerwb/core/shop/cutting/parts.py" />
    <source>No straight cut from edge to edge parts the {count} cuts on these leaves with {room} mm to spare, as a saw would need; move them further apart, or cut by knife or on a machine.</source>
    <translation>Aucune coupe droite de bord à bord ne sépare les {count} coupes sur ces feuilles avec {room} mm de place, comme une scie le demande ; écartez-les, ou coupez au couteau ou à la machine.</translation>
   </message>
@@ -1209,7 +1219,7 @@
    <translation>Non : cela n'y entre pas ; il manque {missing}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Nobody reaches in while the tool turns or burns; it never runs alone; dust or fumes drawn off; the piece held before the tool starts.</source>
    <translation>Personne n'y met la main pendant que l'outil tourne ou brûle ; il ne marche jamais seul ; poussière ou fumées aspirées ; la pièce tenue avant le départ de l'outil.</translation>
   </message>
@@ -1219,7 +1229,7 @@
    <translation>Notes, constats, prudence</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Nothing falls yet: the piece still hangs in the waste.</source>
    <translation>Rien ne tombe encore : la pièce tient encore à la chute.</translation>
   </message>
@@ -1254,12 +1264,12 @@
    <translation>Sur 100 couronnes coupées ainsi, {reach} dans {count}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>Of the layers of this file only {cut} is cut along, or {tool} by a machine that does not reckon the width of its tool.</source>
    <translation>Des calques de ce fichier on ne coupe que le long de {cut}, ou de {tool} par une machine qui ne compte pas la largeur de son outil.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>Of the layers of this file only {cut} is cut along.</source>
    <translation>Des calques de ce fichier on ne coupe que le long de {cut}.</translation>
   </message>
@@ -1284,7 +1294,7 @@
    <translation>Chutes</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>On a straight line mark {base} from the tip. There square off {offset} to both sides. The seams run from the tip through the two marks.</source>
    <translation>Sur une droite marquer {base} depuis la pointe. Là, d'équerre, {offset} des deux côtés. Les joints vont de la pointe par les deux marques.</translation>
   </message>
@@ -1299,22 +1309,22 @@
    <translation>Sur la plus petite feuille le frisage a sa pointe à {size} du coin bas gauche ; une feuille plus longue laisse choisir où le dessin est le meilleur. Défauts et bords tordus se déduisent de l'achat.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>On the leaves of positions {again} mark their own outline too, fine, each with its own template by the two holes.</source>
    <translation>Sur les feuilles des positions {again}, marquer aussi finement leur propre contour, chacun avec son gabarit par les deux trous.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/cost.py" />
    <source>One finished top has {top:.3f} m2 ({top_2:.2f} sq ft).</source>
-   <translation>Un plateau fini a {top:.3f} m2 ({top_2:.2f} pied carré).</translation>
+   <translation>Un plateau fini a {top:.3f} m2 ({top_2:.2f} pieds carrés).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>One leaf after another, leaf {top} first: put it on the two pins, the side up that the file of its position names, its face.</source>
    <translation>Une feuille après l'autre, la feuille {top} d'abord : la mettre sur les deux pions, dessus le côté que nomme le fichier de sa position, sa face.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>One leaf after another, leaf {top} first: put it on the two pins, the side up that the file of its position names; the backs of positions {turned} are up.</source>
    <translation>Une feuille après l'autre, la feuille {top} d'abord : la mettre sur les deux pions, dessus le côté que nomme le fichier de sa position ; aux positions {turned} le dos est dessus.</translation>
   </message>
@@ -1324,12 +1334,12 @@
    <translation>Une feuille à la fois sur les deux pions : feuilles {order}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>One leaf of {thickness} mm is thicker than the {most} mm that you cut at once; set a higher limit, or cut leaf by leaf on a machine.</source>
    <translation>Une feuille de {thickness} mm est plus épaisse que les {most} mm que vous coupez en une fois ; mettez une limite plus haute, ou coupez feuille à feuille à la machine.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>One outline serves pieces of several shapes. Cut by shape they would be {count} stacks with a template each, and take {share} % less of the leaves.</source>
    <translation>Un contour sert à des pièces de plusieurs formes. Coupées par forme, elles seraient {count} piles avec un gabarit chacune, et prendraient {share} % de moins des feuilles.</translation>
   </message>
@@ -1339,7 +1349,7 @@
    <translation>Une pièce montre un dos qui n'a pas été photographié : l'image de la voisine, ou sa propre face, en tient lieu.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>One sheet, {name}.</source>
    <translation>Une planche, {name}.</translation>
   </message>
@@ -1354,7 +1364,7 @@
    <translation>Seul un frisage rayonnant est une couronne qui se ferme ; choisissez-en un, ou voyez ses joints dans les contrôles.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Only dust falls.</source>
    <translation>Seule la poussière tombe.</translation>
   </message>
@@ -1379,22 +1389,22 @@
    <translation>Les autres feuilles sont dessous par leurs calages, non par leurs bords : ce qui est mesuré ici ne vaut que pour cette feuille.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>Outer band: {step}</source>
    <translation>Bande extérieure : {step}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Owner</source>
    <translation>Propriétaire</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Paper</source>
    <translation>Papier</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Part the stack between the cuts; tape the fresh edges at once.</source>
    <translation>Séparer la pile entre les coupes ; mettre aussitôt de l'adhésif sur les bords frais.</translation>
   </message>
@@ -1419,7 +1429,7 @@
    <translation>Pièces</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Pieces keep their places: a matched face is not reshuffled to make it close.</source>
    <translation>Les pièces gardent leurs places : une face assortie ne se redistribue pas pour la fermer.</translation>
   </message>
@@ -1429,7 +1439,7 @@
    <translation>Les pièces gardent leurs places : une couronne assortie ne se redistribue pas.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>Pieces of both sides come from leaf {leaves}, and its sides lie otherwise: cut the upright pieces on the first pair of holes, pin again on the second for the turned ones.</source>
    <translation>Des pièces des deux côtés viennent de la feuille {leaves}, et ses côtés sont posés autrement : couper les pièces à l'endroit sur la première paire de trous, pionner à nouveau sur la seconde pour les retournées.</translation>
   </message>
@@ -1444,12 +1454,12 @@
    <translation>Pions</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Pins are sharp: press leaves down with a block beside the pin, not with a finger.</source>
    <translation>Les pions sont pointus : presser les feuilles avec une cale à côté du pion, pas avec un doigt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Pins, on the oversize: come off after pressing; they mark the plates: sink them, or draw them once the face is held.</source>
    <translation>Pions, dans la surcote : s'enlèvent après la presse ; ils marquent les plateaux : les noyer, ou les tirer une fois le parement tenu.</translation>
   </message>
@@ -1474,22 +1484,22 @@
    <translation>Plan, partie {number} sur {count} : colonne {column} sur {columns} depuis la gauche, rang {row} sur {rows} depuis le haut</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Plan, scale {scale}.</source>
    <translation>Plan, échelle {scale}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Position and leaf: {listed}.</source>
    <translation>Position et feuille : {listed}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Position {pairs}.</source>
    <translation>Position {pairs}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Position {places}, from the leaf of the same number.</source>
    <translation>Position {places}, de la feuille du même numéro.</translation>
   </message>
@@ -1499,12 +1509,12 @@
    <translation>Position {positions}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Positions run {way}, seen from the show face.</source>
    <translation>Les positions vont {way}, vu du parement.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Positions run {way}.</source>
    <translation>Les positions vont {way}.</translation>
   </message>
@@ -1514,17 +1524,17 @@
    <translation>Les positions vont {way} ; les parties du plan qui suivent les ont.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Positions {pairs}.</source>
    <translation>Positions {pairs}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Positions {places}, from the leaves of the same numbers.</source>
    <translation>Positions {places}, des feuilles des mêmes numéros.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Positions {places}, leaves {leaves}; the cut list has which is which.</source>
    <translation>Positions {places}, feuilles {leaves} ; la liste de débit dit laquelle est laquelle.</translation>
   </message>
@@ -1549,12 +1559,12 @@
    <translation>Presses et sacs : rester dans ce que presse, sac, tuyaux et pompe supportent. Un réservoir sous pression est pour ceux qui y sont habilités.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Pressure on the face, as entered from the maker's sheet: {wanted}.</source>
    <translation>Pression sur la face, comme entrée de la fiche du fabricant : {wanted}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Pressure: look it up in the maker's sheet of the adhesive.</source>
    <translation>Pression : la chercher dans la fiche de la colle.</translation>
   </message>
@@ -1564,12 +1574,12 @@
    <translation>Prix tel qu'entré : {amount} par {per}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Prick away from the hand that holds the leaf, into a soft board; prick square.</source>
    <translation>Piquer loin de la main qui tient la feuille, dans une planche tendre ; piquer d'aplomb.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Prick the two holes of each leaf as the pinning sheet gives them.</source>
    <translation>Piquer les deux trous de chaque feuille comme la planche des pions les donne.</translation>
   </message>
@@ -1589,17 +1599,17 @@
    <translation>Prouver l'ordre des feuilles en suivant une marque du dessin à travers la pile, numéroter chaque feuille sur la face près de son bout bas, et caler les feuilles d'après le dessin et non leurs bords.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Put leaves {first} on the two pins, all faces up, in their order, leaf {top} uppermost.</source>
    <translation>Mettre les feuilles {first} sur les deux pions, toutes faces dessus, dans leur ordre, la feuille {top} en haut.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Put the template on the two pins over the leaves, tape the lift to the board in the waste, clamp the straightedge over the piece.</source>
    <translation>Mettre le gabarit sur les deux pions par-dessus les feuilles, fixer le paquet à la planche par adhésif dans la chute, serrer la règle sur la pièce.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Put the upper board, {board} thick, on the pins and the template over it; score the template's outline into the board, which is the line. Take the template off, drive the screws in the places shown, wrap tape round the sandwich, clamp it on the sled.</source>
    <translation>Mettre la planche du dessus, épaisse de {board}, sur les pions et le gabarit dessus ; tracer à la pointe son contour dans la planche, c'est le trait. Ôter le gabarit, mettre les vis aux endroits montrés, entourer le sandwich d'adhésif, le serrer sur le chariot.</translation>
   </message>
@@ -1609,12 +1619,12 @@
    <translation>Rouge : défauts de cette feuille ({told}) ; les autres ont les leurs.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Revision mark</source>
    <translation>Indice de révision</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/pieces.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Rim from the lower seam: {lengths}.</source>
    <translation>Pourtour depuis le joint du bas : {lengths}.</translation>
   </message>
@@ -1629,12 +1639,12 @@
    <translation>Pourtour : une droite de {length}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Run the tool round the outline of cut {number}, as the file of its position has it, outside the line: counter-clockwise as seen, the tool on the right; begin and end in the arrow's place.</source>
    <translation>Mener l'outil autour du contour de la coupe {number}, comme le fichier de sa position l'a, en dehors du trait : en sens inverse des aiguilles, l'outil à droite ; commencer et finir à la flèche.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Run the tool round the outline, as the file of its position has it, outside the line: counter-clockwise as seen, the tool on the right; begin and end in the arrow's place.</source>
    <translation>Mener l'outil autour du contour, comme le fichier de sa position l'a, en dehors du trait : en sens inverse des aiguilles, l'outil à droite ; commencer et finir à la flèche.</translation>
   </message>
@@ -1644,32 +1654,32 @@
    <translation>ARRÊT : ne pas couper</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Saw off the oversize clear of the line, show face up for a hand saw or router bit that cuts down, face down for a saw that cuts up.</source>
    <translation>Scier la surcote à distance du trait, parement dessus pour une scie à main ou une fraise qui coupe vers le bas, dessous pour une scie qui coupe vers le haut.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Saws and routers at the edge: support the panel, cut with the feed against the cutter, guards on, eyes and ears covered.</source>
    <translation>Scies et défonceuses au bord : soutenir le panneau, avancer contre le sens de l'outil, protecteurs en place, yeux et oreilles couverts.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Scale</source>
    <translation>Échelle</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Scale of plan</source>
    <translation>Échelle du plan</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Scale of wedge</source>
    <translation>Échelle du secteur</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Score the show face on the line before the saw, so that nothing lifts.</source>
    <translation>Entailler le parement sur le trait avant la scie, pour que rien ne s'arrache.</translation>
   </message>
@@ -1679,12 +1689,12 @@
    <translation>Le joint {seam} de cette couronne ne rencontre jamais le bord du plateau, sa fermeture ne peut donc pas être dite ; déplacez le centre de la couronne dans le plateau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Seams are cut over, {angle} deg in all, as the templates have them; pins, lines and offcuts here reckon with it.</source>
    <translation>Les joints sont coupés plus larges, {angle} degrés en tout, comme les gabarits ; pions, traits et chutes ici en tiennent compte.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Seams are cut over, {width} on each, as the templates have them; pins, lines and offcuts here reckon with it.</source>
    <translation>Les joints sont coupés plus larges, {width} chacun, comme les gabarits ; pions, traits et chutes ici en tiennent compte.</translation>
   </message>
@@ -1719,17 +1729,17 @@
    <translation>Vu du parement, positions en sens inverse des aiguilles.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/kit.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Seen from the show face.</source>
    <translation>Vu du parement.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Set out {angle} by hand: along its middle {base} from the tip as cut, then {offset} square to each side. Make a test cut.</source>
    <translation>Tracer {angle} à la main : le long de son milieu {base} depuis la pointe coupée, puis {offset} d'équerre de chaque côté. Faire une coupe d'essai.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Set out {angle} by hand: along its middle {base} from the tip, then {offset} square to each side. Make a test cut.</source>
    <translation>Tracer {angle} à la main : le long de son milieu {base} depuis la pointe, puis {offset} d'équerre de chaque côté. Faire une coupe d'essai.</translation>
   </message>
@@ -1744,7 +1754,7 @@
    <translation>Tracé de {angle}, sans échelle</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Set-out of {angle}, not to scale.</source>
    <translation>Tracé de {angle}, sans échelle.</translation>
   </message>
@@ -1754,7 +1764,7 @@
    <translation>Bords vifs : couper loin de la main, pièce et règle tenues, et garder le protecteur sur la scie. Ce que demandent les règles locales et la fiche de la machine passe d'abord.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Sheet</source>
    <translation>Planche</translation>
   </message>
@@ -1774,17 +1784,17 @@
    <translation>Les cotes sont celles de rectangles le long du fil qui y tiennent ; de plus grands peuvent se trouver à la main. À quoi sert une chute, et dès quelle taille, est de pratique courante : mettez la vôtre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Some parts of stack {stacks} have room for neither a pin nor a screw: before it is closed, stick boards and leaves together there with removable double-sided tape in the waste, so that no leaf can slip.</source>
    <translation>Certaines parties de la pile {stacks} n'ont place ni pour un pion ni pour une vis : avant de la fermer, coller là planches et feuilles ensemble avec un adhésif double face enlevable dans la chute, pour qu'aucune feuille ne glisse.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Spare leaves are cut like the others and kept: a piece that breaks at the press or the trimming has its neighbour in the sequence.</source>
    <translation>Les feuilles de réserve sont coupées comme les autres et gardées : une pièce qui casse à la presse ou au rognage a sa voisine dans la suite.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Spare leaves are cut with the others and kept: a piece that breaks at the press or the trimming has its neighbour in the sequence.</source>
    <translation>Les feuilles de réserve sont coupées avec les autres et gardées : une pièce qui casse à la presse ou au rognage a sa voisine dans la suite.</translation>
   </message>
@@ -1799,12 +1809,12 @@
    <translation>Réserves parmi elles : {spares}, face dessus.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Spread, lay the face on its marks, caul and film on it.</source>
    <translation>Encoller, poser le parement sur ses marques, film et cale dessus.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Spread, lay the face on its marks, set the pins in the oversize, caul and film on it.</source>
    <translation>Encoller, poser le parement sur ses marques, mettre les pions dans la surcote, film et cale dessus.</translation>
   </message>
@@ -1854,7 +1864,7 @@
    <translation>POINTE</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Take tape and chalk off the glue side; vacuum both.</source>
    <translation>Ôter adhésif et craie de la face de collage ; aspirer les deux.</translation>
   </message>
@@ -1864,12 +1874,12 @@
    <translation>Enlever {offsets} au pourtour, rien à la pointe, à ses deux pièces.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Tape of any kind, on the glue side: comes off before glue; no adhesive bonds through it: a strip left there lets go and shows as a ridge.</source>
    <translation>Adhésif de toute sorte, sur la face de collage : s'enlève avant la colle ; aucune colle ne traverse : une bande oubliée là lâche et se voit en bourrelet.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Tape the middle of the seam first, then outwards.</source>
    <translation>Mettre le papier au milieu du joint d'abord, puis vers l'extérieur.</translation>
   </message>
@@ -1894,12 +1904,12 @@
    <translation>Assembler jusqu'à toute la couronne ; poser à sec avant la colle, mesurer, et dresser le dernier joint pareillement sur ses deux pièces : en moyenne {lost} au pourtour allant à rien à la pointe.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Taped face down: this plan is the mirror image of the top, seen from its back, and each piece shows the side that is glued. Tape on that side only holds for the moment; turn the whole over, gum-tape the show face, and take every strip off the glue side before glue.</source>
    <translation>Assemblé parement dessous : ce plan est l'image en miroir du plateau, vu du dos, et chaque pièce montre le côté collé. L'adhésif de ce côté ne tient que pour le moment ; retourner le tout, mettre le papier gommé sur le parement, et ôter chaque bande de la face de collage avant la colle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Taped face up: the plan is seen from the show face.</source>
    <translation>Assemblé parement dessus : le plan est vu du parement.</translation>
   </message>
@@ -1914,42 +1924,42 @@
    <translation>Plan d'assemblage, parement dessous (en miroir)</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of piece {numbers}</source>
    <translation>Gabarit de la pièce {numbers}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of pieces {numbers}</source>
    <translation>Gabarit des pièces {numbers}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut</source>
    <translation>Gabarit de la coupe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut {number} of {count}</source>
    <translation>Gabarit de la coupe {number} sur {count}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut {number} of {count}, stack {stack}</source>
    <translation>Gabarit de la coupe {number} sur {count}, pile {stack}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut {number} of {count}, stacks {stack}</source>
    <translation>Gabarit de la coupe {number} sur {count}, piles {stack}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut, stack {stack}</source>
    <translation>Gabarit de la coupe, pile {stack}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>Template of the cut, stacks {stack}</source>
    <translation>Gabarit de la coupe, piles {stack}</translation>
   </message>
@@ -1989,12 +1999,12 @@
    <translation>C'est moins sûr que les {error} comptés : prenez une base de {base} ou plus, ou laissez décider la coupe d'essai.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>That is not enough for this adhesive: take a press with plates, or an adhesive whose sheet allows less.</source>
    <translation>Cela ne suffit pas pour cette colle : prenez une presse à plateaux, ou une colle dont la fiche permet moins.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>That is not enough: the press gives {most} on this panel at most. Take another press, or an adhesive whose sheet allows less.</source>
    <translation>Cela ne suffit pas : la presse donne au plus {most} sur ce panneau. Prenez une autre presse, ou une colle dont la fiche permet moins.</translation>
   </message>
@@ -2009,17 +2019,17 @@
    <translation>Cet excédent coûte : des joints jusqu'à {shift} hors de leur place au pourtour (le plus à la fin de la pièce {piece}), {lost} de dessin au pourtour de chaque côté d'un joint dressé, {share} % de la surface du plateau, et chaque secteur {wider} plus large au pourtour, que sa feuille doit avoir.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The air outside has {air} at {altitude:g} m (weather moves it a little): no bag presses with more, and no pump reaches all of it.</source>
    <translation>L'air du dehors a {air} à {altitude:g} m (le temps le change un peu) : aucun sac ne presse avec plus, et aucune pompe n'atteint tout.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_units.py" />
+   <location filename="veneerwb/core/shop/press/units.py" />
    <source>The altitude cannot be {value} m; give a number from -500 to {most}.</source>
    <translation>L'altitude ne peut pas être {value} m ; donnez un nombre de -500 à {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>The angle that a seam is cut over cannot be {value}; give a number from 0 to {most}. Cut over, never under.</source>
    <translation>L'angle dont un joint est coupé plus large ne peut pas être {value} ; donnez un nombre de 0 à {most}. Coupez plus large, jamais plus étroit.</translation>
   </message>
@@ -2054,7 +2064,7 @@
    <translation>Les dos de {count} feuilles retournées n'ont pas été photographiés : les joints là peuvent être décalés de {miss} mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The bag presses with {most} at most: what its pump pulls here, or the air outside ({air} at {altitude:g} m) where that is less.</source>
    <translation>Le sac presse avec {most} au plus : ce que sa pompe tire ici, ou l'air du dehors ({air} à {altitude:g} m) s'il est moindre.</translation>
   </message>
@@ -2084,7 +2094,7 @@
    <translation>La croix est le centre du frisage : à {cx} du bout gauche et {cy} du point le plus bas du plateau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>The cut</source>
    <translation>La coupe</translation>
   </message>
@@ -2109,14 +2119,9 @@
    <translation>Le bord, depuis le centre</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The end marked TIP goes to the middle of the top.</source>
    <translation>Le bout marqué POINTE va au milieu du plateau.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/shop/cost.py" />
-   <source>The extra cannot be {value}; give a share from 0 to {most}.</source>
-   <translation>Le supplément ne peut pas être {value} ; donnez une part de 0 à {most}.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/finished.py" />
@@ -2129,7 +2134,7 @@
    <translation>Le dossier {folder} contient {count} dossiers de cette disposition ; choisissez-en un autre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The grain runs along the arrow, which points to the leaf's upper end.</source>
    <translation>Le fil suit la flèche, qui pointe vers le bout haut de la feuille.</translation>
   </message>
@@ -2139,77 +2144,77 @@
    <translation>Les moitiés sont {one} avec {first} et {two} avec {second}, chacune sûre à {sure}. La chance que les deux atteignent 180 degrés est {chance}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The hydraulic gauge shows {gauge} for it, friction and springs of the rams left out.</source>
    <translation>Le manomètre hydraulique montre {gauge} pour cela, frottement et ressorts des vérins non comptés.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The joint is bent: fit it piece by piece from the middle outwards, then tape.</source>
    <translation>Le joint est plié : l'ajuster pièce à pièce du milieu vers l'extérieur, puis mettre le papier.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>The kerf of {kerf} lies in the waste.</source>
    <translation>Le trait de {kerf} est dans la chute.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>The last joint cannot have the seam of positions {a} and {b}; it can have that of {could}.</source>
    <translation>Le dernier joint ne peut pas être celui des positions {a} et {b} ; il peut être celui de {could}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}, as it was asked for.</source>
    <translation>Le dernier joint est le joint {seams}, comme demandé.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}: no other parts the face evenly.</source>
    <translation>Le dernier joint est le joint {seams} : aucun autre ne partage la face également.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}: of {count} it hides best, for of those with as many surfaces between, the colours differ most there ({here} CIEDE2000; the others {least} to {most}).</source>
-   <translation>Le dernier joint est le joint {seams} : sur {count} il cache le mieux, car parmi ceux avec autant de surfaces entre, les couleurs y diffèrent le plus ({here} CIEDE2000 ; les autres {least} à {most}).</translation>
+   <translation>Le dernier joint est le joint {seams} : sur {count} c'est celui qui se voit le moins, car parmi ceux avec autant de surfaces entre, les couleurs y diffèrent le plus ({here} CIEDE2000 ; les autres {least} à {most}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}: of {count} it hides best, for there most surfaces lie between those that meet ({here} on the mean; the others {least} to {most}).</source>
-   <translation>Le dernier joint est le joint {seams} : sur {count} il cache le mieux, car c'est là qu'il y a le plus de surfaces entre celles qui se rejoignent ({here} en moyenne ; les autres {least} à {most}).</translation>
+   <translation>Le dernier joint est le joint {seams} : sur {count} c'est celui qui se voit le moins, car c'est là qu'il y a le plus de surfaces entre celles qui se rejoignent ({here} en moyenne ; les autres {least} à {most}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seam {seams}: of {count} none hides it better.</source>
-   <translation>Le dernier joint est le joint {seams} : sur {count} aucun ne le cache mieux.</translation>
+   <translation>Le dernier joint est le joint {seams} : sur {count} aucun ne se voit moins.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}, as it was asked for.</source>
    <translation>Le dernier joint est celui des joints {seams}, comme demandé.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}: no other parts the face evenly.</source>
    <translation>Le dernier joint est celui des joints {seams} : aucun autre ne partage la face également.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}: of {count} it hides best, for of those with as many surfaces between, the colours differ most there ({here} CIEDE2000; the others {least} to {most}).</source>
-   <translation>Le dernier joint est celui des joints {seams} : sur {count} il cache le mieux, car parmi ceux avec autant de surfaces entre, les couleurs y diffèrent le plus ({here} CIEDE2000 ; les autres {least} à {most}).</translation>
+   <translation>Le dernier joint est celui des joints {seams} : sur {count} c'est celui qui se voit le moins, car parmi ceux avec autant de surfaces entre, les couleurs y diffèrent le plus ({here} CIEDE2000 ; les autres {least} à {most}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}: of {count} it hides best, for there most surfaces lie between those that meet ({here} on the mean; the others {least} to {most}).</source>
-   <translation>Le dernier joint est celui des joints {seams} : sur {count} il cache le mieux, car c'est là qu'il y a le plus de surfaces entre celles qui se rejoignent ({here} en moyenne ; les autres {least} à {most}).</translation>
+   <translation>Le dernier joint est celui des joints {seams} : sur {count} c'est celui qui se voit le moins, car c'est là qu'il y a le plus de surfaces entre celles qui se rejoignent ({here} en moyenne ; les autres {least} à {most}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The last joint is that of seams {seams}: of {count} none hides it better.</source>
-   <translation>Le dernier joint est celui des joints {seams} : sur {count} aucun ne le cache mieux.</translation>
+   <translation>Le dernier joint est celui des joints {seams} : sur {count} aucun ne se voit moins.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The leaf at each position has its number.</source>
    <translation>La feuille de chaque position a son numéro.</translation>
   </message>
@@ -2239,17 +2244,17 @@
    <translation>Le coin le plus bas est mesuré depuis le coin bas gauche de la feuille, vue de sa face : x en travers, y le long du fil.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The maker's sheet of the adhesive wins over all that stands here: pressure, spread, open time, time in the press, temperature, moisture of the wood.</source>
    <translation>La fiche du fabricant de la colle passe avant tout ce qui est ici : pression, grammage, temps ouvert, temps sous presse, température, humidité du bois.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The most that the press may show was not entered: see its plate.</source>
-   <translation>Le plus que la presse peut montrer n'a pas été entré : voir sa plaque.</translation>
+   <translation>Le maximum que la presse peut montrer n'a pas été entré : voir sa plaque.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>The next lift takes two new boards, with pins in the same places: these are sawn up.</source>
    <translation>Le paquet suivant prend deux planches neuves, pions aux mêmes places : celles-ci sont sciées.</translation>
   </message>
@@ -2274,12 +2279,12 @@
    <translation>L'image aurait {megapixels} mégapixels ; prenez moins de pixels par mm (au plus {most} mégapixels).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>The pieces of stack {stacks} are less than {least} wide at their widest: stick board and leaves together with removable double-sided tape in the waste, and clamp on a bridge that bears on both sides of the blade's line.</source>
    <translation>Les pièces de la pile {stacks} ont moins de {least} à leur plus large : coller planche et feuilles ensemble avec un adhésif double face enlevable dans la chute, et serrer un pont qui porte des deux côtés du trait de lame.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>The pieces of this top leave no choice of the last joint.</source>
    <translation>Les pièces de ce plateau ne laissent pas choisir le dernier joint.</translation>
   </message>
@@ -2304,7 +2309,7 @@
    <translation>Les pions sont à {apart} l'un de l'autre dans la planche sous les feuilles, à {free} de la coupe la plus proche, et à {margin} au moins en dedans de chaque feuille et en dehors de chaque défaut.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_units.py" />
+   <location filename="veneerwb/core/shop/press/units.py" />
    <source>The pressure cannot be {value}; give a number from 0 to {most}.</source>
    <translation>La pression ne peut pas être {value} ; donnez un nombre de 0 à {most}.</translation>
   </message>
@@ -2314,7 +2319,7 @@
    <translation>Le prix ne peut pas être {value} ; donnez un nombre de 0 à {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The rim is cut {lengths} over.</source>
    <translation>Le pourtour est coupé {lengths} plus large.</translation>
   </message>
@@ -2324,7 +2329,7 @@
    <translation>Le pourtour finit alors {short} avant le bord fini.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>The rims of positions {trimmed} are too long: cut them back to their own when the top is taped, before the press.</source>
    <translation>Les pourtours des positions {trimmed} sont trop longs : les recouper au leur quand le plateau est assemblé, avant la presse.</translation>
   </message>
@@ -2334,27 +2339,27 @@
    <translation>Les pourtours de {positions} sont trop longs.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut exactly.</source>
    <translation>Les bords de joint sont coupés exactement.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut over, counter-clockwise: {each}.</source>
    <translation>Les bords de joint sont coupés plus larges, en sens inverse des aiguilles : {each}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut {angle} over in all: the tip has {cut_angle} for {angle_2}. True the halves.</source>
    <translation>Les bords de joint sont coupés plus larges de {angle} en tout : la pointe a {cut_angle} pour {angle_2}. Dresser les moitiés.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut {over} over, parallel.</source>
    <translation>Les bords de joint sont coupés plus larges de {over}, parallèles.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>The seam edges are cut {over} over, parallel: the tip lies {shift} further out.</source>
    <translation>Les bords de joint sont coupés plus larges de {over}, parallèles : la pointe est {shift} plus au dehors.</translation>
   </message>
@@ -2379,7 +2384,7 @@
    <translation>La pointe est mesurée depuis le coin bas gauche de la feuille, vue de sa face : x en travers, y le long du fil.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>The tips must lie on it.</source>
    <translation>Les pointes doivent y être.</translation>
   </message>
@@ -2389,7 +2394,7 @@
    <translation>L'outil est d'aplomb : rien n'est dit de l'inclinaison.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_piles.py" />
+   <location filename="veneerwb/core/shop/cutting/piles.py" />
    <source>The tops come from several bundles, which do not lie in one stack; plan each bundle's cuts by itself.</source>
    <translation>Les plateaux viennent de plusieurs liasses, qui ne sont pas dans une pile ; planifiez les coupes de chaque liasse à part.</translation>
   </message>
@@ -2399,27 +2404,27 @@
    <translation>Les deux trous de chaque feuille sont à {apart} l'un de l'autre : mesurez-le avant de piquer. Mesurer et piquer chaque feuille face dessus, celles qui seront retournées aussi.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_places.py" />
+   <location filename="veneerwb/core/shop/pinning/places.py" />
    <source>The usable areas of the leaves in stack {stack} do not lie over each other; see how they are registered.</source>
    <translation>Les surfaces utiles des feuilles de la pile {stack} ne sont pas l'une sur l'autre ; voyez comment elles sont calées.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>The vacuum gauge shows {gauge} below the air, or more, before the time in the press begins.</source>
    <translation>Le vacuomètre montre {gauge} sous l'air, ou plus, avant que le temps sous presse commence.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>The width that a seam is cut over cannot be {value}; give a number from 0 to {most}. Cut over, never under.</source>
    <translation>La largeur dont un joint est coupé plus large ne peut pas être {value} ; donnez un nombre de 0 à {most}. Coupez plus large, jamais plus étroit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>There are {count} stacks: leaves of one are never laid in another.</source>
    <translation>Il y a {count} piles : les feuilles de l'une ne vont jamais dans une autre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_piles.py" />
+   <location filename="veneerwb/core/shop/cutting/piles.py" />
    <source>There is nothing to cut; lay a match first.</source>
    <translation>Il n'y a rien à couper ; posez d'abord un frisage.</translation>
   </message>
@@ -2429,7 +2434,7 @@
    <translation>Il n'y a rien à écrire dans le dossier.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>These edges run over several pieces: true each along a straightedge first.</source>
    <translation>Ces bords vont sur plusieurs pièces : dresser d'abord chacun à la règle.</translation>
   </message>
@@ -2499,7 +2504,7 @@
    <translation>Pointe {angle}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Title</source>
    <translation>Titre</translation>
   </message>
@@ -2559,7 +2564,7 @@
    <translation>Trop haut pour une bande sur ce papier, par les chiffres seulement : {names}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/page.py" />
+   <location filename="veneerwb/core/shop/drawing/page.py" />
    <source>Top</source>
    <translation>Plateau</translation>
   </message>
@@ -2579,12 +2584,12 @@
    <translation>Rogner en haut, la poser sur {sheet}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_said.py" />
+   <location filename="veneerwb/core/shop/press/said.py" />
    <source>Trim to the line in light passes, with the grain running off the edge; at each wedge it runs another way.</source>
    <translation>Rogner au trait en passes légères, le fil sortant vers le bord ; à chaque secteur il va autrement.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>True both edges of {step} along a straightedge and prove the corner with a square, a right angle at the tip.</source>
    <translation>Dresser les deux bords de {step} à la règle et vérifier le coin à l'équerre, un angle droit à la pointe.</translation>
   </message>
@@ -2594,12 +2599,12 @@
    <translation>Dresser chaque moitié : à chaque bout, marquer à la pointe et au pourtour ce qui part, d'équerre au bord de la pièce, et couper droit de marque à marque.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Truing takes a knife along a straightedge: hold that down on its whole length, keep fingers behind it, cut away from the body in several light strokes. Follow local rules.</source>
    <translation>Dresser demande un couteau le long d'une règle : la tenir sur toute sa longueur, doigts derrière, couper loin du corps en plusieurs passes légères. Suivre les règles locales.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Truing takes figure from both its sides: that shows least where the figure is broken already, most where two leaves mirror each other.</source>
    <translation>Le dressage prend du dessin de ses deux côtés : cela se voit le moins là où le dessin est déjà rompu, le plus là où deux feuilles sont en miroir.</translation>
   </message>
@@ -2609,12 +2614,12 @@
    <translation>Le dressage prendrait {trim} degrés et la pièce à la position {at} en a {angle} ; dressez par quarts, ou recoupez plus près de {true} degrés.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>Turned over when laid: {which}.</source>
    <translation>Retournées à la pose : {which}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>Two cuts on the leaves of stack {stack} lie {gap} mm apart, and the blade takes {kerf} mm; move them further apart.</source>
    <translation>Deux coupes sur les feuilles de la pile {stack} sont à {gap} mm l'une de l'autre, et la lame prend {kerf} mm ; écartez-les.</translation>
   </message>
@@ -2629,7 +2634,7 @@
    <translation>Deux façons, vu de la face : deux arcs, leurs rayons étant les distances de a et de b ; ou le long de la ligne de a à b, puis d'équerre, à gauche ou à droite avec a derrière et b devant. Les deux doivent se rejoindre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/plan_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Underlined: the leaf is turned over, its back is shown.</source>
    <translation>Souligné : la feuille est retournée, son dos est montré.</translation>
   </message>
@@ -2639,12 +2644,12 @@
    <translation>Souligné : la feuille est dos dessus.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Use soft white chalk, no crayon, ink or wax. All chalk comes off before glue: brush and wipe it from the glue side when the taped top is checked, before glue is mixed; neither tape nor glue holds on chalk.</source>
    <translation>Prendre une craie blanche tendre, ni cire ni encre. Toute craie s'enlève avant la colle : la brosser et l'essuyer de la face de collage quand le plateau assemblé est contrôlé, avant de préparer la colle ; ni papier ni colle ne tient sur la craie.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>Use soft white chalk, no crayon, ink or wax. All chalk comes off before glue: brush and wipe it from the show side before tape goes over it, and see that none has come through to the glue side.</source>
    <translation>Prendre une craie blanche tendre, ni cire ni encre. Toute craie s'enlève avant la colle : la brosser et l'essuyer du parement avant d'y poser du papier, et voir que rien n'a traversé jusqu'à la face de collage.</translation>
   </message>
@@ -2659,7 +2664,7 @@
    <translation>Le placage seul : colle, contre-parement, âme, temps et risque d'une coupe gâchée n'y sont pas.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_frame.py" />
+   <location filename="veneerwb/core/shop/one_sheet/frame.py" />
    <source>Ways</source>
    <translation>Secteurs</translation>
   </message>
@@ -2674,12 +2679,12 @@
    <translation>Secteur {letter}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Wedge {letter}, scale {scale}</source>
    <translation>Secteur {letter}, échelle {scale}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>Wedge, scale {scale}</source>
    <translation>Secteur, échelle {scale}</translation>
   </message>
@@ -2704,7 +2709,7 @@
    <translation>Ce qui est marqué</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_places.py" />
+   <location filename="veneerwb/core/shop/pinning/places.py" />
    <source>What is cut from stack {stack} does not lie on its leaves; move the cut.</source>
    <translation>Ce qui est coupé de la pile {stack} n'est pas sur ses feuilles ; déplacez la coupe.</translation>
   </message>
@@ -2724,17 +2729,17 @@
    <translation>Là où une pièce est trop petite, son numéro est en dehors.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>Where holes are measured from a leaf's corners, they are the corners of its outline on the photograph: see that the real leaf still has them, uncut since it was photographed. Paper marks do better.</source>
    <translation>Là où des trous sont mesurés depuis les coins d'une feuille, ce sont ceux de son contour sur la photo : voyez que la vraie feuille les a encore, non rognée depuis la photo. Des repères en papier font mieux.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>Where leaves reach more than {around} beyond the cuts and are in the way, cut them off there; keep what comes off, with its leaf's number.</source>
    <translation>Là où des feuilles débordent les coupes de plus de {around} et gênent, les couper là ; garder ce qui tombe, avec le numéro de sa feuille.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>Where the edges overlap, cut through both along a straightedge from the tip to the rim; where they gape, nothing is left to true off: cut one of the two anew, wider by the gap. Tape it last.</source>
    <translation>Là où les bords se recouvrent, couper les deux à la règle de la pointe au pourtour ; là où ils bâillent, il n'y a plus rien à dresser : recouper l'un des deux, plus large du jeu. Le coller en dernier.</translation>
   </message>
@@ -2774,7 +2779,7 @@
    <translation>Avec de telles erreurs, aucun excédent qu'on puisse couper n'est sûr de dresser {ways} secteurs ; faites un meilleur gabarit, ou coupez moins de secteurs.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_cautions.py" />
+   <location filename="veneerwb/core/shop/cutting/cautions.py" />
    <source>Write with a light hand: chalk scores soft wood, and what is pressed in shows.</source>
    <translation>Écrire d'une main légère : la craie raye le bois tendre, et ce qui est enfoncé se voit.</translation>
   </message>
@@ -2814,7 +2819,7 @@
    <translation>un point choisi à {error}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>a screw through both boards</source>
    <translation>une vis à travers les deux planches</translation>
   </message>
@@ -2834,12 +2839,12 @@
    <translation>en travers de x</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/offcuts.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>across x along</source>
-   <translation>en travers x en long</translation>
+   <translation>trav. x fil</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>all</source>
    <translation>toutes</translation>
   </message>
@@ -2874,7 +2879,7 @@
    <translation>selon x</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>altitude</source>
    <translation>altitude</translation>
   </message>
@@ -2884,7 +2889,7 @@
    <translation>angle</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>angle over</source>
    <translation>angle en plus</translation>
   </message>
@@ -2929,12 +2934,12 @@
    <translation>axe au pourtour</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>bag length</source>
    <translation>longueur du sac</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>bag width</source>
    <translation>largeur du sac</translation>
   </message>
@@ -2949,7 +2954,7 @@
    <translation>base du tracé</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/wedge_figure.py" />
+   <location filename="veneerwb/core/shop/one_sheet/figures.py" />
    <source>base {length}</source>
    <translation>base {length}</translation>
   </message>
@@ -2969,7 +2974,7 @@
    <translation>ébauche le long du fil mm</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>blank size</source>
    <translation>cote d'ébauche</translation>
   </message>
@@ -2979,7 +2984,7 @@
    <translation>ébauches telles qu'assemblées, avec surcote</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/offcuts.py" />
+   <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>border strips</source>
    <translation>bandes de bordure</translation>
   </message>
@@ -2989,12 +2994,12 @@
    <translation>les deux moitiés atteignent 180 degrés</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>both rings</source>
    <translation>les deux couronnes</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>both runs</source>
    <translation>les deux suites</translation>
   </message>
@@ -3009,12 +3014,12 @@
    <translation>acheté : {count} feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>broken line: finished edge</source>
    <translation>ligne brisée : bord fini</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>broken line: finished edges of the pieces, each of which has a template of its own</source>
    <translation>ligne brisée : bords finis des pièces, dont chacune a son propre gabarit</translation>
   </message>
@@ -3034,7 +3039,7 @@
    <translation>peut servir</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>centre joint</source>
    <translation>joint médian</translation>
   </message>
@@ -3044,12 +3049,12 @@
    <translation>corde</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>chord {length}</source>
    <translation>corde {length}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>circles: holes for the pins</source>
    <translation>cercles : trous pour les pions</translation>
   </message>
@@ -3059,7 +3064,7 @@
    <translation>certitude</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>core's oversize</source>
    <translation>surcote de l'âme</translation>
   </message>
@@ -3094,7 +3099,7 @@
    <translation>en sens inverse des aiguilles, le champ intérieur d'abord</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>cross joint</source>
    <translation>joint transversal</translation>
   </message>
@@ -3134,22 +3139,22 @@
    <translation>coupé : ébauches avec surcote</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>cypress, bald</source>
    <translation>cyprès chauve</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>dash and dot: the axis</source>
    <translation>trait mixte : l'axe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>dash and dot: the axis and the tool's middle</source>
    <translation>trait mixte : l'axe et le milieu de l'outil</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>dash and dot: the tool's middle</source>
    <translation>trait mixte : le milieu de l'outil</translation>
   </message>
@@ -3159,7 +3164,7 @@
    <translation>diamètre avant</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>diameter of a ram</source>
    <translation>diamètre d'un vérin</translation>
   </message>
@@ -3174,12 +3179,12 @@
    <translation>distance de la pointe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>distance of pins from a cut</source>
    <translation>distance des pions à une coupe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>down</source>
    <translation>bas</translation>
   </message>
@@ -3219,14 +3224,9 @@
    <translation>agrandi</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>exactly</source>
    <translation>exactement</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/shop/cost.py" />
-   <source>extra</source>
-   <translation>supplément</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/shown.py" />
@@ -3324,7 +3324,7 @@
    <translation>incertitude du jeu</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>goncalo alves</source>
    <translation>gonçalo alves</translation>
   </message>
@@ -3344,7 +3344,7 @@
    <translation>moitiés, un bout</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>height of leaves cut at once</source>
    <translation>hauteur des feuilles coupées en une fois</translation>
   </message>
@@ -3364,7 +3364,7 @@
    <translation>trous</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>holes for pins</source>
    <translation>trous pour pions</translation>
   </message>
@@ -3389,7 +3389,7 @@
    <translation>sous presse {minutes} min</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/lengths.py" />
+   <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>in, to 1/{fraction}</source>
    <translation>pouces, au 1/{fraction}</translation>
   </message>
@@ -3409,17 +3409,17 @@
    <translation>son bord vers</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>its rim</source>
    <translation>son pourtour</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>kerf</source>
    <translation>trait de coupe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>knife, in lifts</source>
    <translation>couteau, par paquets</translation>
   </message>
@@ -3429,7 +3429,7 @@
    <translation>dernier joint</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>last seam</source>
    <translation>dernier joint</translation>
   </message>
@@ -3474,7 +3474,7 @@
    <translation>feuille {leaf}, {side}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>lean of the blade</source>
    <translation>inclinaison de la lame</translation>
   </message>
@@ -3489,7 +3489,7 @@
    <translation>feuilles restantes</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>left</source>
    <translation>gauche</translation>
   </message>
@@ -3519,7 +3519,7 @@
    <translation>reste : {count} feuilles entières</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>length that can be read</source>
    <translation>longueur lisible</translation>
   </message>
@@ -3539,12 +3539,12 @@
    <translation>lots par forme</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>lower left</source>
    <translation>bas gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>lower right</source>
    <translation>bas droit</translation>
   </message>
@@ -3579,17 +3579,17 @@
    <translation>m2</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>machine, leaf by leaf</source>
    <translation>machine, feuille à feuille</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>maple, spalted</source>
    <translation>érable échauffé</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning.py" />
+   <location filename="veneerwb/core/shop/pinning/plan.py" />
    <source>margin of the pins</source>
    <translation>marge des pions</translation>
   </message>
@@ -3644,7 +3644,7 @@
    <translation>fini le long du fil mm</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>net size</source>
    <translation>cote finie</translation>
   </message>
@@ -3659,7 +3659,7 @@
    <translation>rien d'assez grand</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>number of rams</source>
    <translation>nombre de vérins</translation>
   </message>
@@ -3729,7 +3729,7 @@
    <translation>une pile</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>open time</source>
    <translation>temps ouvert</translation>
   </message>
@@ -3789,7 +3789,7 @@
    <translation>ouverture {size}, son milieu à {along} au-dessous du centre du frisage, coupée après la presse</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>openings, cut after pressing</source>
    <translation>ouvertures, coupées après la presse</translation>
   </message>
@@ -3809,7 +3809,7 @@
    <translation>plus, degrés</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/wedge_figure.py" />
+   <location filename="veneerwb/core/shop/one_sheet/figures.py" />
    <source>oversize {length}</source>
    <translation>surcote {length}</translation>
   </message>
@@ -3829,17 +3829,17 @@
    <translation>page {page} sur {count}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>pairs</source>
    <translation>paires</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>pairs, the halves</source>
    <translation>paires, les moitiés</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>pairs, the quarters</source>
    <translation>paires, les quarts</translation>
   </message>
@@ -3849,7 +3849,7 @@
    <translation>séparer</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>pau ferro</source>
    <translation>pau ferro</translation>
   </message>
@@ -3889,12 +3889,12 @@
    <translation>place du jeu</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>platen length</source>
    <translation>longueur du plateau de presse</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>platen width</source>
    <translation>largeur du plateau de presse</translation>
   </message>
@@ -3904,12 +3904,12 @@
    <translation>point</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>point {number}</source>
    <translation>point {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/lists.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>pos.</source>
    <translation>pos.</translation>
   </message>
@@ -3929,7 +3929,7 @@
    <translation>positions</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>pressure</source>
    <translation>pression</translation>
   </message>
@@ -3944,7 +3944,7 @@
    <translation>quarts</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>reach of the boards beyond the cuts</source>
    <translation>débord des planches sur les coupes</translation>
   </message>
@@ -3954,7 +3954,7 @@
    <translation>lecture d'un écart</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/offcuts.py" />
+   <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>repair patches</source>
    <translation>pièces de réparation</translation>
   </message>
@@ -3964,12 +3964,12 @@
    <translation>repose sur</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>right</source>
    <translation>droite</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>rim {number}</source>
    <translation>pourtour {number}</translation>
   </message>
@@ -3979,7 +3979,7 @@
    <translation>pourtour, depuis le joint du bas</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/wedge_figure.py" />
+   <location filename="veneerwb/core/shop/one_sheet/figures.py" />
    <source>rise {length}</source>
    <translation>flèche {length}</translation>
   </message>
@@ -3999,17 +3999,17 @@
    <translation>rang par rang depuis le plus haut, chacun de gauche à droite, le fil debout</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>rows</source>
    <translation>rangs</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>runs of {count}</source>
    <translation>suites de {count}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>saw, in boards on a sled</source>
    <translation>scie, entre planches sur un chariot</translation>
   </message>
@@ -4024,7 +4024,7 @@
    <translation>joint</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>seam {number}</source>
    <translation>joint {number}</translation>
   </message>
@@ -4049,7 +4049,7 @@
    <translation>parement : {part}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>side that is chalked</source>
    <translation>côté marqué à la craie</translation>
   </message>
@@ -4064,12 +4064,12 @@
    <translation>cote coupée</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>spare {leaf}</source>
    <translation>réserve {leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>spread</source>
    <translation>grammage</translation>
   </message>
@@ -4109,12 +4109,12 @@
    <translation>droit, fil le long du bord</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/offcuts.py" />
+   <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>stringing and edge strips</source>
    <translation>filets et bandes de chant</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>strips</source>
    <translation>bandes</translation>
   </message>
@@ -4134,22 +4134,22 @@
    <translation>ôter</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape across the cuts</source>
    <translation>adhésif en travers des coupes</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape over the line, down to the board</source>
    <translation>adhésif sur le trait, jusqu'à la planche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape round the boards</source>
    <translation>adhésif autour des planches</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape, film or suction under the piece</source>
    <translation>adhésif, film ou aspiration sous la pièce</translation>
   </message>
@@ -4159,12 +4159,12 @@
    <translation>écart type du gabarit</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/offcuts.py" />
+   <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>test cuts and trials of press and finish</source>
    <translation>coupes d'essai et essais de presse et de finition</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the axis from the tip</source>
    <translation>l'axe depuis la pointe</translation>
   </message>
@@ -4174,17 +4174,17 @@
    <translation>la liasse, partagée entre {count} plateaux</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the direction of the grain</source>
    <translation>la direction du fil</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>the even ones</source>
    <translation>les paires</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the finished outline</source>
    <translation>le contour fini</translation>
   </message>
@@ -4194,27 +4194,27 @@
    <translation>les feuilles entamées</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the line of the tool's middle</source>
    <translation>la ligne du milieu de l'outil</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>the lower left corner</source>
    <translation>le coin bas gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>the lower right corner</source>
    <translation>le coin bas droit</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>the odd ones</source>
    <translation>les impaires</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the outline to cut</source>
    <translation>le contour à couper</translation>
   </message>
@@ -4224,32 +4224,32 @@
    <translation>la couronne atteint 360 degrés</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>the seams of the finished outline</source>
    <translation>les joints du contour fini</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>the sides not cut yet, by which it hangs in the waste</source>
    <translation>les côtés pas encore coupés, par lesquels elle tient à la chute</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>the sled's clamps on the upper board over the piece</source>
    <translation>les serre-joints du chariot sur la planche du dessus, sur la pièce</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>the straightedge clamped over the piece at both ends</source>
    <translation>la règle serrée sur la pièce aux deux bouts</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>the upper left corner</source>
    <translation>le coin haut gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>the upper right corner</source>
    <translation>le coin haut droit</translation>
   </message>
@@ -4269,12 +4269,12 @@
    <translation>épais</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/methods.py" />
+   <location filename="veneerwb/core/shop/cutting/methods.py" />
    <source>thickness of the sandwich boards</source>
    <translation>épaisseur des planches du sandwich</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/press/day.py" />
    <source>time in the press</source>
    <translation>temps sous presse</translation>
   </message>
@@ -4349,17 +4349,17 @@
    <translation>dresser par (* conseillé)</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>true the halves</source>
    <translation>dresser les moitiés</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>true the quarters</source>
    <translation>dresser les quarts</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>true the rows</source>
    <translation>dresser les rangs</translation>
   </message>
@@ -4389,22 +4389,22 @@
    <translation>inégal</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/lengths.py" />
+   <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>unit</source>
    <translation>unité</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_units.py" />
+   <location filename="veneerwb/core/shop/press/units.py" />
    <source>unit of pressure</source>
    <translation>unité de pression</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/dxf.py" />
+   <location filename="veneerwb/core/shop/templates/dxf.py" />
    <source>unit of the file</source>
    <translation>unité du fichier</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>up</source>
    <translation>haut</translation>
   </message>
@@ -4419,12 +4419,12 @@
    <translation>haut droit</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>upper left</source>
    <translation>haut gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>upper right</source>
    <translation>haut droit</translation>
   </message>
@@ -4464,12 +4464,12 @@
    <translation>façon de dresser</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping.py" />
+   <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>wedges from strips</source>
    <translation>secteurs de bandes</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/press_dust.py" />
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>western red cedar</source>
    <translation>thuya géant (western red cedar)</translation>
   </message>
@@ -4499,17 +4499,17 @@
    <translation>feuilles entières restantes</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_make.py" />
+   <location filename="veneerwb/core/shop/templates/make.py" />
    <source>width of the tool</source>
    <translation>largeur de l'outil</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>width over</source>
    <translation>largeur en plus</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_marks.py" />
+   <location filename="veneerwb/core/shop/templates/marks.py" />
    <source>words</source>
    <translation>mots</translation>
   </message>
@@ -4544,22 +4544,22 @@
    <translation>{CODE}-face-down</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{along} from {a} along the line to {b}, then {square} square to the left</source>
    <translation>{along} de {a} le long de la ligne vers {b}, puis {square} d'équerre à gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{along} from {a} along the line to {b}, then {square} square to the right</source>
    <translation>{along} de {a} le long de la ligne vers {b}, puis {square} d'équerre à droite</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{along} from {a} away from {b}, then {square} square to the left</source>
    <translation>{along} de {a} à l'opposé de {b}, puis {square} d'équerre à gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{along} from {a} away from {b}, then {square} square to the right</source>
    <translation>{along} de {a} à l'opposé de {b}, puis {square} d'équerre à droite</translation>
   </message>
@@ -4574,17 +4574,17 @@
    <translation>{angle} de moins suffiraient.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/lengths.py" />
+   <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>{area} sq ft</source>
-   <translation>{area} pied carré</translation>
+   <translation>{area} pieds carrés</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>{code}-map</source>
    <translation>{code}-map</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>{code}-words</source>
    <translation>{code}-words</translation>
   </message>
@@ -4604,12 +4604,12 @@
    <translation>{count} planches, dont deux pour l'essai</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>{count} kinds (lower seam, rim, upper seam): {some}.</source>
    <translation>{count} genres (joint du bas, pourtour, joint du haut) : {some}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>{count} kinds (lower seam, rim, upper seam): {some}; {more} more, see the cut list.</source>
    <translation>{count} genres (joint du bas, pourtour, joint du haut) : {some} ; {more} de plus, voir la liste de débit.</translation>
   </message>
@@ -4654,27 +4654,27 @@
    <translation>{count} pièces.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} pin in the board</source>
    <translation>{count} pion dans la planche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} pin through boards and leaves</source>
    <translation>{count} pion à travers planches et feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} pins in the board</source>
    <translation>{count} pions dans la planche</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} pins through boards and leaves</source>
    <translation>{count} pions à travers planches et feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{count} screws through both boards</source>
    <translation>{count} vis à travers les deux planches</translation>
   </message>
@@ -4684,17 +4684,17 @@
    <translation>{count} joints manquent leur coin du plateau, de jusqu'à {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/template.py" />
+   <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>{count} sheets, joined as the map shows; row A is the uppermost. Trim each at its left and upper broken lines, through the middle of the marks; lay it on its neighbours so that the halves of the marks meet the whole ones of the same number; tape. Cut out with knife and straightedge, away from the hand.</source>
    <translation>{count} planches, jointes comme la carte le montre ; le rang A est le plus haut. Rogner chacune à ses lignes brisées de gauche et du haut, par le milieu des marques ; la poser sur ses voisines pour que les moitiés des marques rejoignent les entières du même numéro ; coller. Découper au couteau et à la règle, loin de la main.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_piles.py" />
+   <location filename="veneerwb/core/shop/cutting/piles.py" />
    <source>{count} spare leaves are to lie in the stack, and {free} are left over; take fewer spares.</source>
    <translation>{count} feuilles de réserve doivent être dans la pile, et il en reste {free} ; prenez moins de réserve.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet.py" />
+   <location filename="veneerwb/core/shop/one_sheet/sheet.py" />
    <source>{count} ways</source>
    <translation>{count} secteurs</translation>
   </message>
@@ -4714,12 +4714,12 @@
    <translation>{first} à {last}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/taping_said.py" />
+   <location filename="veneerwb/core/shop/taping/said.py" />
    <source>{first}; {second}; and so on to {last}</source>
    <translation>{first} ; {second} ; et ainsi de suite jusqu'à {last}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting.py" />
+   <location filename="veneerwb/core/shop/cutting/plan.py" />
    <source>{high} of leaves is more than the {most} that are cut at once, so they are cut in {lifts} lifts.</source>
    <translation>{high} de feuilles dépassent les {most} coupés en une fois, elles sont donc coupées en {lifts} paquets.</translation>
   </message>
@@ -4739,7 +4739,7 @@
    <translation>{length}, exactement {exact},</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/sheet_words.py" />
+   <location filename="veneerwb/core/shop/one_sheet/words.py" />
    <source>{name} at {positions}: {lower}, {rim}, {upper}</source>
    <translation>{name} aux {positions} : {lower}, {rim}, {upper}</translation>
   </message>
@@ -4754,7 +4754,7 @@
    <translation>{name} vue de côté, sans échelle</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>{name}, revision {revision}</source>
    <translation>{name}, indice {revision}</translation>
   </message>
@@ -4764,12 +4764,12 @@
    <translation>{name}, échelle {scale}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{near} from {a} and {far} from {b}, left of the line from {a} to {b}</source>
    <translation>{near} de {a} et {far} de {b}, à gauche de la ligne de {a} à {b}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pinning_marks.py" />
+   <location filename="veneerwb/core/shop/pinning/marks.py" />
    <source>{near} from {a} and {far} from {b}, right of the line from {a} to {b}</source>
    <translation>{near} de {a} et {far} de {b}, à droite de la ligne de {a} à {b}</translation>
   </message>
@@ -4784,32 +4784,32 @@
    <translation>{per_leaf} plateaux sont coupés dans chaque feuille, l'un derrière l'autre le long du fil, à {ROOM} l'un de l'autre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_words.py" />
+   <location filename="veneerwb/core/shop/templates/words.py" />
    <source>{place} (leaf {leaf})</source>
    <translation>{place} (feuille {leaf})</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{positions} of top {top}</source>
    <translation>{positions} du plateau {top}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>{position} B</source>
-   <translation>{position} B</translation>
+   <translation>{position} D</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/chalking.py" />
+   <location filename="veneerwb/core/shop/pinning/chalking.py" />
    <source>{position} F</source>
    <translation>{position} F</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{side} ({nth} of {count})</source>
    <translation>{side} ({nth} sur {count})</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/cutting_steps.py" />
+   <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>{side} of cut {number}</source>
    <translation>{side} de la coupe {number}</translation>
   </message>
@@ -4874,22 +4874,22 @@
    <translation>{way}, vu du parement</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>{what} cannot be cut so much over: its outline would cross itself; give less.</source>
    <translation>{what} ne peut pas être coupé d'autant plus large : son contour se croiserait ; donnez moins.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>{what} does not run to the point where the pieces meet, so that no angle can be added there; give a width that its seams are cut over by.</source>
    <translation>{what} ne va pas jusqu'au point où les pièces se rejoignent, aucun angle ne peut donc y être ajouté ; donnez une largeur dont ses joints sont coupés plus larges.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>{what} has a curved seam that cannot be moved out by {width} mm; give less.</source>
    <translation>{what} a un joint courbe qui ne peut pas être porté en dehors de {width} mm ; donnez moins.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/template_over.py" />
+   <location filename="veneerwb/core/shop/templates/over.py" />
    <source>{what} has {count} seam edges and {given} overs are given; give one for all, or one for each seam edge, counter-clockwise.</source>
    <translation>{what} a {count} bords de joint et {given} excédents sont donnés ; donnez-en un pour tous, ou un par bord de joint, en sens inverse des aiguilles.</translation>
   </message>

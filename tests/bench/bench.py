@@ -1,12 +1,13 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Times the main job beside its peers, inside FreeCAD, and prints one line a figure."""
+"""Times the main job beside its peers, inside FreeCAD: a match recomputed, its picture, the live
+top, and what each costs with more ways."""
 
 from __future__ import annotations
 
 import itertools
-import statistics
-import time
+import sys
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import Draft
@@ -14,27 +15,17 @@ import FreeCAD
 import numpy as np
 import Part
 
-from veneerwb.core import Placement, Stock, Top, radial, sawn_bundle
+from veneerwb.core import Placement, Stock, Top, check, radial, sawn_bundle
 from veneerwb.host.objects import add_match, add_stock
 from veneerwb.paint import picture
 from veneerwb.paint.live import LivePicture
 
+sys.path.insert(0, str(Path(__file__).parent))
+from table import Growth, Row, give, seconds, tell
+
 ROUNDS = 15
-
-
-def seconds(work: Callable[[], Any], rounds: int = ROUNDS) -> float:
-    """Median seconds of `work`, after one call that does not count."""
-    work()
-    taken = []
-    for _ in range(rounds):
-        start = time.perf_counter()
-        work()
-        taken.append(time.perf_counter() - start)
-    return statistics.median(taken)
-
-
-def say(what: str, ours: float, peer: str, theirs: float) -> None:
-    print(f"{what}: {1e3 * ours:.1f} ms; {peer}: {1e3 * theirs:.1f} ms; ratio {ours / theirs:.2f}")
+WAYS = 8, 16, 32, 64
+OPENCV = "OpenCV's remap and the making of its maps"
 
 
 def alternating(doc: Any, change: Callable[[float], None]) -> Callable[[], None]:
@@ -55,7 +46,7 @@ def our_recompute(ways: int) -> float:
     stock = add_stock(doc, width=1500.0, length=1500.0, leaves=64, thickness=0.6)
     match = add_match(doc, stock, Ways=ways)
     work = alternating(doc, lambda by: setattr(match, "Diameter", 1200.0 + by))
-    taken = seconds(work)
+    taken = seconds(work, ROUNDS)
     assert len(match.Shape.Solids) == ways
     FreeCAD.closeDocument(doc.Name)
     return taken
@@ -79,7 +70,7 @@ def polar_array_recompute(ways: int) -> float:
 
     draw(0.0)
     array = Draft.make_polar_array(wedge, ways, 360.0, FreeCAD.Vector(0, 0, 0), False)
-    taken = seconds(alternating(doc, draw))
+    taken = seconds(alternating(doc, draw), ROUNDS)
     assert len(array.Shape.Solids) == ways
     FreeCAD.closeDocument(doc.Name)
     return taken
@@ -119,13 +110,31 @@ def remapped(layout: Any, px_per_mm: float, size: int) -> np.ndarray:
     return out
 
 
-def pictures() -> None:
+def recomputes() -> None:
+    costs = {ways: our_recompute(ways) for ways in (*WAYS, 24)}
+    give(Row(
+        "bench", "a match of 24 ways recomputed: laid, checked, 24 solids, numbers",
+        1e3 * costs.pop(24), "ms", "the host's polar array of the same solid",
+        1e3 * polar_array_recompute(24), "ratio <= 1", chosen=True,
+    ))  # fmt: skip
+    grown("a match recomputed", [1e3 * cost for cost in costs.values()])
+
+
+def grown(what: str, costs: list[float]) -> None:
+    give(Growth("bench", what, "ways", WAYS, tuple(costs), "ms", linear=True))
+
+
+def opencv() -> bool:
+    """Whether the peer is here; it may use one thread, as we do."""
     try:
         import cv2
     except ImportError:
-        print("picture: not compared, OpenCV is not here")
-        return
+        return False
     cv2.setNumThreads(1)
+    return True
+
+
+def pictures() -> None:
     bundle = sawn_bundle(
         leaves=12, width=380, length=700, thickness=0.6, mm_per_px=1.0, figure="ripple", seed=3
     )
@@ -133,61 +142,67 @@ def pictures() -> None:
     ours = picture(layout, px_per_mm=1.0)[..., :3].astype(float)
     theirs = remapped(layout, 1.0, 1024).astype(float)
     inside = np.hypot(*np.mgrid[-511.5:512, -511.5:512]) < 505
-    print(f"picture, mean difference of the two: {np.abs(ours - theirs)[inside].mean():.2f} of 255")
-    say(
-        "picture, 12 ways at 1024 x 1024",
-        seconds(lambda: picture(layout, px_per_mm=1.0)),
-        "OpenCV remap with its maps, one thread",
-        seconds(lambda: remapped(layout, 1.0, 1024)),
-    )
+    give(Row(
+        "bench", "the two pictures of 12 ways, mean difference of 255 levels",
+        float(np.abs(ours - theirs)[inside].mean()), "", "OpenCV's remap", aim="ours <= 2",
+    ))
+    give(Row(
+        "bench", "picture of 12 ways, 1024 x 1024",
+        1e3 * seconds(lambda: picture(layout, px_per_mm=1.0), ROUNDS), "ms", OPENCV,
+        1e3 * seconds(lambda: remapped(layout, 1.0, 1024), ROUNDS), "ratio <= 0.333", chosen=True,
+    ))
+
+
+def dragged(bundle: Any, ways: int) -> list[Any]:
+    """Layouts while a wedge is dragged: another placement each time."""
+    return [
+        radial(bundle, Top.round(790), ways, placement=Placement(190 + k, 150 + 2 * k, 90 + k))
+        for k in range(7)
+    ]
+
+
+def painted_live(layouts: list[Any]) -> float:
+    live, turns = LivePicture(800, 800, 1.0), itertools.count()
+    return seconds(lambda: live.paint(layouts[next(turns) % len(layouts)]), 3 * ROUNDS)
 
 
 def dragging() -> None:
-    """The live top while a wedge is dragged: another placement each time."""
-    try:
-        import cv2
-    except ImportError:
-        print("live: not compared, OpenCV is not here")
-        return
-    cv2.setNumThreads(1)
     bundle = sawn_bundle(
         leaves=24, width=380, length=700, thickness=0.6, mm_per_px=1.0, figure="ripple", seed=3
     )
-    top, scale, size = Top.round(790), 1.0, 800
-    layouts = [
-        radial(bundle, top, ways=24, placement=Placement(190 + k, 150 + 2 * k, 90 + k))
-        for k in range(7)
-    ]
-    live, turns = LivePicture(size, size, scale), itertools.count()
-
-    def ours() -> None:
-        live.paint(layouts[next(turns) % len(layouts)])
-
-    def theirs() -> None:
-        remapped(layouts[next(turns) % len(layouts)], scale, size)
-
-    say(
-        "live top, 24 ways at 800 x 800", seconds(ours, 3 * ROUNDS),
-        "OpenCV remap with its maps, one thread", seconds(theirs, 3 * ROUNDS),
+    layouts, turns = dragged(bundle, 24), itertools.count()
+    theirs = seconds(
+        lambda: remapped(layouts[next(turns) % len(layouts)], 1.0, 800), 3 * ROUNDS
     )
+    give(Row(
+        "bench", "live top of 24 ways while it is dragged, 800 x 800", 1e3 * painted_live(layouts),
+        "ms", OPENCV, 1e3 * theirs, "ratio <= 0.333",
+    ))
+
+
+def growth() -> None:
+    """The same with more ways, from one bundle that has leaves enough for all."""
+    bundle = sawn_bundle(
+        leaves=64, width=380, length=700, thickness=0.6, mm_per_px=2.0, figure="ripple", seed=3
+    )
+    tops = {ways: radial(bundle, Top.round(790), ways) for ways in WAYS}
+    for what, work in (
+        ("laid and checked", lambda n: check(radial(bundle, Top.round(790), n))),
+        ("picture, 800 x 800", lambda n: picture(tops[n], px_per_mm=1.0)),
+    ):
+        grown(what, [1e3 * seconds(lambda n=n, work=work: work(n), 7) for n in WAYS])
+    grown("live top, 800 x 800", [1e3 * painted_live(dragged(bundle, n)) for n in WAYS])
 
 
 def main() -> None:
     FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Document").SetBool("SaveThumbnail", False)
-    say(
-        "recompute of a 24-way match",
-        our_recompute(24),
-        "the host's polar array",
-        polar_array_recompute(24),
-    )
-    few, many = our_recompute(8), our_recompute(64)
-    print(
-        f"growth from 8 to 64 ways: {1e3 * few:.1f} ms to {1e3 * many:.1f} ms, {many / few:.1f} "
-        f"times "
-        "(8 times would be linear)"
-    )
-    pictures()
-    dragging()
+    recomputes()
+    if opencv():
+        pictures()
+        dragging()
+    else:
+        tell("pictures: not compared, OpenCV is not here")
+    growth()
 
 
 if __name__ == "__main__":

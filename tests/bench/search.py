@@ -9,11 +9,13 @@ truth    rank agreement with the measures at full resolution, reckoned by OpenCV
 force    on a small bundle, the best found against every spot of the refinement step
 
     search.py [--figure NAME] [--seed N] [--candidates N] [--spots N] [--keep FOLDER]
+              [--force FIGURE...]
 """
 
 from __future__ import annotations
 
 import argparse
+import sys
 import tempfile
 import time
 from collections.abc import Callable, Iterator
@@ -35,9 +37,14 @@ from veneerwb.core.search import searched
 from veneerwb.core.search.refine import STEPS, Judge
 from veneerwb.core.search.task import Task
 
+sys.path.insert(0, str(Path(__file__).parent))
+from table import Row, give
+
 LEAVES, WIDTH, LENGTH, SCALE = 24, 600.0, 2400.0, 0.5
 TOP, RECIPE, FIRST = Top.round(1200.0), Radial(12), 7
 SIZE = 256
+CANDIDATES, SPOTS, FORCED, FULL = 2000, 500, ("crotch", "burl"), "bash tests/bench/run.sh search"
+BUNDLE = f"{LEAVES} leaves of {WIDTH:g} x {LENGTH:g} mm at {SCALE:g} mm/px"
 
 
 def timed(what: str, work: Callable[[], Any]) -> Any:
@@ -50,7 +57,7 @@ def timed(what: str, work: Callable[[], Any]) -> Any:
         f"{every - own:.2f} s in others",
         flush=True,
     )
-    return found, every
+    return found, every, wall
 
 
 def photographs(folder: Path, figure: str, seed: int) -> list[Path]:
@@ -252,22 +259,37 @@ def force(figure: str, seed: int) -> None:
         f"found {found.score:.4f} at {found.placement}",
         flush=True,
     )
+    give(Row(
+        "search", f"best spot found on a small {figure} bundle ({seed}), its score less the best",
+        found.score - best.score, "", f"brute force, {len(places)} spots", aim="ours >= -0.0001",
+    ))  # fmt: skip
+
+
+def say(what: str, ours: float, unit: str, peer: str = "", theirs: float | None = None,
+        aim: str = "", **more: Any) -> None:
+    give(Row("search", f"{BUNDLE}, {RECIPE.ways} ways: {what}", ours, unit, peer, theirs, aim,
+             **more))
 
 
 def main() -> None:
     parser = argparse.ArgumentParser()
     parser.add_argument("--figure", default="cathedral")
     parser.add_argument("--seed", type=int, default=1)
-    parser.add_argument("--candidates", type=int, default=2000)
-    parser.add_argument("--spots", type=int, default=500)
+    parser.add_argument("--candidates", type=int, default=CANDIDATES)
+    parser.add_argument("--spots", type=int, default=SPOTS)
     parser.add_argument("--keep", type=Path, help="a folder for the photographs")
+    parser.add_argument("--force", nargs="*", default=FORCED)
     asked = parser.parse_args()
     cv2.setNumThreads(1)
     with tempfile.TemporaryDirectory() as folder:
         paths = photographs(asked.keep or Path(folder), asked.figure, asked.seed)
-        bundle, _ = timed("reading 24 photographs", lambda: Bundle.from_photos(paths, SCALE, 0.6))
-        maps, _ = timed("maps", lambda: maps_of(bundle))
-        found, ours = timed("search", lambda: searched(bundle, TOP, RECIPE, maps=maps))
+        bundle, _, reading = timed(
+            "reading 24 photographs", lambda: Bundle.from_photos(paths, SCALE, 0.6)
+        )
+        maps, _, mapping = timed("maps", lambda: maps_of(bundle))
+        found, ours, wall = timed("search", lambda: searched(bundle, TOP, RECIPE, maps=maps))
+        say("all spots and directions searched, maps made", wall, "s", aim="ours <= 2", chosen=True)
+        say("with reading and maps", reading + mapping + wall, "s", aim="ours <= 7")
         count = int(np.isfinite(found.sweep.scores).sum())
         print(f"spots and directions scored: {count}", flush=True)
 
@@ -282,24 +304,32 @@ def main() -> None:
             f"search {1e6 * ours / count:.2f} us: {theirs / (ours / count):.0f} times as many",
             flush=True,
         )
+        short = FULL if len(some) < CANDIDATES else ""
+        say(f"a candidate of {count}, processor time", 1e6 * ours / count, "us",
+            f"the plain way with OpenCV, {len(some)} candidates", 1e6 * theirs, "ratio <= 0.001",
+            reduced=short, chosen=True)  # fmt: skip
         judge = Judge(Task(bundle, TOP, RECIPE), maps, weighed(None))
         full = Full(paths)
         chosen = list(spots(found.sweep, asked.spots, 6))
         truth = np.array([full.measures(place) for place, _ in chosen])
         tops = [tops[0] for tops in judge.spots([place for place, _ in chosen], (FIRST,))]
         figure = [scored(c, v, 0.0, 0.0) for c, v, _, _ in truth]
+        swept = spearmanr([score for _, score in chosen], figure)[0]
+        judged = spearmanr([t.score for t in tops], [scored(*row) for row in truth])[0]
         print(
-            f"truth: Spearman on {len(chosen)} random spots: sweep "
-            f"{spearmanr([score for _, score in chosen], figure)[0]:.4f}, judged with seams "
-            f"{spearmanr([t.score for t in tops], [scored(*row) for row in truth])[0]:.4f}"
+            f"truth: Spearman on {len(chosen)} random spots: sweep {swept:.4f}, judged with seams "
+            f"{judged:.4f}"
         )
+        say(f"rank agreement (Spearman) of {len(chosen)} random spots", float(judged), "",
+            "measures at full resolution", aim="ours >= 0.95",
+            reduced=FULL if len(chosen) < SPOTS else "")  # fmt: skip
         for k, name in enumerate(UNITS):
             own = [getattr(t.appeal, name) for t in tops]
             print(f"  {name}: {spearmanr(own, truth[:, k])[0]:.4f}, mean {np.mean(own):.3f} "
                   f"against {truth[:, k].mean():.3f}")
-    for seed in (1, 2):
-        force("crotch", seed)
-        force("burl", seed)
+    for kind in asked.force:
+        for seed in (1, 2):
+            force(kind, seed)
 
 
 if __name__ == "__main__":

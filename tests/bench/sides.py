@@ -20,6 +20,7 @@ import math
 import sys
 from collections import Counter
 from dataclasses import replace
+from pathlib import Path
 
 import numpy as np
 from PIL import Image, ImageDraw
@@ -31,6 +32,9 @@ from veneerwb.core.photos import Photo
 from veneerwb.core.sequence import aligned, grids
 from veneerwb.core.sides import measured_wander, proved_sense, tied, with_tie
 
+sys.path.insert(0, str(Path(__file__).parent))
+from table import Row, give
+
 FIGURES = ("cathedral", "ripple", "crotch", "burl", "stripe")
 SLOPES = (0.0, 5.0, 10.0)
 WIDTH, LENGTH, AROUND, THICKNESS = 300.0, 900.0, 60.0, 0.6
@@ -38,6 +42,7 @@ LEAVES, RAGGED = 4, 2.5
 CORNERS = np.array([(0, 0), (WIDTH, 0), (0, LENGTH), (WIDTH, LENGTH)])
 OTHER = 100_000
 """Added to the seed of another log."""
+LOGS, FULL = 5, "bash tests/bench/run.sh sides"
 
 
 def outline(rng: np.random.Generator) -> Polygon:
@@ -163,7 +168,7 @@ class Tally:
             self.counts[f"sense {word}"] += 1
         self.counts["foreign back, nothing proved"] += proved_sense(mixed, [2]).back is None
 
-    def report(self, figure: str, logs: int) -> None:
+    def report(self, figure: str, logs: int, scale: float) -> None:
         c, off = self.counts, np.array(self.corners or [math.nan])
         print(
             f"{figure:10} ties {c['ties']}, doubted {c['doubted']}, refused {c['refused']}, sure "
@@ -184,11 +189,27 @@ class Tally:
                 f"({true:.2f} mm) by {errors or 'unknown'}"
             )
 
+        self._on_table(figure, logs, scale)
+
+    def _on_table(self, figure: str, logs: int, scale: float) -> None:
+        c, off = self.counts, np.array(self.corners or [math.nan])
+        more = {"peer": "the truth", "reduced": FULL if logs < LOGS else ""}
+        ends = [abs(off) for each in self.wander.values() for off, _ in each]
+        for what, value, unit, aim in (
+            (f"{c['ties']} backs tied at {scale:g} mm/px, {figure}: worst corner, rms",
+             float(np.sqrt(np.mean(off**2))), "mm", "ours <= 0.5"),
+            (f"share of {2 * logs * len(SLOPES)} stacks whose sense one back proves, {figure}",
+             c["sense right"] / (2 * logs * len(SLOPES)), "", ""),
+            (f"wander of {figure} measured from {LEAVES - 1} backs: furthest off",
+             max(ends, default=math.nan), "mm", ""),
+        ):  # fmt: skip
+            give(Row("sides", what, value, unit, aim=aim, **more))
+
 
 def main() -> None:
     parser = argparse.ArgumentParser()
     parser.add_argument("figures", nargs="*", default=FIGURES)
-    parser.add_argument("--logs", type=int, default=5)
+    parser.add_argument("--logs", type=int, default=LOGS)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--scale", type=float, default=1.0)
     args = parser.parse_args()
@@ -200,7 +221,7 @@ def main() -> None:
                     Log(WIDTH, LENGTH, THICKNESS, figure, s, slope) for s in (seed, seed + OTHER)
                 )
                 tally.add(log, other, slope, args.scale, seed)
-        tally.report(figure, args.logs)
+        tally.report(figure, args.logs, args.scale)
         sys.stdout.flush()  # a figure takes minutes
 
 

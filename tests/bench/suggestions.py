@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """What leaves suggest: false suggestions on clean leaves, knots and splits found, by figure.
 
-    bash tests/bench/run.sh suggestions [seeds, as 3,4]
+    bash tests/bench/run.sh suggestions [seeds, as 3,4 [figures, as burl,ripple]]
 
 Generated leaves of 400 x 1200 mm at 0.5 mm/px with a camera's noise. Splits are drawn: dark and
 light, 0.5 to 2 mm wide, 30 to 300 mm long, up to 4 degrees off the grain.
@@ -20,6 +20,8 @@ from shapely.geometry import LineString
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
+from table import Row, give
+
 from veneerwb.core.figures import FIGURES
 from veneerwb.core.leaf import Leaf, Side
 from veneerwb.core.log import Log
@@ -27,6 +29,7 @@ from veneerwb.core.photos import Photo
 from veneerwb.core.spots import suggested
 
 WIDTH, LENGTH, SCALE = 400.0, 1200.0, 0.5
+SEEDS, FULL = "3,4,5,6", "bash tests/bench/run.sh suggestions"
 COLOURS = {"dark": (38, 28, 20), "light": (250, 246, 236)}
 
 
@@ -59,10 +62,10 @@ def with_splits(leaf: Leaf, shade: str, width: float, seed: int) -> tuple[Leaf, 
     return replace(leaf, face=Side(Photo.of(pixels.astype(np.uint8), SCALE))), lines
 
 
-def main(seeds: list[int]) -> None:
+def main(seeds: list[int], figures: tuple[str, ...]) -> None:
     print(f"leaves of {WIDTH:g} x {LENGTH:g} mm at {SCALE:g} mm/px, {len(seeds)} of each figure")
     print("figure      false a clean leaf   knots found   dark splits 0.5/1/2 mm   light   s/leaf")
-    for figure in FIGURES:
+    for figure in figures:
         false, knots, seen, slowest = 0, 0, 0, 0.0
         splits = {(shade, width): 0 for shade in COLOURS for width in (0.5, 1.0, 2.0)}
         for seed in seeds:
@@ -89,6 +92,28 @@ def main(seeds: list[int]) -> None:
             f"       {' '.join(counts[:3]):22s} {' '.join(counts[3:])}   {slowest:.2f}", flush=True,
         )
 
+        on_table(figure, len(seeds), false, (seen, knots), tuple(splits.values()), slowest)
+
+
+def on_table(
+    figure: str, leaves: int, false: int, knots: tuple[int, int], splits: tuple[int, ...],
+    slowest: float,
+) -> None:
+    what, drawn = f"suggested on {figure}", 3 * leaves * len(splits)
+    more = {"peer": "the truth", "reduced": FULL if leaves < SEEDS.count(",") + 1 else ""}
+    for of, value in (
+        (f"share of {knots[1]} knots found", knots[0] / max(knots[1], 1)),
+        (f"share of {drawn} drawn splits found", sum(splits) / drawn),
+        ("false ones a clean leaf", false / leaves),
+    ):
+        give(Row("suggestions", f"{what}: {of}", value, "", **more))
+    size = f"a leaf of {WIDTH:g} x {LENGTH:g} mm at {SCALE:g} mm/px"
+    give(Row("suggestions", f"{what}: {size}, processor time", slowest, "s"))
+
 
 if __name__ == "__main__":
-    main([int(s) for s in (sys.argv[1] if len(sys.argv) > 1 else "3,4,5,6").split(",")])
+    asked = dict(enumerate(sys.argv[1:]))
+    main(
+        [int(seed) for seed in asked.get(0, SEEDS).split(",")],
+        tuple(asked.get(1, ",".join(FIGURES)).split(",")),
+    )

@@ -11,7 +11,7 @@ from shapely.geometry import Point
 from veneerwb.core import Stock, Top, VeneerError, quarters, radial
 from veneerwb.core.checks.sufficiency import onto_leaf
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.chalking import ROOM, chalking
+from veneerwb.core.shop.pinning.chalking import ROOM, chalking
 
 STOCK = Stock(420.0, 1400.0, 24, 0.6)
 

@@ -20,13 +20,13 @@ from veneerwb.core.shop.closing import (
     broken_of,
     said,
 )
-from veneerwb.core.shop.drawn import RED, Letters, Stroke
-from veneerwb.core.shop.legible import troubles
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.drawing.drawn import RED, Letters, Stroke
+from veneerwb.core.shop.drawing.legible import troubles
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.page import Look
+from veneerwb.core.shop.drawing.paper import PAPERS
 from veneerwb.core.shop.pages.closing import pages
 from veneerwb.core.shop.pages.closing_figures import times
-from veneerwb.core.shop.paper import PAPERS
 
 STOCK = Stock(1600.0, 4000.0, 64, 0.6)
 WET = Moisture(9.0, 9.0, 8.0, 0.00274, 0.3)

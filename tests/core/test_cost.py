@@ -27,7 +27,7 @@ from veneerwb.core import (
 )
 from veneerwb.core.inventory import SQUARE_FOOT, Particulars
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.cost import PER, Price, cost, from_extra, yields
+from veneerwb.core.shop.cost import PER, Price, cost, yields
 from veneerwb.core.shop.planning import planned, planned_for
 from veneerwb.core.shop.room import ROOM
 
@@ -104,7 +104,7 @@ def test_the_price_comes_from_the_particulars():
     [
         lambda: Price(-1.0), lambda: Price(5.0, "log"), lambda: Price(math.inf),
         lambda: cost(yields(radial(STOCK, ROUND, 4)), Price(1.0), tops=0),
-        lambda: from_extra(-0.1), lambda: planned(Radial(12), ROUND, spares=-1),
+        lambda: planned(Radial(12), ROUND, spares=-1),
         lambda: planned(Radial(12), ROUND, margin=-1.0),
         lambda: planned(Radial(12), ROUND, tops=2, per_leaf=3),
     ],

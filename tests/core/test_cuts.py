@@ -39,7 +39,7 @@ from veneerwb.core.lots import cutting, cuttings, pieces_differ
 from veneerwb.core.photos import Photo
 from veneerwb.core.shop.cutlist import as_csv
 from veneerwb.core.shop.lot_lines import lot_line
-from veneerwb.core.shop.sheet import Facts, sheet
+from veneerwb.core.shop.one_sheet.sheet import Facts, sheet
 
 STOCK = Stock(900.0, 3000.0, 64, 0.6)
 PLACE = (450.0, 300.0)

@@ -11,12 +11,12 @@ from shapely.ops import unary_union
 from veneerwb.core import Stock, Top, VeneerError, quarters, radial
 from veneerwb.core.leaf import ranges
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.cutting import cutting_plan
-from veneerwb.core.shop.cutting_piles import piles
-from veneerwb.core.shop.methods import KNIFE, MACHINE, SAW, method
-from veneerwb.core.shop.offcuts import offcuts
-from veneerwb.core.shop.template_make import templates
-from veneerwb.core.shop.template_over import EXACT, Over
+from veneerwb.core.shop.cutting.methods import KNIFE, MACHINE, SAW, method
+from veneerwb.core.shop.cutting.offcuts import offcuts
+from veneerwb.core.shop.cutting.piles import piles
+from veneerwb.core.shop.cutting.plan import cutting_plan
+from veneerwb.core.shop.templates.make import templates
+from veneerwb.core.shop.templates.over import EXACT, Over
 
 STOCK = Stock(420.0, 1400.0, 24, 0.6)
 TOPS = (Top.round(800.0), Top.oval(1000.0, 700.0))

@@ -7,16 +7,16 @@ import pytest
 
 from veneerwb.core import Stock, Top, radial
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.cutting import cutting_plan
-from veneerwb.core.shop.cutting_said import ERROR, Said, in_units, plain
-from veneerwb.core.shop.drawn import Letters
-from veneerwb.core.shop.legible import troubles
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.methods import KNIFE, MACHINE, METHODS, SAW, method
-from veneerwb.core.shop.offcuts import offcuts
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.cutting.methods import KNIFE, MACHINE, METHODS, SAW, method
+from veneerwb.core.shop.cutting.offcuts import offcuts
+from veneerwb.core.shop.cutting.plan import cutting_plan
+from veneerwb.core.shop.cutting.said import ERROR, Said, in_units, plain
+from veneerwb.core.shop.drawing.drawn import Letters
+from veneerwb.core.shop.drawing.legible import troubles
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.page import Look
+from veneerwb.core.shop.drawing.paper import PAPERS
 from veneerwb.core.shop.pages.cutting import pages
-from veneerwb.core.shop.paper import PAPERS
 
 STOCK = Stock(420.0, 1400.0, 24, 0.6)
 

@@ -12,12 +12,12 @@ from shapely.ops import unary_union
 
 from veneerwb.core import Stock, Top, VeneerError, end, quarters, radial, side, tops_from
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.cutting import cutting_plan
-from veneerwb.core.shop.cutting_order import with_grain
-from veneerwb.core.shop.cutting_parts import is_left
-from veneerwb.core.shop.cutting_piles import piles, tops_laid
-from veneerwb.core.shop.cutting_sides import OVER, Side
-from veneerwb.core.shop.methods import KNIFE, METHODS, SAW, method
+from veneerwb.core.shop.cutting.methods import KNIFE, METHODS, SAW, method
+from veneerwb.core.shop.cutting.order import with_grain
+from veneerwb.core.shop.cutting.parts import is_left
+from veneerwb.core.shop.cutting.piles import piles, tops_laid
+from veneerwb.core.shop.cutting.plan import cutting_plan
+from veneerwb.core.shop.cutting.sides import OVER, Side
 
 STOCK = Stock(420.0, 1400.0, 24, 0.6)
 TOPS = (Top.round(800.0), Top.oval(1000.0, 700.0))

@@ -4,6 +4,7 @@
 import errno
 import os
 import subprocess
+from contextlib import contextmanager
 
 import numpy as np
 import pytest
@@ -15,10 +16,10 @@ from veneerwb.core.inventory import Entry, Particulars
 from veneerwb.core.inventory import write_csv as write_inventory
 from veneerwb.core.photos import save_jpeg, save_png
 from veneerwb.core.shop import cutlist
-from veneerwb.core.shop.dxf import write_dxf
 from veneerwb.core.shop.packet import PacketFile, named, write_packet
-from veneerwb.core.shop.template_make import templates
-from veneerwb.core.shop.template_svg import write_svg
+from veneerwb.core.shop.templates.dxf import write_dxf
+from veneerwb.core.shop.templates.make import templates
+from veneerwb.core.shop.templates.svg import write_svg
 from veneerwb.paint.chalk import write_pdf
 from veneerwb.paint.paper import targets_sheet
 
@@ -47,22 +48,25 @@ WRITERS = {
 }
 
 
-@pytest.fixture
+@contextmanager
 def full():
-    """From its call on, no file of this process may grow beyond ROOM: the system refuses it."""
+    """Within it no file of this process may grow beyond ROOM: the system refuses it. It must end
+    before pytest writes on, whose output may be a longer file."""
     soft, hard = resource.getrlimit(resource.RLIMIT_FSIZE)
-    yield lambda: resource.setrlimit(resource.RLIMIT_FSIZE, (ROOM, hard))
-    resource.setrlimit(resource.RLIMIT_FSIZE, (soft, hard))
+    resource.setrlimit(resource.RLIMIT_FSIZE, (ROOM, hard))
+    try:
+        yield
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, (soft, hard))
 
 
 @pytest.mark.parametrize("name", WRITERS)
-def test_a_file_that_finds_no_room_leaves_the_former_one(tmp_path, layout, full, name):
+def test_a_file_that_finds_no_room_leaves_the_former_one(tmp_path, layout, name):
     path = tmp_path / name
     WRITERS[name](path, layout)
     former = path.read_bytes()
     assert len(former) > ROOM
-    full()
-    with pytest.raises(VeneerError, match="could not be written.*that has room") as caught:
+    with full(), pytest.raises(VeneerError, match="could not be written.*that has room") as caught:
         WRITERS[name](path, layout)
     assert name in str(caught.value) and "\n" not in str(caught.value)
     assert path.read_bytes() == former and os.listdir(tmp_path) == [name]
@@ -104,11 +108,10 @@ def test_whenever_the_disk_is_full_it_is_said(tmp_path, layout, monkeypatch, nam
     assert path.read_bytes() == b"former" and os.listdir(tmp_path) == [name]
 
 
-def test_a_packet_that_finds_no_room_is_not_there(tmp_path, full):
+def test_a_packet_that_finds_no_room_is_not_there(tmp_path):
     parts_of_it = named([PacketFile("a", ".csv", "A.", b"x" * 10 * k) for k in range(1, 12)])
     (tmp_path / "Table AB12CD").mkdir()
-    full()
-    with pytest.raises(VeneerError, match="The packet could not be written.*that has room"):
+    with full(), pytest.raises(VeneerError, match="The packet could not be written.*that has room"):
         write_packet(tmp_path, "Table", "AB12CD", parts_of_it)
     assert os.listdir(tmp_path) == ["Table AB12CD"]
 
@@ -140,14 +143,13 @@ def test_a_disk_that_is_full_in_truth(tiny, layout):
 
 
 @pytest.mark.parametrize("ending", [".csv", ".pdf"])
-def test_a_list_to_chalk_finds_no_room(tmp_path, full, ending):
+def test_a_list_to_chalk_finds_no_room(tmp_path, ending):
     marks = chalk.chalk_list(sawn_bundle(leaves=2, width=60.0, length=120.0, mm_per_px=4.0))
     write = {".csv": chalk.write_csv, ".pdf": lambda m, path: write_pdf(m, "Marks", path)}[ending]
     path = tmp_path / f"chalk{ending}"
     write(marks, path)
     former = path.read_bytes()
     assert ending == ".csv" or former.startswith(b"%PDF-") and b"%%EOF" in former[-64:]
-    full()
-    with pytest.raises(VeneerError, match="could not be written"):
+    with full(), pytest.raises(VeneerError, match="could not be written"):
         write(marks, path)
     assert path.read_bytes() == former and os.listdir(tmp_path) == [path.name]

@@ -13,15 +13,9 @@ from veneerwb.core.faults import (
     along,
     carried,
     checked,
-    drawn,
     leaf_outline,
-    margin,
-    on_leaf,
-    onto_bundle,
-    onto_leaf,
     outlined,
     remains,
-    remains_in_all,
     trimmed,
     with_faults,
 )
@@ -62,34 +56,16 @@ def refused(code, act, *args, **values):
 # --- drawing -----------------------------------------------------------------------------------
 
 
-def test_corners_may_close_and_repeat():
-    open_ring = [(20, 30), (60, 30), (60, 80), (20, 80)]
-    clicked = [*open_ring[:2], open_ring[1], *open_ring[2:], open_ring[0]]
-    for points in (open_ring, clicked):
-        fault = drawn(points, "stain")
-        assert fault.kind == "stain" and fault.outline.equals(SQUARE)
-
-
 def test_an_outline_that_crosses_itself_is_refused_and_says_where():
-    said = refused(
-        "outline-crosses", drawn, [(0, 0), (40, 40), (40, 0), (0, 40)], x=20.0, y=20.0
-    )
+    crossed = Fault(Polygon([(0, 0), (40, 40), (40, 0), (0, 40)]), "knot")
+    said = refused("outline-crosses", checked, crossed, x=20.0, y=20.0)
     assert said.startswith("The outline of the knot crosses or touches itself near x 20, y 20 mm")
 
 
-@pytest.mark.parametrize("points, code", [
-    ([(0, 0), (10, 10)], "outline-too-short"),
-    ([(0, 0), (10, 10), (0, 0)], "outline-too-short"),
-    ([(0, 0), (10, 10), (20, 20)], "outline-crosses"),
-    ([(0, 0), (10, np.nan), (20, 0)], "not-a-number"),
-    ([(0, 0), (0.01, 0), (0.01, 0.01)], "no-outline"),
-    ("circle", "not-a-number"),
-])
-def test_what_is_no_outline_is_refused(points, code):
-    refused(code, drawn, points)
-
-
 @pytest.mark.parametrize("fault, code", [
+    (Fault(Polygon([(0, 0), (10, 10), (20, 20)])), "outline-crosses"),
+    (Fault(Polygon([(0, 0), (0.01, 0), (0.01, 0.01)])), "no-outline"),
+    (Fault(Polygon([(0, 0), (np.inf, 10), (20, 0)])), "not-a-number"),
     (Fault(SQUARE, "worm"), "unknown-choice"),
     (Fault(LineString([(0, 0), (9, 9)])), "no-outline"),
     (Fault(Polygon()), "no-outline"),
@@ -108,19 +84,14 @@ def test_a_split_is_drawn_as_a_line():
     fault = along([(50, 100), (50, 300)], 4.0)
     assert fault.kind == "split" and fault.outline.bounds == pytest.approx((48, 98, 52, 302))
     refused("line-too-short", along, [(50, 100), (50, 100)])
+    for wrong in ([(0, 0), (10, np.nan), (20, 0)], "circle"):
+        refused("not-a-number", along, wrong)
 
 
 def test_a_fault_is_added_once():
     once = with_faults(leaf(), [Fault(SQUARE), Fault(SQUARE)])
     assert len(with_faults(once, [Fault(SQUARE)]).faults) == 1
     assert len(with_faults(once, [Fault(SQUARE, "stain")]).faults) == 2
-
-
-def test_a_fault_drawn_on_the_back_lies_behind_its_place_on_the_face():
-    register, view = Motion(1.0, 5.0, 6.0), Motion(-2.0, 30.0, 9.0)
-    side = Side(leaf().face.image, register, view)
-    there = on_leaf(side, Fault(view.apply_to(SQUARE), "patch"))
-    assert same(there.outline, register.apply_to(SQUARE)) and there.kind == "patch"
 
 
 # --- carrying ----------------------------------------------------------------------------------
@@ -154,18 +125,10 @@ def test_one_that_runs_over_an_edge_is_cut_on_that_leaf_alone_and_two_alike_are_
     assert carried(done, [Fault(box(150, 100, 195, 120))], [1]) == done
 
 
-def test_there_and_back_again():
-    fault = Fault(SQUARE, "split")
-    for n in (1, 2, 3):
-        back = onto_leaf(bundle(), n, onto_bundle(bundle(), n, fault))
-        assert same(back.outline, SQUARE) and back.kind == "split"
-    moved = onto_bundle(bundle(), 2, fault).outline
-    assert same(moved, box(8, 37, 48, 87))
-
-
 def test_a_knot_carried_through_a_generated_bundle_covers_the_knots_there():
     sawn = sawn_bundle(3, 240, 600, 0.6, 1.0, "plain", 4, disturb={"shift": 15.0}, knots=2)
-    knot = onto_bundle(sawn, 1, sawn.faults(1)[0])
+    one = sawn.faults(1)[0]
+    knot = replace(one, outline=sawn.leaf(1).register.inverse().apply_to(one.outline))
     bare = replace(sawn, leaves=tuple(replace(leaf, faults=()) for leaf in sawn.leaves))
     for n, carried_on in ((k, carried(bare, [knot]).faults(k)[0].outline) for k in (1, 2, 3)):
         there = sawn.faults(n)[0].outline
@@ -174,7 +137,7 @@ def test_a_knot_carried_through_a_generated_bundle_covers_the_knots_there():
 
 def test_backs_and_what_else_a_bundle_knows_stay():
     sawn = sawn_bundle(3, 200, 400, 0.6, 2.0, "burl", 1, 5.0, backs=[2])
-    done = margin(carried(sawn, [Fault(SQUARE)]), 5.0)
+    done = trimmed(carried(sawn, [Fault(SQUARE)]), box(5, 5, 195, 395))
     assert done.leaf(2).back.image is sawn.leaf(2).back.image
     assert (done.slope, done.back, done.thickness) == (5.0, "next", 0.6)
     assert done.leaf(1).back.source == "neighbour"
@@ -183,26 +146,14 @@ def test_backs_and_what_else_a_bundle_knows_stay():
 # --- usable area -------------------------------------------------------------------------------
 
 
-def test_a_margin_is_taken_off_the_outline_that_is_there():
-    cut = outlined(leaf(), box(10, 20, 190, 480))
-    done = margin(Bundle((cut, leaf(2)), 0.6), 15.0, [1])
-    assert same(done.usable(1), box(25, 35, 175, 465))
-    assert done.usable(2).equals(box(0, 0, *SIZE))
-
-
-def test_a_margin_that_leaves_nothing_is_refused():
-    said = refused("nothing-left", margin, bundle(), 100.0, leaf=1, width=200.0, length=500.0)
-    assert said == (
-        "That leaves nothing of leaf 1, whose usable area is 200 x 500 mm; take off less."
-    )
-    refused("out-of-range", margin, bundle(), -1.0)
-
-
 def test_leaves_are_trimmed_in_the_bundles_frame():
     done = trimmed(bundle(), box(50, 50, 150, 400))
     assert same(done.usable(2), box(62, 43, 162, 393))
     assert same(done.common_area([1, 2, 3]), box(50, 50, 150, 400))
-    refused("nothing-left", trimmed, bundle(), box(900, 0, 950, 50), leaf=1)
+    said = refused("nothing-left", trimmed, bundle(), box(900, 0, 950, 50), leaf=1)
+    assert said == (
+        "That leaves nothing of leaf 1, whose usable area is 200 x 500 mm; take off less."
+    )
     refused("outline-crosses", trimmed, bundle(), Polygon([(0, 0), (9, 9), (9, 0), (0, 9)]))
 
 
@@ -223,9 +174,3 @@ def test_the_outline_is_found_in_mm_on_a_plain_background():
 def test_what_remains_is_usable_and_free_of_faults():
     one = with_faults(outlined(leaf(), box(0, 0, 100, 500)), [Fault(box(0, 200, 100, 240))])
     assert remains(one).equals(MultiPolygon([box(0, 0, 100, 200), box(0, 240, 100, 500)]))
-    both = Bundle((one, with_faults(leaf(2, Motion(dx=10.0)), [Fault(box(0, 0, 200, 60))])), 0.6)
-    # Leaf 2 shows the bundle 10 mm further right, so that its first 10 mm are none of the bundle.
-    wanted = MultiPolygon([box(0, 60, 100, 200), box(0, 240, 100, 500)])
-    assert remains_in_all(both).symmetric_difference(wanted).area < 1e-6
-    assert remains_in_all(both, [1]).equals(remains(one))
-    assert remains_in_all(both, []).is_empty

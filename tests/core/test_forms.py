@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The forms in resources/ui, as far as their files tell."""
 
+import re
 from collections import Counter
 from pathlib import Path
 from xml.etree import ElementTree
@@ -38,3 +39,20 @@ def test_nothing_lies_on_another_and_labels_name_what_is_there(form):
         assert buddy is None or buddy in widgets, name
     tabs = [one.text for one in root.iter("tabstop")]
     assert set(tabs) <= set(widgets) and len(tabs) == len(set(tabs))
+
+
+@pytest.mark.parametrize("form", FORMS, ids=lambda form: form.stem)
+def test_no_label_takes_a_name_for_markup(form):
+    """Left to itself Qt shows what looks like HTML as such, and fetches the pictures in it."""
+    for widget in ElementTree.parse(form).iter("widget"):
+        if widget.get("class") == "QLabel":
+            assert said(widget, "textFormat") == "Qt::PlainText", widget.get("name")
+        assert said(widget, "openExternalLinks") is None, widget.get("name")
+
+
+def test_boxes_are_shown_and_texts_set_in_one_plain_way():
+    """told.show_box leaves no markup; nothing else shows a box, and nothing is set as HTML."""
+    gui = FORMS[0].parents[2] / "veneerwb/gui"
+    shown = re.compile(r"QMessageBox\.\w+\(|QMessageBox, |\.(setHtml|insertHtml|setMarkdown)\(")
+    using = {path.name for path in gui.rglob("*.py") if shown.search(path.read_text("utf-8"))}
+    assert using == {"told.py"}

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 
 from veneerwb.core import VeneerError
-from veneerwb.core.shop.methods import KNIFE, MACHINE, METHODS, SAW, method
+from veneerwb.core.shop.cutting.methods import KNIFE, MACHINE, METHODS, SAW, method
 
 
 def test_24_leaves_of_0_6_mm_are_no_single_knife_cut_but_one_in_the_saws_boards():

@@ -4,9 +4,9 @@
 import pytest
 
 from veneerwb.core import Finding, Stock, Top, check, radial
-from veneerwb.core.shop.drawn import Letters
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.drawing.drawn import Letters
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.page import Look
 from veneerwb.core.shop.pages import notes
 from veneerwb.core.shop.pages.notes import in_lengths
 

@@ -12,8 +12,8 @@ from shapely.geometry import Point, Polygon, box
 from veneerwb.core import Bundle, Fault, Leaf, Side, Stock, Top, radial
 from veneerwb.core.matches.kinds import MATCHES
 from veneerwb.core.photos import Photo
-from veneerwb.core.shop.methods import KNIFE, SAW, method
-from veneerwb.core.shop.offcuts import WORTH, Worth, largest_rectangle, left_whole, offcuts
+from veneerwb.core.shop.cutting.methods import KNIFE, SAW, method
+from veneerwb.core.shop.cutting.offcuts import WORTH, Worth, largest_rectangle, offcuts
 
 STOCK = Stock(420.0, 1400.0, 24, 0.6)
 
@@ -92,6 +92,7 @@ def test_what_an_offcut_serves_is_the_makers_to_say():
 
 def test_leaves_that_no_cut_touches_stay_whole_and_spares_are_cut():
     layout = radial(STOCK, Top.round(800.0), 12)
-    assert left_whole(layout) == tuple(range(13, 25))
-    assert left_whole(layout, spares=2) == tuple(range(15, 25))
-    assert [rest.leaf for rest in offcuts(layout, KNIFE, spares=2) if rest.spare] == [13, 14]
+    assert [rest.leaf for rest in offcuts(layout, KNIFE)] == list(range(1, 13))
+    with_spares = offcuts(layout, KNIFE, spares=2)
+    assert [rest.leaf for rest in with_spares] == list(range(1, 15))
+    assert [rest.leaf for rest in with_spares if rest.spare] == [13, 14]

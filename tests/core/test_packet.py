@@ -9,8 +9,10 @@ from veneerwb.core import Stock, Top, VeneerError, radial
 from veneerwb.core.buildup import Border, BuildUp, Core, Show
 from veneerwb.core.shop import packet
 from veneerwb.core.shop.built import Built
-from veneerwb.core.shop.drawn import Letters, Stroke
-from veneerwb.core.shop.legible import bounds
+from veneerwb.core.shop.drawing.drawn import Letters, Stroke
+from veneerwb.core.shop.drawing.legible import bounds
+from veneerwb.core.shop.drawing.page import Look
+from veneerwb.core.shop.drawing.paper import PAPERS, Box
 from veneerwb.core.shop.packet import (
     LONGEST_NAME,
     LeftOut,
@@ -19,10 +21,8 @@ from veneerwb.core.shop.packet import (
     safe_name,
     write_packet,
 )
-from veneerwb.core.shop.page import Look
 from veneerwb.core.shop.pages import captioned, contents
 from veneerwb.core.shop.pages.pictures import Pictured
-from veneerwb.core.shop.paper import PAPERS, Box
 
 FILES = named(
     [PacketFile("contents", ".pdf", "What is in the packet.", b"%PDF-1"),

@@ -8,11 +8,11 @@ from shapely import affinity
 from shapely.geometry import box
 
 from veneerwb.core import VeneerError
-from veneerwb.core.shop.blocks import MOST_LINES, parted
-from veneerwb.core.shop.drawn import Drawing, Letters, Stroke
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.lettering import PITCH, SMALL
-from veneerwb.core.shop.page import (
+from veneerwb.core.shop.drawing.blocks import MOST_LINES, parted
+from veneerwb.core.shop.drawing.drawn import Drawing, Letters, Stroke
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.lettering import PITCH, SMALL
+from veneerwb.core.shop.drawing.page import (
     CELLS,
     DRY_LAY,
     Look,
@@ -22,7 +22,7 @@ from veneerwb.core.shop.page import (
     text_block,
     text_height,
 )
-from veneerwb.core.shop.paper import PAPERS, Box, form, form_name, paper_of
+from veneerwb.core.shop.drawing.paper import PAPERS, Box, form, form_name, paper_of
 
 LONG = "Registered on the figure of the photographs; the backs take the register of their faces."
 FORMS = Path(__file__).parents[2] / "resources" / "templates"

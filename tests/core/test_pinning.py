@@ -15,11 +15,11 @@ from shapely.geometry import Point, Polygon, box
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, Stock, Top, VeneerError, end, radial
 from veneerwb.core.fitting import rigid
 from veneerwb.core.photos import Photo
-from veneerwb.core.shop.cutting_piles import piles
-from veneerwb.core.shop.methods import KNIFE, METHODS, SAW, method
-from veneerwb.core.shop.pinning import pinning
-from veneerwb.core.shop.pinning_marks import Reference, hole, laid_off, references
-from veneerwb.core.shop.pinning_places import blade_lines
+from veneerwb.core.shop.cutting.methods import KNIFE, METHODS, SAW, method
+from veneerwb.core.shop.cutting.piles import piles
+from veneerwb.core.shop.pinning.marks import Reference, hole, laid_off, references
+from veneerwb.core.shop.pinning.places import blade_lines
+from veneerwb.core.shop.pinning.plan import pinning
 from veneerwb.core.sides.wander import kept_wander
 
 PHOTO = Photo.of(np.zeros((140, 48, 3), np.uint8), 10.0)  # 480 x 1400 mm

@@ -12,16 +12,16 @@ from veneerwb.core import Bundle, Leaf, Motion, Side, Stock, Top, radial
 from veneerwb.core.edge import Arc
 from veneerwb.core.matches.kinds import MATCHES
 from veneerwb.core.photos import Photo
-from veneerwb.core.shop.chalking import chalking
-from veneerwb.core.shop.drawn import Drawing, Letters, Stroke
-from veneerwb.core.shop.legible import troubles
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.methods import KNIFE, METHODS, SAW
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.cutting.methods import KNIFE, METHODS, SAW
+from veneerwb.core.shop.drawing.drawn import Drawing, Letters, Stroke
+from veneerwb.core.shop.drawing.legible import troubles
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.page import Look
+from veneerwb.core.shop.drawing.paper import PAPERS
 from veneerwb.core.shop.pages.pinning import marking_pages, pages
 from veneerwb.core.shop.pages.pinning_strips import draw, strips_of
-from veneerwb.core.shop.paper import PAPERS
-from veneerwb.core.shop.pinning import pinning
+from veneerwb.core.shop.pinning.chalking import chalking
+from veneerwb.core.shop.pinning.plan import pinning
 
 STOCK = Stock(420.0, 1400.0, 24, 0.6)
 PHOTO = Photo.of(np.zeros((140, 42, 3), np.uint8), 10.0)

@@ -13,7 +13,7 @@ from shapely.geometry import Point, box
 from veneerwb.core import Backer, BuildUp, Core, Crossband, Show, Stock, Top, VeneerError, radial
 from veneerwb.core import edge as edges
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.press import (
+from veneerwb.core.shop.press.day import (
     BAND,
     OFF_SEAM,
     Adhesive,
@@ -21,8 +21,8 @@ from veneerwb.core.shop.press import (
     Platen,
     press_day,
 )
-from veneerwb.core.shop.press_dust import dust_caution, named_as
-from veneerwb.core.shop.press_said import (
+from veneerwb.core.shop.press.dust import dust_caution, named_as
+from veneerwb.core.shop.press.said import (
     ADHESIVE_CAUTION,
     PRESSURE_CAUTION,
     TAPES,
@@ -31,7 +31,7 @@ from veneerwb.core.shop.press_said import (
     order_of_the_day,
     pressure_words,
 )
-from veneerwb.core.shop.press_units import UNITS, in_unit, kpa, of_the_air, written
+from veneerwb.core.shop.press.units import UNITS, in_unit, kpa, of_the_air, written
 
 STOCK = Stock(900.0, 3000.0, 64, 0.6)
 ROUND = Top.round(1200.0)

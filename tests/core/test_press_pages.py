@@ -8,16 +8,16 @@ import pytest
 from veneerwb.core import Radial, Stock, Top, radial
 from veneerwb.core.matches.kinds import MATCHES
 from veneerwb.core.shop.cost import Price, cost, yields
-from veneerwb.core.shop.drawn import Drawing, Letters
-from veneerwb.core.shop.legible import troubles
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.drawing.drawn import Drawing, Letters
+from veneerwb.core.shop.drawing.legible import troubles
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.page import Look
+from veneerwb.core.shop.drawing.paper import PAPERS
 from veneerwb.core.shop.pages import cost as cost_pages
 from veneerwb.core.shop.pages import press as press_pages
 from veneerwb.core.shop.pages.flowing import Picture, Section, Table, flowed
-from veneerwb.core.shop.paper import PAPERS
 from veneerwb.core.shop.planning import planned
-from veneerwb.core.shop.press import Adhesive, Bag, Platen, press_day
+from veneerwb.core.shop.press.day import Adhesive, Bag, Platen, press_day
 
 STOCK = Stock(900.0, 3000.0, 70, 0.6)
 ROUND = Top.round(1200.0)

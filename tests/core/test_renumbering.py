@@ -1,6 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Leaves renumbered, turned end for end and turned over: numbers, pictures, areas, registers."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from hypothesis import given
@@ -11,13 +13,14 @@ from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, VeneerError, sawn_b
 from veneerwb.core.photos import Photo
 from veneerwb.core.renumbering import (
     all_numbers,
+    lies_end_for_end,
     numbers_now,
     over,
-    put_right,
     renumbered,
     turned_end_for_end,
     turned_over,
 )
+from veneerwb.core.sequence.chain import registered
 from veneerwb.core.sequence.proof import prove_sequence
 
 SHAPE = (30, 20)  # rows and columns of 2 mm
@@ -177,6 +180,20 @@ def test_over_twice_is_as_before():
 
 
 # --- a proof -----------------------------------------------------------------------------------
+
+
+def put_right(bundle, proof):
+    """The bundle as a proof proposes it: registered, what lies wrong turned, all renumbered."""
+    known = {leaf.number: leaf.register for leaf in bundle.leaves} | proof.registers
+    leaves = {leaf.number: leaf for leaf in registered(bundle, known).leaves}
+    for suspect in proof.suspects:
+        leaf = leaves[suspect.leaf]
+        if suspect.kind == "turned":
+            leaf = turned_over(leaf, over(leaf) @ leaf.register)
+        if lies_end_for_end(suspect):
+            leaf = turned_end_for_end(leaf)
+        leaves[suspect.leaf] = leaf
+    return renumbered(replace(bundle, leaves=tuple(leaves.values())), proof.proposal)
 
 
 def test_a_proof_is_carried_out():

@@ -8,12 +8,12 @@ from pathlib import Path
 import pytest
 
 from veneerwb.core import Stock, Top, VeneerError, radial
-from veneerwb.core.shop import sheet_frame as frame
 from veneerwb.core.shop.cutlist import CAUTION, rows
-from veneerwb.core.shop.lettering import degrees, fitted, length, runs, width, wrapped
-from veneerwb.core.shop.scales import SCALES, scale_for
+from veneerwb.core.shop.drawing.lettering import degrees, fitted, length, runs, width, wrapped
+from veneerwb.core.shop.drawing.scales import SCALES, scale_for
+from veneerwb.core.shop.one_sheet import frame
+from veneerwb.core.shop.one_sheet.sheet import FIGURES, TEXTS, Facts, sheet, stale
 from veneerwb.core.shop.setout import set_out
-from veneerwb.core.shop.sheet import FIGURES, TEXTS, Facts, sheet, stale
 from veneerwb.core.shop.wedge import kinds, wedge_of
 
 ROOT = Path(__file__).parents[2]
@@ -243,3 +243,10 @@ def test_a_rim_of_one_piece_is_not_written_twice():
 def test_letters_that_nobody_sees_stay_off_the_sheet():
     assert fitted("Hall\x01 table", 100.0, 2.5)[0] == "Hall table"
     assert wrapped("Hall\x01 \x0btable", 100.0, 2.5) == ["Hall table"]
+
+
+def test_no_line_begins_with_a_sign_that_french_sets_apart():
+    text = "Tenir la feuille à plat ; un bout libre se fend : voir 12 % et plus"
+    for room in range(8, 90, 2):
+        lines = wrapped(text, float(room), 2.5)
+        assert " ".join(lines) == text and not [line for line in lines if line[0] in ";:!?%"]

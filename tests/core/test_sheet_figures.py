@@ -10,12 +10,12 @@ from shapely import affinity
 from shapely.geometry import LineString, box
 
 from veneerwb.core import Stock, Top, radial
-from veneerwb.core.shop.drawn import (
+from veneerwb.core.shop.drawing.drawn import (
     Drawing,
 )
-from veneerwb.core.shop.drawn_svg import CAPITAL
-from veneerwb.core.shop.lettering import width
-from veneerwb.core.shop.sheet import Facts, sheet
+from veneerwb.core.shop.drawing.lettering import width
+from veneerwb.core.shop.drawing.svg import CAPITAL
+from veneerwb.core.shop.one_sheet.sheet import Facts, sheet
 from veneerwb.core.shop.wedge import kinds
 
 SVG = "{http://www.w3.org/2000/svg}"

@@ -16,7 +16,7 @@ from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rings import Rings
 from veneerwb.core.matches.side import side
 from veneerwb.core.shop import cutlist
-from veneerwb.core.shop.sheet import FIGURES, TEXTS, Facts, sheet
+from veneerwb.core.shop.one_sheet.sheet import FIGURES, TEXTS, Facts, sheet
 from veneerwb.core.shop.wedge import is_ring
 
 STOCK = Stock(900.0, 2200.0, 40, 0.6)

@@ -20,9 +20,9 @@ from veneerwb.core.appeal.measures import across_seams, appraised
 from veneerwb.core.log import sawn_bundle
 from veneerwb.core.matches.kinds import MATCHES
 from veneerwb.core.photos import Photo
-from veneerwb.core.shop.taping import ASKED, CLOSE, LAY, ONLY, TAPE, TRUE, named, taping
-from veneerwb.core.shop.taping_said import closing_reason, instructions, running
-from veneerwb.core.shop.taping_seen import (
+from veneerwb.core.shop.taping.plan import ASKED, CLOSE, LAY, ONLY, TAPE, TRUE, named, taping
+from veneerwb.core.shop.taping.said import closing_reason, instructions, running
+from veneerwb.core.shop.taping.seen import (
     ALIKE,
     COLOURS,
     SURFACES,
@@ -30,7 +30,7 @@ from veneerwb.core.shop.taping_seen import (
     by_surfaces,
     seen_of,
 )
-from veneerwb.core.shop.taping_tree import BENT, CURVED, STRAIGHT
+from veneerwb.core.shop.taping.tree import BENT, CURVED, STRAIGHT
 
 STOCK = Stock(900.0, 3000.0, 70, 0.6)
 TOPS = {

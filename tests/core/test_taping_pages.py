@@ -12,13 +12,13 @@ from shapely.ops import unary_union
 
 from veneerwb.core import Radial, Stock, Top, radial
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.drawn import RED, Drawing, Letters, Stroke
-from veneerwb.core.shop.legible import troubles, troubles_of
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.drawing.drawn import RED, Drawing, Letters, Stroke
+from veneerwb.core.shop.drawing.legible import troubles, troubles_of
+from veneerwb.core.shop.drawing.page import Look
+from veneerwb.core.shop.drawing.paper import PAPERS, Box
 from veneerwb.core.shop.pages import taping as taping_pages
 from veneerwb.core.shop.pages.taping_figures import BAND, TAPE, draw_step
-from veneerwb.core.shop.paper import PAPERS, Box
-from veneerwb.core.shop.taping import CLOSE, TRUE, taping
+from veneerwb.core.shop.taping.plan import CLOSE, TRUE, taping
 
 STOCK = Stock(900.0, 3000.0, 70, 0.6)
 RESTS = "Registered on the figure of the photographs; the backs take the register of their faces."

@@ -18,14 +18,14 @@ from veneerwb.core.edge import Arc, Line
 from veneerwb.core.matches.kinds import MATCHES
 from veneerwb.core.matches.quarters import quarters
 from veneerwb.core.plane import Motion
-from veneerwb.core.shop.cutting_piles import piles
-from veneerwb.core.shop.drawn import Letters
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.template import BACK, FACE, Pin
-from veneerwb.core.shop.template_make import StackCut, stack_cuts, templates
-from veneerwb.core.shop.template_marks import inside
-from veneerwb.core.shop.template_over import EXACT, Over, seams_of
-from veneerwb.core.shop.template_words import said
+from veneerwb.core.shop.cutting.piles import piles
+from veneerwb.core.shop.drawing.drawn import Letters
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.templates.make import StackCut, stack_cuts, templates
+from veneerwb.core.shop.templates.marks import inside
+from veneerwb.core.shop.templates.over import EXACT, Over, seams_of
+from veneerwb.core.shop.templates.template import BACK, FACE, Pin
+from veneerwb.core.shop.templates.words import said
 
 STOCK = Stock(900.0, 3000.0, 64, 0.6)
 CABLE = [(140, 90), (140, 170), (260, 170), (260, 90)]

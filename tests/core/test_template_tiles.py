@@ -12,16 +12,16 @@ from shapely.ops import unary_union
 from veneerwb.core import Stock, Top, VeneerError, radial
 from veneerwb.core import edge as edges
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.drawn import Letters, Stroke
-from veneerwb.core.shop.legible import troubles
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.drawing.drawn import Letters, Stroke
+from veneerwb.core.shop.drawing.legible import troubles
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.page import Look
+from veneerwb.core.shop.drawing.paper import PAPERS, Box
 from veneerwb.core.shop.pages.template import pages
-from veneerwb.core.shop.paper import PAPERS, Box
-from veneerwb.core.shop.template import Pin
-from veneerwb.core.shop.template_make import StackCut, templates
-from veneerwb.core.shop.template_over import Over
-from veneerwb.core.shop.tiles import MARGIN, OVERLAP, clipped, row_name, tiled
+from veneerwb.core.shop.templates.make import StackCut, templates
+from veneerwb.core.shop.templates.over import Over
+from veneerwb.core.shop.templates.template import Pin
+from veneerwb.core.shop.templates.tiles import MARGIN, OVERLAP, clipped, row_name, tiled
 
 STOCK = Stock(900.0, 3000.0, 64, 0.6)
 A4 = PAPERS["A4 upright"]

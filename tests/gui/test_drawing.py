@@ -13,7 +13,7 @@ from PIL import Image
 from PySide import QtGui
 
 from veneerwb.core import VeneerError, sawn_bundle
-from veneerwb.core.shop.sheet_frame import FRAME, PAPER, TITLE_BLOCK
+from veneerwb.core.shop.one_sheet.frame import FRAME, PAPER, TITLE_BLOCK
 from veneerwb.gui.drawing import open_page, save_pdf
 from veneerwb.host.objects import add_bundle, add_drawing, add_match, add_stock, layout
 from veneerwb.host.objects.drawing import page_of
@@ -90,7 +90,7 @@ def saved(drawing, tmp_path, name="page.pdf"):
 
 
 def sheet_of(drawing):
-    from veneerwb.core.shop.sheet import sheet
+    from veneerwb.core.shop.one_sheet.sheet import sheet
     from veneerwb.host.objects.drawing import _facts
 
     return sheet(layout(drawing.Match), _facts(drawing, drawing.Date), pictured=False)

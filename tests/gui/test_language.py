@@ -100,11 +100,11 @@ def test_commands_and_menus_are_in_the_language(user, speak, known, language):
         for widget in QtGui.QApplication.allWidgets()
         if isinstance(widget, QtGui.QToolButton) and widget.defaultAction() is not None
     }
-    for command, english in (("Veneer_Backs", "Backs"), ("Veneer_CheckMatch", "Check Match")):
+    for command, english in (("Veneer_Backs", "Bac&ks"), ("Veneer_CheckMatch", "&Check Match")):
         there = known[language][command, english]
         assert there != english and there in texts
     menus = [one.text() for one in FreeCADGui.getMainWindow().menuBar().actions()]
-    assert known[language]["Workbench", "Veneer Layup"] in menus
+    assert known[language]["Workbench", "Veneer &Layup"] in menus
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
@@ -183,5 +183,5 @@ def test_english_comes_back(user, bundle, speak):
     speak("English", "C")
     user.open_panel("Veneer_NewRadialMatch", "Ways")
     assert user.box("Ways_label").text() == "&Ways"
-    assert FreeCAD.Qt.translate("Veneer_Backs", "Backs") == "Backs"
+    assert FreeCAD.Qt.translate("Veneer_Backs", "Bac&ks") == "Bac&ks"
     user.cancel()

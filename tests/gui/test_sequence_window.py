@@ -10,7 +10,6 @@ from veneerwb.gui.sequence_state import Stack, State
 from veneerwb.gui.sequence_window import SequenceWindow, Told
 from veneerwb.paint import ink
 from veneerwb.paint.drift import Plot
-from veneerwb.paint.page import CROSS
 
 Qt = QtCore.Qt
 DELETE = int(getattr(QtCore.QEvent.DeferredDelete, "value", QtCore.QEvent.DeferredDelete))
@@ -114,7 +113,7 @@ def shown(label):
 
 def crossed(label):
     """Where a cross is seen, (x, y), or None."""
-    found = np.argwhere((np.abs(shown(label) - CROSS) < 40).all(axis=2))
+    found = np.argwhere((np.abs(shown(label) - ink.MARK) < 40).all(axis=2))
     return None if not len(found) else tuple(found.mean(axis=0)[::-1] + 0.5)
 
 

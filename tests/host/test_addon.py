@@ -12,9 +12,9 @@ ROOT = Path(__file__).parents[2]
 
 
 def test_host_is_no_older_than_the_addon_asks_for() -> None:
-    workbench = FreeCAD.Metadata(str(ROOT / "package.xml")).Content["workbench"][0]
+    metadata = FreeCAD.Metadata(str(ROOT / "package.xml"))
     version = tuple(int(part) for part in FreeCAD.Version()[:2])
-    assert version >= tuple(int(part) for part in str(workbench.FreeCADMin).split(".")[:2])
+    assert version >= tuple(int(part) for part in str(metadata.FreeCADMin).split(".")[:2])
 
 
 def test_host_reads_the_metadata() -> None:
@@ -22,6 +22,10 @@ def test_host_reads_the_metadata() -> None:
     assert metadata.Name == "Veneer Layup"
     assert str(metadata.Version).startswith(veneerwb.__version__)
     assert metadata.Content["workbench"][0].Classname == "VeneerWorkbench"
+    needs = ["numpy", "scipy", "shapely", "pillow", "ezdxf"]
+    assert [one["package"] for one in metadata.Depend] == needs
+    if "optional" in metadata.Depend[0]:  # newer hosts
+        assert [one["package"] for one in metadata.Depend if one["optional"]] == ["ezdxf"]
 
 
 def test_host_put_the_linked_addon_on_its_path() -> None:

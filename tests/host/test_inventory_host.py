@@ -55,6 +55,14 @@ def test_what_is_not_here_is_told(doc, two, tmp_path):
     assert (two[0].Species, two[0].Cost, two[1].Species) == ("Red oak", 120.0, "Ash")
 
 
+def test_of_many_names_a_few_are_told(doc, two, tmp_path):
+    path = tmp_path / "inventory.csv"
+    rows = "".join(f"{'x' * 200}{k},Elm\n" for k in range(3000))
+    path.write_text(f"bundle,species\n{rows}", "utf-8")
+    said = inventory.read_inventory(doc, path)
+    assert "and 2995 more." in said and len(said) < 500
+
+
 def test_a_bad_file_changes_nothing(doc, two, tmp_path):
     path = tmp_path / "inventory.csv"
     for row, said in (("Oak 7,Elm,much", "Row 3, column cost"), ("Ash 2,Oak,2", "one line for")):

@@ -232,7 +232,7 @@ def test_other_matches_by_the_machine_face_down(doc, tmp_path, kind, asked):
 @pytest.mark.parametrize("paper", ["A4 upright", "A4", "A2", "A1", "ANSI B", "ANSI A",
                                    "ANSI A upright", "ANSI C", "ANSI D"])  # fmt: skip
 def test_every_paper_is_taken(bench, tmp_path, paper):
-    from veneerwb.core.shop.paper import paper_of
+    from veneerwb.core.shop.drawing.paper import paper_of
 
     bench.Paper = bench.TilePaper = paper
     made = written(bench, tmp_path)

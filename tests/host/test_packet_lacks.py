@@ -102,7 +102,7 @@ def test_what_nobody_foresaw_leaves_out_its_part_only(bench, tmp_path, monkeypat
 
 
 def test_a_part_of_which_one_file_fails_is_left_out_whole(doc, tmp_path, monkeypatch):
-    from veneerwb.core.shop import template_svg
+    from veneerwb.core.shop.templates import svg as template_svg
 
     real, calls = template_svg.svg, []
 

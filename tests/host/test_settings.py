@@ -8,7 +8,7 @@ from xml.etree import ElementTree
 import FreeCAD
 import pytest
 
-from veneerwb.core.shop.methods import SAW
+from veneerwb.core.shop.cutting.methods import SAW
 from veneerwb.host import settings
 from veneerwb.host.objects import (
     add_bench,

@@ -6,8 +6,8 @@ import re
 import FreeCAD
 import pytest
 
-from veneerwb.core.shop.drawn import Letters
-from veneerwb.core.shop.page import blank_page, numbered, table
+from veneerwb.core.shop.drawing.drawn import Letters
+from veneerwb.core.shop.drawing.page import blank_page, numbered, table
 from veneerwb.host import bench as benches
 from veneerwb.host import compat, shop_pages
 from veneerwb.host.objects import add_bundle, add_match

@@ -34,27 +34,15 @@ def test_greys_have_no_chroma() -> None:
     assert np.abs(colour.srgb_to_lab(greys)[:, 1:]).max() < 1e-9
 
 
-def test_a_wood_like_lab_colour_has_its_srgb_bytes() -> None:
-    # CIELAB (D65, after IEC 61966-2-1 and CIE 15) 70, 5, 10 -> sRGB 188 167 153.
-    srgb = colour.lab_to_srgb([70.0, 5.0, 10.0]) * 255.0
-    assert np.rint(srgb).tolist() == [188, 167, 153]
-
-
-def test_lab_comes_back_to_the_same_bytes() -> None:
-    rgb = np.random.default_rng(1).integers(0, 256, (50, 40, 3), dtype=np.uint8)
-    lab = colour.srgb_to_lab(rgb)
-    assert lab.shape == (50, 40, 3)
-    assert np.array_equal(np.rint(colour.lab_to_srgb(lab) * 255.0), rgb)
+def test_wood_like_srgb_bytes_have_their_lab_colour() -> None:
+    # CIELAB (D65, after IEC 61966-2-1 and CIE 15) 70, 5, 10 -> sRGB 188 167 153, to a byte.
+    lab = colour.srgb_to_lab(np.array([188, 167, 153], np.uint8))
+    assert lab == pytest.approx([70.0, 5.0, 10.0], abs=0.35)
 
 
 def test_bytes_and_fractions_give_the_same_lab() -> None:
     rgb = np.random.default_rng(2).integers(0, 256, (100, 3), dtype=np.uint8)
     assert colour.srgb_to_lab(rgb) == pytest.approx(colour.srgb_to_lab(rgb / 255.0), abs=1e-9)
-
-
-def test_colours_beyond_srgb_are_clipped() -> None:
-    srgb = colour.lab_to_srgb([[50.0, 120.0, -120.0], [120.0, 0.0, 0.0], [-5.0, 0.0, 0.0]])
-    assert srgb.min() >= 0.0 and srgb.max() <= 1.0
 
 
 def test_difference_of_greys_is_the_weighted_lightness_alone() -> None:

@@ -8,8 +8,8 @@ import math
 import pytest
 
 from veneerwb.core import Stock, Top, radial
-from veneerwb.core.shop.cutting import cutting_plan
-from veneerwb.core.shop.methods import method
+from veneerwb.core.shop.cutting.methods import method
+from veneerwb.core.shop.cutting.plan import cutting_plan
 
 
 def test_24_leaves_of_0_6_mm_are_14_4_mm_and_two_degrees_move_the_lowest_by_0_5_mm():

@@ -6,9 +6,8 @@ from __future__ import annotations
 import pytest
 
 from veneerwb.core import Radial, Top
-from veneerwb.core.shop.cost import from_extra
 from veneerwb.core.shop.planning import planned
-from veneerwb.core.shop.press_units import in_unit, kpa, of_the_air
+from veneerwb.core.shop.press.units import in_unit, kpa, of_the_air
 
 
 def test_inches_of_mercury_in_pounds_a_square_foot():
@@ -31,21 +30,6 @@ def test_the_air_thins_with_altitude(metres, pascals):
     # Standard air by altitude, a table on the web after the U.S. Standard Atmosphere, 1976
     # (secondary; it is reckoned with other roundings, up to 0.02 % off).
     assert of_the_air(metres) * 1000.0 == pytest.approx(pascals, rel=3e-4)
-
-
-def test_fifty_per_cent_extra_is_a_third_wasted():
-    # Plain arithmetic: 1 - 1/1.5.
-    factors = from_extra(0.5)
-    assert factors.waste == pytest.approx(1.0 / 3.0)
-    assert factors.bought_to_used == pytest.approx(1.5)
-
-
-def test_net_to_gross_as_published():
-    # Architectural Woodwork Standards, 1st ed. (2009), App. B: 5000 net -> 15000 gross (x 3);
-    # at 2500 a flitch 6 flitches.
-    factors = from_extra(2.0)
-    gross = 5000.0 * factors.bought_to_used
-    assert gross == pytest.approx(15000.0) and round(gross / 2500.0) == 6
 
 
 @pytest.mark.parametrize(("ways", "share"), [(6, 0.5236), (8, 0.5131), (12, 0.5058), (24, 0.5014)])

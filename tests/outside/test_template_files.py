@@ -13,14 +13,14 @@ import pytest
 from veneerwb.core import Stock, Top, VeneerError, radial
 from veneerwb.core import edge as edges
 from veneerwb.core.matches.quarters import quarters
-from veneerwb.core.shop.dxf import dxf, write_dxf
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.template import Pin
-from veneerwb.core.shop.template_arcs import TOLERANCE, vertices
-from veneerwb.core.shop.template_make import StackCut, templates
-from veneerwb.core.shop.template_marks import AXIS, BARS, CUT, HOLES, NET, PINS, RIM, SEAM, TOOL
-from veneerwb.core.shop.template_over import Over
-from veneerwb.core.shop.template_svg import svg, write_svg
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.templates.arcs import TOLERANCE, vertices
+from veneerwb.core.shop.templates.dxf import dxf, write_dxf
+from veneerwb.core.shop.templates.make import StackCut, templates
+from veneerwb.core.shop.templates.marks import AXIS, BARS, CUT, HOLES, NET, PINS, RIM, SEAM, TOOL
+from veneerwb.core.shop.templates.over import Over
+from veneerwb.core.shop.templates.svg import svg, write_svg
+from veneerwb.core.shop.templates.template import Pin
 
 ezdxf = pytest.importorskip("ezdxf")
 ezmath = pytest.importorskip("ezdxf.math")

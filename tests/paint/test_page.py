@@ -15,7 +15,6 @@ from veneerwb.core.photos import Photo
 pytest.importorskip("veneerwb.paint.qt", reason="no Qt for this Python")
 from veneerwb.paint import ink  # noqa: E402
 from veneerwb.paint.page import (  # noqa: E402
-    CROSS,
     TABLE,
     Sheet,
     Viewport,
@@ -108,7 +107,7 @@ def test_a_cross_is_open_in_the_middle_and_marks_its_place(seen: Viewport) -> No
     painter.end()
     pixels = rgb(image)
     assert tuple(pixels[100, 150]) == (90, 60, 30)
-    marked = np.argwhere((np.abs(pixels - CROSS) < 40).all(axis=2))
+    marked = np.argwhere((np.abs(pixels - ink.MARK) < 40).all(axis=2))
     assert marked.mean(axis=0) == pytest.approx((99.5, 149.5), abs=1.0)
 
 

@@ -10,9 +10,9 @@ import pytest
 from PIL import Image
 
 from veneerwb.core import Stock, Top, radial, sawn_bundle
-from veneerwb.core.shop.drawn import Image as Placed
-from veneerwb.core.shop.legible import troubles
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.drawing.drawn import Image as Placed
+from veneerwb.core.shop.drawing.legible import troubles
+from veneerwb.core.shop.drawing.page import Look
 from veneerwb.core.shop.pages import finished, stack
 from veneerwb.core.shop.pages.gather import sheet_pages
 from veneerwb.core.shop.stack import cuts_on_leaf

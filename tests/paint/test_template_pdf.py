@@ -18,12 +18,12 @@ from shapely.geometry import LineString, MultiLineString, Point
 from veneerwb.core import Stock, Top, radial
 from veneerwb.core import edge as edges
 from veneerwb.core.matches.quarters import quarters
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.drawing.page import Look
+from veneerwb.core.shop.drawing.paper import PAPERS
 from veneerwb.core.shop.pages.template import FINE, pages
-from veneerwb.core.shop.paper import PAPERS
-from veneerwb.core.shop.template_make import templates
-from veneerwb.core.shop.template_over import Over
-from veneerwb.core.shop.tiles import tiled
+from veneerwb.core.shop.templates.make import templates
+from veneerwb.core.shop.templates.over import Over
+from veneerwb.core.shop.templates.tiles import tiled
 from veneerwb.paint.pdf import pdf
 
 pypdf = pytest.importorskip("pypdf")

@@ -40,19 +40,19 @@ from veneerwb.core.search import Candidate, find_placements
 from veneerwb.core.sequence import SequenceProof, Suspect, prove_sequence, register
 from veneerwb.core.shop.closing import Closing
 from veneerwb.core.shop.cost import Price, cost, yields
-from veneerwb.core.shop.cutting import cutting_plan
-from veneerwb.core.shop.cutting_piles import tops_laid
-from veneerwb.core.shop.dxf import write_dxf
-from veneerwb.core.shop.methods import METHODS, Method, method
-from veneerwb.core.shop.offcuts import offcuts
-from veneerwb.core.shop.pinning import pinning
+from veneerwb.core.shop.cutting.methods import METHODS, Method, method
+from veneerwb.core.shop.cutting.offcuts import offcuts
+from veneerwb.core.shop.cutting.piles import tops_laid
+from veneerwb.core.shop.cutting.plan import cutting_plan
+from veneerwb.core.shop.pinning.plan import pinning
 from veneerwb.core.shop.planning import planned
-from veneerwb.core.shop.press import Adhesive, Bag, Platen, press_day
-from veneerwb.core.shop.taping import taping
-from veneerwb.core.shop.template import Template
-from veneerwb.core.shop.template_make import templates
-from veneerwb.core.shop.template_over import Over
-from veneerwb.core.shop.template_svg import write_svg
+from veneerwb.core.shop.press.day import Adhesive, Bag, Platen, press_day
+from veneerwb.core.shop.taping.plan import taping
+from veneerwb.core.shop.templates.dxf import write_dxf
+from veneerwb.core.shop.templates.make import templates
+from veneerwb.core.shop.templates.over import Over
+from veneerwb.core.shop.templates.svg import write_svg
+from veneerwb.core.shop.templates.template import Template
 from veneerwb.core.top import Top
 from veneerwb.core.wood import Climate, Coefficients, movement
 from veneerwb.core.yields.largest import largest_tops

@@ -33,7 +33,6 @@ _WHITE = _xyz(0.3127, 0.3290)  # D65
 _PRIMARIES = np.stack([_xyz(0.64, 0.33), _xyz(0.30, 0.60), _xyz(0.15, 0.06)], axis=1)
 # Each primary as bright as makes the three together white; rows then divided by the white.
 _TO_XYZ = _PRIMARIES * np.linalg.solve(_PRIMARIES, _WHITE) / _WHITE[:, None]
-_FROM_XYZ = np.linalg.inv(_TO_XYZ)
 _DECODED = decode(np.arange(256) / 255.0)
 _KNEE = 6 / 29  # where CIELAB's cube root passes into a straight line
 _OPPOSITE = 180.0 + 1e-9  # degrees: hues that are opposite but for rounding count as opposite
@@ -51,15 +50,6 @@ def light_to_lab(linear: Any) -> np.ndarray:
     f = np.where(t > _KNEE**3, np.cbrt(t), t / (3 * _KNEE**2) + 4 / 29)
     x, y, z = f[..., 0], f[..., 1], f[..., 2]
     return np.stack([116 * y - 16, 500 * (x - y), 200 * (y - z)], axis=-1)
-
-
-def lab_to_srgb(lab: Any) -> np.ndarray:
-    """CIELAB, ... x 3, as sRGB, float 0..1, ... x 3; what sRGB cannot show is clipped to 0..1."""
-    lab = np.asarray(lab, dtype=float)
-    y = (lab[..., 0] + 16) / 116
-    f = np.stack([y + lab[..., 1] / 500, y, y - lab[..., 2] / 200], axis=-1)
-    t = np.where(f > _KNEE, f**3, 3 * _KNEE**2 * (f - 4 / 29))
-    return np.clip(encode(t @ _FROM_XYZ.T), 0.0, 1.0)
 
 
 def ciede2000(one: Any, other: Any) -> np.ndarray:

@@ -19,7 +19,7 @@ from shapely.validation import explain_validity
 
 from veneerwb.core.background import leaf_on_background
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.leaf import Bundle, Fault, Leaf, Side
+from veneerwb.core.leaf import Bundle, Fault, Leaf
 from veneerwb.core.photos import Photo
 from veneerwb.core.plane import TOUCH, choice, positive
 from veneerwb.words import marked, word
@@ -34,22 +34,6 @@ _FINE = 0.5  # pixels: what a leaf's outline may lose when it is simplified
 
 
 # --- drawing -----------------------------------------------------------------------------------
-
-
-def drawn(points: Any, kind: str = "knot") -> Fault:
-    """A fault from the corners of its outline, N x 2 in mm.
-
-    The last corner may repeat the first, and corners may repeat. Raises VeneerError, saying where,
-    for an outline that crosses itself.
-    """
-    corners = _points(points)
-    if len(corners) < 3:
-        raise VeneerError(
-            "outline-too-short",
-            "The outline of the {kind} has {corners} corners; draw at least three.",
-            kind=word(choice("kind of fault", kind, KINDS)), corners=len(corners),
-        )
-    return checked(Fault(Polygon(corners), kind))
 
 
 def along(points: Any, width: float = SPLIT_WIDTH, kind: str = "split") -> Fault:
@@ -112,19 +96,7 @@ def with_faults(leaf: Leaf, faults: Sequence[Fault]) -> Leaf:
     return _with(leaf, added)
 
 
-def on_leaf(side: Side, fault: Fault) -> Fault:
-    """A fault drawn on the photo of a side (mm on that photo), in leaf mm."""
-    motion = side.register @ side.view.inverse()
-    return replace(fault, outline=motion.apply_to(fault.outline))
-
-
 # --- carrying ----------------------------------------------------------------------------------
-
-
-def onto_bundle(bundle: Bundle, number: int, fault: Fault) -> Fault:
-    """A fault of leaf `number` (leaf mm) in bundle mm, by the leaf's register."""
-    motion = bundle.leaf(number).register.inverse()
-    return replace(fault, outline=motion.apply_to(fault.outline))
 
 
 def onto_leaf(bundle: Bundle, number: int, fault: Fault) -> Fault:
@@ -182,30 +154,9 @@ def trimmed(bundle: Bundle, area: Any, numbers: Sequence[int] | None = None) -> 
     )
 
 
-def margin(bundle: Bundle, width: float, numbers: Sequence[int] | None = None) -> Bundle:
-    """The bundle whose leaves of those numbers (all by default) are not used within `width` mm of
-    the edge of their usable area. Raises VeneerError, naming the leaf, where nothing is left."""
-    wide = positive("margin", width)
-    # Mitred, so that a straight edge and its corners stay what they are.
-    return _changed(
-        bundle, numbers, lambda leaf: _kept(leaf, leaf.usable.buffer(-wide, join_style=2))
-    )
-
-
 def remains(leaf: Leaf) -> Any:
     """What of the usable area is free of faults (shapely, leaf mm; perhaps in several parts)."""
     return _areas(leaf.usable.difference(unary_union([fault.outline for fault in leaf.faults])))
-
-
-def remains_in_all(bundle: Bundle, numbers: Sequence[int] | None = None) -> Any:
-    """Where all leaves of those numbers (all by default) are usable and free of faults (shapely,
-    bundle mm; empty where there is no such place)."""
-    area = None
-    for number in bundle.numbers if numbers is None else numbers:
-        leaf = bundle.leaf(number)
-        here = leaf.register.inverse().apply_to(remains(leaf))
-        area = here if area is None else area.intersection(here)
-    return MultiPolygon() if area is None else _areas(area)
 
 
 # --- helpers -----------------------------------------------------------------------------------

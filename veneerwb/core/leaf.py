@@ -24,7 +24,7 @@ import numpy as np
 from shapely.geometry import box
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.photos import Photo, by_number, photo_files
+from veneerwb.core.photos import Photo
 from veneerwb.core.plane import IDENTITY, Motion, choice, positive, tand, whole
 
 BACKS = ("next", "previous", "own")
@@ -235,15 +235,6 @@ class Bundle(Leaves):
             for k, (face, behind) in enumerate(zip(faces, rear), start=1)
         ]
         return Bundle(tuple(leaves), thickness, back, slope)
-
-    @staticmethod
-    def from_folder(
-        folder: str | os.PathLike[str], mm_per_px: float, thickness: float, back: str = "next"
-    ) -> Bundle:
-        """A bundle from every photo of a folder, numbered by the last number in each name."""
-        numbered = by_number(photo_files(folder))
-        leaves = tuple(Leaf(k, Side(Photo.read(p, mm_per_px))) for k, p in numbered.items())
-        return Bundle(leaves, thickness, back)
 
     @property
     def numbers(self) -> tuple[int, ...]:

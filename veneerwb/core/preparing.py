@@ -21,9 +21,10 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.evening import Evening, Light, Three, evenings
 from veneerwb.core.files import scratch
 from veneerwb.core.leaf import Bundle, Leaf, Side, measures
+from veneerwb.core.listing import few
 from veneerwb.core.photos import AnyPath, Photo, names_apart, save_jpeg
 from veneerwb.core.preparation import LIGHTS, Preparation, made
-from veneerwb.core.preparing_report import batch_report, named, said_of
+from veneerwb.core.preparing_report import batch_report, said_of
 from veneerwb.words import filled, marked, say, word
 
 __all__ = [
@@ -68,8 +69,8 @@ class Troubles(VeneerError):
             told = marked("{count} of {total} photographs will not do ({names}): {said}")
         super().__init__(
             "photos-will-not-do", told,
-            count=len(names), total=total, names=named(names),
-            said=self.lines[0].removeprefix(f"{named(names)}: ") if alike else first,
+            count=len(names), total=total, names=few(names),
+            said=self.lines[0].removeprefix(f"{few(names)}: ") if alike else first,
         )
 
     def __reduce__(self) -> tuple[Any, ...]:

@@ -9,9 +9,8 @@ from typing import Any
 import numpy as np
 
 from veneerwb.core.evening import Evening
+from veneerwb.core.listing import few
 from veneerwb.words import figure, filled, say, word
-
-_NAMED = 5  # photographs named one by one
 
 
 def batch_report(photos: Sequence[Any], light: str) -> str:
@@ -35,15 +34,9 @@ def said_of(each: Sequence[tuple[str, str]]) -> tuple[str, ...]:
     for name, said in each:
         names.setdefault(said.removeprefix(f"{name}: "), []).append(name)
     return tuple(
-        said if len(of) == 1 and of[0] in said else f"{named(of)}: {said}"
+        said if len(of) == 1 and of[0] in said else f"{few(of)}: {said}"
         for said, of in names.items()
     )
-
-
-def named(names: Sequence[str]) -> str:
-    """Names one after the other; of many the first."""
-    more, shown = len(names) - _NAMED, ", ".join(names[:_NAMED])
-    return say("{names} and {more} more", names=shown, more=more) if more > 0 else shown
 
 
 def _notes(photos: Sequence[Any]) -> list[str]:
@@ -86,7 +79,7 @@ def light_report(even: Sequence[Evening], light: str) -> list[str]:
     )]
     burnt = sorted(((max(e.burnt), e.name) for e in even if max(e.burnt) >= 0.001), reverse=True)
     if burnt:
-        lost = named([f"{name} {figure(round(100 * s, 1))} %" for s, name in burnt])
+        lost = few([f"{name} {figure(round(100 * s, 1))} %" for s, name in burnt])
         lines.append(say("Too bright when photographed, and lost: {lost}.", lost=lost))
     return lines
 

@@ -17,7 +17,6 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
 from veneerwb.core.photos import MOST_NUMBER, Photo
 from veneerwb.core.plane import IDENTITY, Motion, whole
-from veneerwb.core.sequence.chain import registered
 
 Change = Callable[[np.ndarray], np.ndarray]
 Picture = Callable[[Photo, Change], Photo]
@@ -80,21 +79,6 @@ def renumbered(bundle: Bundle, proposal: Mapping[int, int]) -> Bundle:
 def lies_end_for_end(suspect: Any) -> bool:
     """Whether a suspect of a proof lies end for end, the right or the other side up."""
     return suspect.kind == "end for end" or suspect.values.get("how") == "both"
-
-
-def put_right(bundle: Bundle, proof: Any) -> Bundle:
-    """The bundle as a SequenceProof proposes it: leaves with the registers that it found, those
-    that lie wrong turned, then all renumbered. Leaves that do not belong stay where they are."""
-    known = {leaf.number: leaf.register for leaf in bundle.leaves} | proof.registers
-    leaves = {leaf.number: leaf for leaf in registered(bundle, known).leaves}
-    for suspect in proof.suspects:
-        leaf = leaves[suspect.leaf]
-        if suspect.kind == "turned":
-            leaf = turned_over(leaf, over(leaf) @ leaf.register)
-        if lies_end_for_end(suspect):
-            leaf = turned_end_for_end(leaf)
-        leaves[suspect.leaf] = leaf
-    return renumbered(replace(bundle, leaves=tuple(leaves.values())), proof.proposal)
 
 
 # --- one leaf ----------------------------------------------------------------------------------

@@ -12,6 +12,7 @@ import FreeCAD
 from veneerwb.gui import tree_icon
 from veneerwb.gui.items import ItemView
 from veneerwb.gui.later import later
+from veneerwb.gui.told import opens
 from veneerwb.host import compat
 
 ICON = "veneer-buildup"
@@ -40,6 +41,7 @@ class BuildUpView(ItemView):
     def getIcon(self) -> str:
         return tree_icon(ICON)
 
+    @opens
     def doubleClicked(self, view: Any) -> bool:
         from veneerwb.host.objects.buildup import matches_of
 
@@ -78,6 +80,7 @@ class PartsView:
         match = getattr(self.obj, "Match", None)
         return [one for one in (match, getattr(match, "BuildUp", None)) if one is not None]
 
+    @opens
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""
         if view.Object.Match is not None:

@@ -19,12 +19,12 @@ from weakref import WeakSet
 
 from PySide import QtCore, QtGui
 
+from veneerwb.gui.keys import Action, Keys, plainly
 from veneerwb.gui.panels import fields
 from veneerwb.host import compat, settings
 from veneerwb.paint import ink
 
 Qt, Kind = QtCore.Qt, QtCore.QEvent
-Action = Callable[[], Any]
 
 STILL = 4.0
 """Pixels that the mouse may move between press and release of a click."""
@@ -153,45 +153,6 @@ class Looking(Hand):
     def arrow(self, across: int, down: int, steps: int) -> None:
         far = FAR * math.sqrt(steps)
         self.pan(-far * across, -far * down)
-
-
-class Keys(QtCore.QObject):
-    """Takes keys that are pressed on a widget, before the host's shortcuts do."""
-
-    def __init__(self, widget: Any, keys: Mapping[Any, Action] | None = None) -> None:
-        super().__init__()
-        self.widget, self._keys = widget, keys or {}
-        widget.installEventFilter(self)
-
-    @classmethod
-    def without_delete(cls, form: Any, action: Action = lambda: None) -> Keys:
-        """Keeps Delete and Backspace in a form from the host, which would take away what is
-        selected in the tree; `action` is what they do instead."""
-        return cls(form, dict.fromkeys((Qt.Key_Delete, Qt.Key_Backspace), action))
-
-    def forget(self) -> None:
-        """Lets go of the widget, which may be dead already."""
-        self.widget, self._keys = None, {}
-
-    def _action(self, event: Any) -> Action | None:
-        return self._keys.get(event.key()) if _plain(event) else None
-
-    def _pressed_key(self, event: Any) -> bool:
-        action = self._action(event)
-        if action is None:
-            return False
-        event.accept()  # or it would go on to what the widget lies in
-        action()
-        return True
-
-    def eventFilter(self, watched: Any, event: Any) -> bool:
-        """Qt's; what is ours goes no further."""
-        if self.widget is None:
-            return False
-        if event.type() == Kind.ShortcutOverride and self._action(event) is not None:
-            event.accept()
-            return True
-        return event.type() == Kind.KeyPress and self._pressed_key(event)
 
 
 class Canvas(Keys):
@@ -326,7 +287,7 @@ class Canvas(Keys):
 
     def _action(self, event: Any) -> Action | None:
         key, keys = event.key(), self.hand.keys
-        if not _plain(event):
+        if not plainly(event):
             if event.modifiers() & Qt.ControlModifier:
                 return self.hand.keys_with_ctrl.get(key)
             return self._arrow(event, self.hand.arrow_with_alt)
@@ -362,8 +323,3 @@ class Canvas(Keys):
         if self._space:
             self._space = False
             self.widget.setCursor(Qt.ArrowCursor)
-
-
-def _plain(event: Any) -> bool:
-    """Whether a key is pressed without Ctrl and Alt."""
-    return not event.modifiers() & (Qt.ControlModifier | Qt.AltModifier)

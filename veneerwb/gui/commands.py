@@ -22,6 +22,7 @@ from veneerwb.gui.chosen import (
     selected,
     sheets_seen_first,
 )
+from veneerwb.gui.told import in_a_box
 
 
 def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
@@ -30,6 +31,8 @@ def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
 
 
 TITLE = QT_TRANSLATE_NOOP("Workbench", "Veneer Layup")
+MENU = QT_TRANSLATE_NOOP("Workbench", "Veneer &Layup")
+"""Of letters for the keyboard, those of FreeCAD's own menus are F E V T M W H."""
 
 
 # --- what is done with what is found ------------------------------------------------------------
@@ -102,6 +105,8 @@ class Command:
         """`WhatsThis` is what the host takes for the place of its help: the command's name, which
         `help` finds a page by."""
         told = {"MenuText": self.menu, "ToolTip": self.tip, "WhatsThis": self.name}
+        if not self.alone:  # or the host greys it out while a panel is open
+            told["CmdType"] = "ForEdit"
         return {"Pixmap": self.picture, **told}
 
     def IsActive(self) -> bool:
@@ -112,13 +117,17 @@ class Command:
         return not self.needs or bool(of_kind(FreeCAD.ActiveDocument, *self.needs))
 
     def Activated(self) -> None:
-        self.run(self.order(of_kind(FreeCAD.ActiveDocument, *self.needs)))
+        import FreeCADGui
+
+        shown = FreeCADGui.Command.get(self.name).getAction()[0].text()
+        with in_a_box(shown.replace("&", "")):
+            self.run(self.order(of_kind(FreeCAD.ActiveDocument, *self.needs)))
 
 
 COMMANDS: tuple[Command | None, ...] = (
     Command(
         "Veneer_BringInLeaves", "veneer-bring-in",
-        QT_TRANSLATE_NOOP("Veneer_BringInLeaves", "Bring In Leaves"),
+        QT_TRANSLATE_NOOP("Veneer_BringInLeaves", "&Bring In Leaves"),
         QT_TRANSLATE_NOOP(
             "Veneer_BringInLeaves", "Make a bundle of leaves from their photographs"
         ),
@@ -126,7 +135,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_Sequence", "veneer-sequence",
-        QT_TRANSLATE_NOOP("Veneer_Sequence", "Prove Sequence"),
+        QT_TRANSLATE_NOOP("Veneer_Sequence", "Prove Se&quence"),
         QT_TRANSLATE_NOOP(
             "Veneer_Sequence",
             "Page through the leaves of the selected bundle, prove their order, lay them on each "
@@ -136,7 +145,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_Backs", "veneer-backs",
-        QT_TRANSLATE_NOOP("Veneer_Backs", "Backs"),
+        QT_TRANSLATE_NOOP("Veneer_Backs", "Bac&ks"),
         QT_TRANSLATE_NOOP(
             "Veneer_Backs",
             "Add photographs of backs, tie them to their faces, prove by them how the leaves lay",
@@ -145,7 +154,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_Particulars", "veneer-particulars",
-        QT_TRANSLATE_NOOP("Veneer_Particulars", "Particulars"),
+        QT_TRANSLATE_NOOP("Veneer_Particulars", "&Particulars"),
         QT_TRANSLATE_NOOP(
             "Veneer_Particulars",
             "Say what the selected bundle is: species, cut, flitch, cost; how much there is of it",
@@ -154,7 +163,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_NewMatch", "veneer-match",
-        QT_TRANSLATE_NOOP("Veneer_NewMatch", "New Match"),
+        QT_TRANSLATE_NOOP("Veneer_NewMatch", "&New Match"),
         QT_TRANSLATE_NOOP(
             "Veneer_NewMatch",
             "Lay up a top of any shape from the selected bundle or stock: book, slip, end match, "
@@ -164,7 +173,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_NewRadialMatch", "veneer-radial",
-        QT_TRANSLATE_NOOP("Veneer_NewRadialMatch", "New Radial Match"),
+        QT_TRANSLATE_NOOP("Veneer_NewRadialMatch", "New Radial Matc&h"),
         QT_TRANSLATE_NOOP(
             "Veneer_NewRadialMatch",
             "Lay up a top of wedges from the selected bundle or stock of leaves",
@@ -173,7 +182,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_BuildUp", "veneer-buildup",
-        QT_TRANSLATE_NOOP("Veneer_BuildUp", "Build Up Panel"),
+        QT_TRANSLATE_NOOP("Veneer_BuildUp", "Build &Up Panel"),
         QT_TRANSLATE_NOOP(
             "Veneer_BuildUp",
             "Build the selected match up into a panel: core, backer, lipping, border, line, inlay",
@@ -182,7 +191,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_ChooseSpot", "veneer-spot",
-        QT_TRANSLATE_NOOP("Veneer_ChooseSpot", "Choose Spot"),
+        QT_TRANSLATE_NOOP("Veneer_ChooseSpot", "Choos&e Spot"),
         QT_TRANSLATE_NOOP(
             "Veneer_ChooseSpot",
             "Move the wedge of the selected match on its leaves and see the top follow",
@@ -191,7 +200,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_LeafOnFaces", "veneer-facing",
-        QT_TRANSLATE_NOOP("Veneer_LeafOnFaces", "Leaf On Faces"),
+        QT_TRANSLATE_NOOP("Veneer_LeafOnFaces", "&Leaf On Faces"),
         QT_TRANSLATE_NOOP(
             "Veneer_LeafOnFaces", "Lay a leaf's picture, to scale, on the selected flat faces"
         ),
@@ -199,7 +208,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_RunOnFaces", "veneer-run",
-        QT_TRANSLATE_NOOP("Veneer_RunOnFaces", "Panels in Sequence"),
+        QT_TRANSLATE_NOOP("Veneer_RunOnFaces", "Panels &in Sequence"),
         QT_TRANSLATE_NOOP(
             "Veneer_RunOnFaces",
             "Lay doors, drawer fronts or wall panels, the selected flat faces, from one sequence "
@@ -209,7 +218,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_Faults", "veneer-faults",
-        QT_TRANSLATE_NOOP("Veneer_Faults", "Faults"),
+        QT_TRANSLATE_NOOP("Veneer_Faults", "&Faults"),
         QT_TRANSLATE_NOOP(
             "Veneer_Faults",
             "Draw knots, splits and other faults, and what may be used, on the leaves' photographs",
@@ -218,7 +227,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_Marks", "veneer-marks",
-        QT_TRANSLATE_NOOP("Veneer_Marks", "Paper Marks"),
+        QT_TRANSLATE_NOOP("Veneer_Marks", "Paper &Marks"),
         QT_TRANSLATE_NOOP(
             "Veneer_Marks",
             "Print marks to stick on the leaves, find them on the photographs, measure from them",
@@ -228,7 +237,7 @@ COMMANDS: tuple[Command | None, ...] = (
     None,
     Command(
         "Veneer_CheckMatch", "veneer-check",
-        QT_TRANSLATE_NOOP("Veneer_CheckMatch", "Check Match"),
+        QT_TRANSLATE_NOOP("Veneer_CheckMatch", "&Check Match"),
         QT_TRANSLATE_NOOP(
             "Veneer_CheckMatch",
             "List what stands against cutting the selected match, and what would do",
@@ -237,7 +246,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_CloseRing", "veneer-closing",
-        QT_TRANSLATE_NOOP("Veneer_CloseRing", "Close the Ring"),
+        QT_TRANSLATE_NOOP("Veneer_CloseRing", "Close the Rin&g"),
         QT_TRANSLATE_NOOP(
             "Veneer_CloseRing",
             "How much over to cut the wedges of the selected match; as cut, what to true and where",
@@ -246,7 +255,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_DrawMatch", "veneer-drawing",
-        QT_TRANSLATE_NOOP("Veneer_DrawMatch", "New Drawing"),
+        QT_TRANSLATE_NOOP("Veneer_DrawMatch", "New &Drawing"),
         QT_TRANSLATE_NOOP(
             "Veneer_DrawMatch",
             "Draw the selected match on a page: plan, wedge, set-out and cut list",
@@ -255,13 +264,13 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_SaveDrawing", "veneer-save",
-        QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save Drawing as PDF..."),
+        QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save Drawing &as PDF..."),
         QT_TRANSLATE_NOOP("Veneer_SaveDrawing", "Save the selected drawing as a PDF file"),
         opens("saving", "save_drawing", first), ("Drawing",), seen_first,
     ),
     Command(
         "Veneer_Bench", "veneer-bench",
-        QT_TRANSLATE_NOOP("Veneer_Bench", "To the Bench"),
+        QT_TRANSLATE_NOOP("Veneer_Bench", "&To the Bench"),
         QT_TRANSLATE_NOOP(
             "Veneer_Bench",
             "Make the sheets of the selected match for the shop; say how it cuts, tapes, presses",
@@ -270,13 +279,13 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_RefreshSheets", "veneer-refresh",
-        QT_TRANSLATE_NOOP("Veneer_RefreshSheets", "Refresh Sheets"),
+        QT_TRANSLATE_NOOP("Veneer_RefreshSheets", "&Refresh Sheets"),
         QT_TRANSLATE_NOOP("Veneer_RefreshSheets", "Make the sheets as the match is now"),
         opens("packet", "refresh_sheets", first), ("Bench",), sheets_seen_first,
     ),
     Command(
         "Veneer_WritePacket", "veneer-packet",
-        QT_TRANSLATE_NOOP("Veneer_WritePacket", "Write Packet..."),
+        QT_TRANSLATE_NOOP("Veneer_WritePacket", "&Write Packet..."),
         QT_TRANSLATE_NOOP(
             "Veneer_WritePacket",
             "Write all sheets, templates, plans and lists for the shop into a folder",
@@ -286,13 +295,13 @@ COMMANDS: tuple[Command | None, ...] = (
     None,
     Command(
         "Veneer_ShowSeams", "veneer-seams",
-        QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Seams On or Off"),
+        QT_TRANSLATE_NOOP("Veneer_ShowSeams", "&Seams On or Off"),
         QT_TRANSLATE_NOOP("Veneer_ShowSeams", "Show or hide the seams of the selected matches"),
         switches("Seams"), ("Match", "Run"), alone=False,
     ),
     Command(
         "Veneer_ShowNumbers", "veneer-numbers",
-        QT_TRANSLATE_NOOP("Veneer_ShowNumbers", "Numbers On or Off"),
+        QT_TRANSLATE_NOOP("Veneer_ShowNumbers", "Numbers &On or Off"),
         QT_TRANSLATE_NOOP(
             "Veneer_ShowNumbers",
             "Show or hide the positions and leaves, underlined where a leaf is turned over, on the "
@@ -303,7 +312,7 @@ COMMANDS: tuple[Command | None, ...] = (
     None,
     Command(
         "Veneer_OpenExample", "veneer-example",
-        QT_TRANSLATE_NOOP("Veneer_OpenExample", "Open Example"),
+        QT_TRANSLATE_NOOP("Veneer_OpenExample", "Open E&xample"),
         QT_TRANSLATE_NOOP(
             "Veneer_OpenExample",
             "Open a copy of the example: a round top in 12 ways, built up, with its bench",
@@ -312,7 +321,7 @@ COMMANDS: tuple[Command | None, ...] = (
     ),
     Command(
         "Veneer_Help", "veneer-help",
-        QT_TRANSLATE_NOOP("Veneer_Help", "Veneer Help"),
+        QT_TRANSLATE_NOOP("Veneer_Help", "&Veneer Help"),
         QT_TRANSLATE_NOOP(
             "Veneer_Help",
             "A first top step by step, a page for each command, the trade's words, what to beware "

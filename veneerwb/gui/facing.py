@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from veneerwb.gui.pictured import Pictured
+from veneerwb.gui.told import opens
 
 
 class FacingView(Pictured):
@@ -19,6 +20,7 @@ class FacingView(Pictured):
         self.faced = self.shape = None
         self.revision = ""
 
+    @opens
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""
         from veneerwb.gui.panels import facing, live

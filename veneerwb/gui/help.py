@@ -13,10 +13,11 @@ from typing import Any
 
 import FreeCAD
 import FreeCADGui
-from PySide import QtCore, QtGui
+from PySide import QtCore
 
 from veneerwb.gui import resources
 from veneerwb.gui.side_window import Window
+from veneerwb.gui.told import show_box
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerHelp"
@@ -106,7 +107,7 @@ def open_example() -> Any:
     if not os.path.isfile(EXAMPLE):
         title = translate(HERE, "Open Example")
         text = translate(HERE, "The example is missing ({file}); install the workbench again.")
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, text.format(file=EXAMPLE))
+        show_box(title, text.format(file=EXAMPLE))
         return None
     doc = FreeCAD.newDocument("Example")
     doc.load(EXAMPLE)

@@ -6,6 +6,7 @@ from __future__ import annotations
 from typing import Any
 
 from veneerwb.gui import tree_icon
+from veneerwb.gui.told import opens
 from veneerwb.host.objects.base import kind_of
 
 ICONS = {
@@ -52,6 +53,7 @@ class ItemView:
             return list(shop_pages.pages_of(self.obj).values())
         return []
 
+    @opens
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel of a drawing, a bench or a bundle, or goes to a kept spot; true, so that
         the host does nothing of its own."""

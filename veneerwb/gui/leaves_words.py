@@ -9,7 +9,7 @@ import FreeCAD
 
 from veneerwb.core.squaring import scale_between
 from veneerwb.gui.leaves_plan import WANTED, Plan, counted
-from veneerwb.host.photos import shape_of
+from veneerwb.host.photos import shape_of, shows_background
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerLeavesPanel"
@@ -33,7 +33,12 @@ def summary(faces: dict[int, Path], backs: dict[int, Path], plan: Plan) -> str:
         )
     if backs:
         text += " " + translate(HERE, "Backs: {count}.").format(count=len(backs))
-    return f"{text} {_clicks(plan, [*faces.values(), *backs.values()])}".rstrip()
+    text = f"{text} {_clicks(plan, [*faces.values(), *backs.values()])}".rstrip()
+    if plan.leaf == "whole" and shows_background(next(iter(faces.values()))):
+        text += " " + translate(
+            HERE, "Background shows round the leaf: choose Found on the page Prepare."
+        )
+    return text
 
 
 def _clicks(plan: Plan, paths: list[Path]) -> str:

@@ -11,6 +11,7 @@ import FreeCADGui
 from PySide import QtCore, QtGui
 
 from veneerwb.gui.panels import fields
+from veneerwb.gui.told import show_box
 from veneerwb.host.objects.base import Refused
 from veneerwb.host.steps import one_step
 
@@ -35,7 +36,7 @@ def refresh_sheets(bench: Any) -> None:
             benches.refresh(bench)
             bench.Document.recompute()
     except Exception as error:
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, fields.told(error))
+        show_box(title, fields.told(error))
 
 
 def write_packet(bench: Any) -> None:
@@ -65,13 +66,12 @@ def write_packet(bench: Any) -> None:
         written = packet.write(bench, folder, progress)
     except Exception as error:
         shown.reset()
-        QtGui.QMessageBox.warning(main, title, fields.told(error))
+        show_box(title, fields.told(error))
         return
     finally:
         shown.deleteLater()
     shown.reset()
-    tell = QtGui.QMessageBox.warning if written.left_out else QtGui.QMessageBox.information
-    tell(main, title, said(written))
+    show_box(title, said(written), "warning" if written.left_out else "information")
 
 
 def said(written: Any) -> str:

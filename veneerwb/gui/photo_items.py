@@ -220,6 +220,24 @@ class Pointing:
         if item is not (before.item if before else None):
             self.chosen(item)
 
+    def choose_next(self) -> None:
+        """Goes on to the next mark or area."""
+        items = [*self.marks, *self.areas]
+        if self.drawn is None and items:
+            now = items.index(self.grip.item) if self.grip is not None else -1
+            item = items[(now + 1) % len(items)]
+            self.choose(Grip(item, 0 if item.is_mark and not item.held else None))
+
+    def choose_next_corner(self) -> None:
+        """Goes on to the next corner of the area that is chosen, of those that it is held by."""
+        item = self.grip.item if self.grip is not None else None
+        if item is None or item.is_mark or item.held:
+            return
+        now = -1 if self.grip.corner is None else self.grip.corner
+        numbers = item.grips if item.follow is not None else range(len(item.corners))
+        if numbers:
+            self.choose(Grip(item, next((one for one in numbers if one > now), numbers[0])))
+
     def close(self, ring: bool = False) -> bool:
         """Ends the drawing of an area, if it has corners enough; whether it has. `ring`: by a click
         on its first corner, which makes a ring of what could be a line too."""

@@ -4,17 +4,21 @@
 G: lines of mm · click: place or choose · drag a mark, a corner or what has handles: move it
 double click on an edge: another corner · Enter or the first corner: close the area
 Esc and Ctrl+Z: take the last corner back · Delete: take away what is chosen
+without a mouse: N: the next mark or area · C: its next corner, which the arrows move
+Ctrl and arrows: move the picture · Insert: a click in the middle of what is seen, or another corner
+of the edge there
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from functools import partial
 from typing import Any
 
 from PySide import QtCore, QtGui
 
 from veneerwb.gui import photo_looks as looks
-from veneerwb.gui.canvas import Action, Canvas, Looking
+from veneerwb.gui.canvas import ARROWS, Action, Canvas, Looking
 from veneerwb.gui.photo_frame import Frame, Picture, Place
 from veneerwb.gui.photo_items import Pointing
 from veneerwb.paint import ink
@@ -196,13 +200,35 @@ class PhotoView(Looking):
             **super().keys, Qt.Key_G: self._switch_grid,
             Qt.Key_Return: pointing.close, Qt.Key_Enter: pointing.close,
             Qt.Key_Delete: pointing.delete, Qt.Key_Backspace: pointing.delete,
-            Qt.Key_Escape: self._escape,
+            Qt.Key_Escape: self._escape, Qt.Key_Insert: self._click_middle,
+            Qt.Key_N: pointing.choose_next, Qt.Key_C: pointing.choose_next_corner,
         }  # fmt: skip
 
     @property
     def keys_with_ctrl(self) -> Mapping[Any, Action]:
         """The host's undo would take back a step that is not ours."""
-        return {Qt.Key_Z: self.pointing.step_back}
+        moves = {key: partial(self._pull, *way) for key, way in ARROWS.items()}
+        return {Qt.Key_Z: self.pointing.step_back, **moves}
+
+    def _pull(self, across: int, down: int) -> None:
+        """Moves the picture, whatever is chosen, and says what is in the middle then."""
+        super().arrow(across, down, 1)
+        self.over(self._middle)
+
+    @property
+    def _middle(self) -> Place:
+        return self.size[0] / 2, self.size[1] / 2
+
+    def _click_middle(self) -> None:
+        """What the mouse would do there: place or choose; on an edge make another corner."""
+        pointing, at = self.pointing, self._middle
+        placing = pointing.places_more or pointing.drawn is not None
+        if self.picture is None:
+            return
+        made = not placing and pointing.insert(self.frame.to_picture(at), self._reach)
+        if not made and self.pressed(at):
+            self.released()
+        self.over(at)
 
     def _switch_grid(self) -> None:
         self.grid = not self.grid

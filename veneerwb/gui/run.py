@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from veneerwb.gui.pictured import Pictured
+from veneerwb.gui.told import opens
 from veneerwb.gui.view import SWITCHES, add_switches, positions_of, show_face
 from veneerwb.host import settings
 
@@ -27,6 +28,7 @@ class RunView(Pictured):
     def start(self) -> None:
         self.run = self.drawn_from = None
 
+    @opens
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""
         from veneerwb.gui.panels import live, run

@@ -12,6 +12,7 @@ from PySide import QtGui
 
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
+from veneerwb.gui.told import show_box
 from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused, kind_of
 
@@ -36,7 +37,7 @@ def save_drawing(obj: Any) -> None:
     try:
         write(obj, path)
     except Exception as error:
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, fields.told(error))
+        show_box(title, fields.told(error))
 
 
 def in_danger(doc: Any, text: str) -> None:
@@ -49,8 +50,7 @@ def in_danger(doc: Any, text: str) -> None:
             for obj in document.Objects:
                 if kind_of(obj) == "Bundle":
                     compat.count_as_unsaved(document, obj)
-            title, main = translate(HERE, "Save document"), FreeCADGui.getMainWindow()
-            QtGui.QMessageBox.critical(main, title, text)
+            show_box(translate(HERE, "Save document"), text, "critical")
 
     later(tell)
 
@@ -69,9 +69,7 @@ def with_ending(path: str, ending: str) -> str:
 
 def _may_replace(path: str, title: str) -> bool:
     asked = translate(HERE, "{name} is there already. Replace it?")
-    answer = QtGui.QMessageBox.question(
-        FreeCADGui.getMainWindow(), title, asked.format(name=os.path.basename(path))
-    )
+    answer = show_box(title, asked.format(name=os.path.basename(path)), "question")
     return answer == QtGui.QMessageBox.Yes
 
 

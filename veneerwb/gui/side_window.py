@@ -12,7 +12,7 @@ import FreeCADGui
 from PySide import QtCore, QtGui
 
 from veneerwb.gui import resources, themes
-from veneerwb.gui.canvas import Canvas, Keys
+from veneerwb.gui.keys import Keys
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import base
 from veneerwb.host import compat
@@ -22,6 +22,13 @@ MARGIN, AIR = 4, 24
 
 OFTEN = 250
 """Milliseconds from one look at where the panel lies to the next."""
+
+AT_FIRST = 4
+"""Looks, a second in all, in which newer hosts may bring the 3-D view before a window that has just
+been opened; then it is brought to the front again, unless it is a hand that does it."""
+
+_last: list[Window] = []
+"""The window that was brought to the front last: two would fight."""
 
 
 class _Ear(QtCore.QObject):
@@ -55,7 +62,7 @@ class Window:
         """`drawn` is the form's file, `picture` its icon."""
         self.closed = closed
         self.form = FreeCADGui.UiLoader().load(os.path.join(resources("ui"), f"{drawn}.ui"))
-        self.canvases: list[Canvas] = []
+        self.canvases: list[Any] = []
         self._made, self._frame = self.form, None
         self.form.setWindowTitle(title)
         self.form.setWindowIcon(FreeCADGui.getIcon(picture))
@@ -63,7 +70,8 @@ class Window:
         self._keys = Keys.without_delete(self.form)
         self.form.destroyed.connect(self._gone)
         self._watch = QtCore.QTimer()  # the host moves panels about without a word
-        self._watch.timeout.connect(self.keep_clear)
+        self._watch.timeout.connect(self._look)
+        self._looks = 0
 
     def to_front(self) -> None:
         """Opens the window over the views, or brings it before them."""
@@ -76,7 +84,18 @@ class Window:
         if self.canvases:
             self.canvases[0].widget.setFocus()
         self.keep_clear()
+        self._looks, _last[:] = AT_FIRST, [self]
         self._watch.start(OFTEN)
+
+    def _look(self) -> None:
+        if self._looks and self._frame is not None and self in _last:
+            area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
+            if QtGui.QApplication.mouseButtons() != QtCore.Qt.NoButton:
+                self._looks = 0
+            elif area.activeSubWindow() is not self._frame:
+                area.setActiveSubWindow(self._frame)
+            self._looks = max(0, self._looks - 1)
+        self.keep_clear()
 
     def keep_clear(self) -> None:
         """Newer hosts lay the panel over the views: what is in the window makes room for it."""
@@ -122,7 +141,8 @@ class Window:
     def let_go(self) -> None:
         """Forgets every widget."""
         self._watch.stop()
-        self._watch.timeout.disconnect(self.keep_clear)
+        self._watch.timeout.disconnect(self._look)
+        _last[:] = [one for one in _last if one is not self]
         self._keys.forget()
         for canvas in self.canvases:
             canvas.forget()

@@ -28,6 +28,10 @@ Qt = QtCore.Qt
 
 DECIMALS = 2
 """To which a place (mm) or an angle is kept that the mouse chose."""
+EDITING = (
+    Qt.Key_Return, Qt.Key_Enter, Qt.Key_Delete, Qt.Key_Backspace, Qt.Key_Insert, Qt.Key_N, Qt.Key_C,
+)
+"""Keys that would change what is pointed at."""
 SIZE_STEP, LEAST_SIZE = 0.5, 10.0
 """mm: to which a size is kept that the mouse chose, and the least that it chooses."""
 
@@ -148,7 +152,7 @@ class SpotView(SpotKeys, PhotoView):
     def keys(self) -> Mapping[Any, Action]:
         """The wedge is not taken away."""
         ours = dict(super().keys)
-        for key in (Qt.Key_Return, Qt.Key_Enter, Qt.Key_Delete, Qt.Key_Backspace):
+        for key in EDITING:
             del ours[key]
         return {**ours, **self.spot_keys}
 

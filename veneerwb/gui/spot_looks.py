@@ -16,6 +16,7 @@ from veneerwb.gui import photo_looks as looks
 from veneerwb.gui.photo_frame import Place
 from veneerwb.gui.spot_fit import Misfit
 from veneerwb.host.settings import colour
+from veneerwb.words import word
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSpot"
@@ -122,7 +123,7 @@ def said(misfit: Misfit) -> str:
     else:
         text = translate(HERE, "off leaf {leaves}") if one else translate(
             HERE, "off leaves {leaves}")
-    return text.format(fault=misfit.fault, leaves=ranges(misfit.leaves))
+    return text.format(fault=word(misfit.fault), leaves=ranges(misfit.leaves))
 
 
 def _words(

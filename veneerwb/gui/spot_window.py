@@ -41,6 +41,7 @@ from veneerwb.gui.spot_leaf import SpotView
 from veneerwb.gui.spot_looks import said
 from veneerwb.gui.spot_state import SpotState
 from veneerwb.gui.spot_top import TopView
+from veneerwb.words import word
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSpot"
@@ -241,7 +242,7 @@ def _areas(leaf: Any, picture: Picture) -> list[Item]:
     made = [Item(_ring(ring, picture), "usable", held=True) for ring in _rings(leaf.usable)]
     for fault in leaf.faults:
         made += [
-            Item(_ring(ring, picture), fault.kind, fault.kind, held=True)
+            Item(_ring(ring, picture), fault.kind, word(fault.kind), held=True)
             for ring in _rings(fault.outline)
         ]
     return made

@@ -10,6 +10,7 @@ import FreeCAD
 
 from veneerwb.gui.later import later
 from veneerwb.gui.pictured import PICTURES, Pictured
+from veneerwb.gui.told import opens
 from veneerwb.host import compat, settings
 from veneerwb.host.objects.base import Property, Refused, kind_of
 
@@ -178,6 +179,7 @@ class MatchView(Pictured):
             one.Document.removeObject(one.Name)
         return True
 
+    @opens
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""
         from veneerwb.gui.panels import live, match

@@ -14,25 +14,24 @@ from veneerwb.core.checks.wider import wider_findings
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.shop.built import Built
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.methods import Method
-from veneerwb.core.shop.page import Look, Page, numbered
+from veneerwb.core.shop.cutting.methods import Method
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.page import Look, Page, numbered
+from veneerwb.core.shop.drawing.paper import paper_of
 from veneerwb.core.shop.pages import gather, taping
 from veneerwb.core.shop.pages.pictures import Pictures
-from veneerwb.core.shop.paper import paper_of
 from veneerwb.core.shop.rests import rests
-from veneerwb.core.shop.taping import TapingPlan
-from veneerwb.core.shop.taping import taping as taping_plan
-from veneerwb.core.shop.taping_seen import seen_of
+from veneerwb.core.shop.taping.plan import TapingPlan
+from veneerwb.core.shop.taping.plan import taping as taping_plan
+from veneerwb.core.shop.taping.seen import seen_of
 from veneerwb.host import areas, buildups, compat, cutlists, shop_pages, values
 from veneerwb.host.objects.base import Refused, kind_of, set_if_new
-from veneerwb.host.objects.bench import Bench
+from veneerwb.host.objects.bench import OTHER_HOST, Bench
 from veneerwb.host.objects.closing import closings_of
 from veneerwb.host.sheets import host_mark
-from veneerwb.words import marked, say, word
+from veneerwb.words import say, word
 
 RESULTS = "Result"
-OTHER_HOST = marked("it was laid out by another version of FreeCAD; refresh the sheets.")
 
 
 @dataclass(frozen=True)

@@ -6,8 +6,8 @@ from __future__ import annotations
 from typing import Any
 
 from veneerwb.core.shop import cost as costs
-from veneerwb.core.shop import press as presses
-from veneerwb.core.shop.press_units import kpa
+from veneerwb.core.shop.press import day as presses
+from veneerwb.core.shop.press.units import kpa
 from veneerwb.host.bench import AtBench
 
 

@@ -34,6 +34,22 @@ def version() -> tuple[int, ...]:
     return tuple(numbers)
 
 
+def recompute(doc: Any) -> None:
+    """Recomputes while somebody may be typing. The host's progress bar takes away every key and
+    click that comes meanwhile: of 702.25 typed at a common pace it left 705."""
+    settings = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Document")
+    name = "CanAbortRecompute"  # without it there is no bar
+    before = [settings.GetBool(name, default) for default in (False, True)]
+    settings.SetBool(name, False)
+    try:
+        doc.recompute()
+    finally:
+        if before[0] == before[1]:
+            settings.SetBool(name, before[0])
+        else:  # it was not set
+            settings.RemBool(name)
+
+
 def _users_packages() -> str:
     """The folder into which the host's own Addon Manager puts packages for the host's Python."""
     folder = os.path.join(FreeCAD.getUserAppDataDir(), "AdditionalPythonPackages")
@@ -45,8 +61,10 @@ packages.put_into(_users_packages())
 
 
 def say(text: str) -> None:
-    """One line to the host's console and report view."""
-    FreeCAD.Console.PrintWarning(" ".join(text.split()) + "\n")
+    """One line to the host's console and report view. It stands in the status bar as well, which
+    takes what looks like markup for it, and would fetch the picture that a name asks for."""
+    line = " ".join(text.split()).replace("<", "\N{SINGLE LEFT-POINTING ANGLE QUOTATION MARK}")
+    FreeCAD.Console.PrintWarning(line + "\n")
 
 
 def log(text: str) -> None:

@@ -7,7 +7,7 @@ from typing import Any
 
 from veneerwb.core.layout import Layout
 from veneerwb.core.shop import cutlist
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.drawing.page import Look
 from veneerwb.host import listed
 
 OWNER, MARK = "CutListOf", "CutListMark"
@@ -27,8 +27,3 @@ def fill_sheet(bench: Any, layout: Layout, look: Look) -> Any:
         listed.write(sheet, lines, lines.index(()) + 2)
         setattr(sheet, MARK, mark)
     return sheet
-
-
-def sheet_of(bench: Any) -> Any:
-    """The sheet of a Bench object; None where there is none."""
-    return listed.sheet_of(bench, OWNER)

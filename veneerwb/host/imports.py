@@ -45,8 +45,8 @@ def from_file(path: str | os.PathLike[str], folder: str, number: int, mm_per_px:
     return from_leaf(Leaf(number, Side(photo)), folder)
 
 
-def from_leaf(leaf: Leaf, folder: str, number: int = 0, mm_per_px: float = 0.0) -> Ready:
-    """A core leaf, its working copies in `folder` (its own number and scale count)."""
+def from_leaf(leaf: Leaf, folder: str) -> Ready:
+    """A core leaf, its working copies in `folder`."""
     face = copied(leaf.face.image, folder, f"leaf-{leaf.number:03d}")
     back = None
     if leaf.back is not None and leaf.back.source == "photo":

@@ -4,12 +4,14 @@
 from __future__ import annotations
 
 import os
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.inventory import Entry, Particulars, entry, extent, read_csv, write_csv
+from veneerwb.core.listing import few
 from veneerwb.host import values
 from veneerwb.host.objects.base import kind_of, set_if_new
 from veneerwb.host.steps import one_step
@@ -69,7 +71,7 @@ def read_inventory(doc: Any, path: str | os.PathLike[str]) -> str:
     Raises VeneerError, and nothing is changed, for a file that cannot be read."""
     found = read_csv(path)
     names = [one.particulars.name for one in found.entries]
-    twice = [name for name in names if names.count(name) > 1 and name]
+    twice = [name for name, times in Counter(names).items() if times > 1 and name]
     if twice:
         raise VeneerError(
             "bundle-twice", "The file has more than one line for the bundle {name}; keep one.",
@@ -83,12 +85,12 @@ def read_inventory(doc: Any, path: str | os.PathLike[str]) -> str:
         for name in taken:
             set_if_new(here[name], **_known(by_name[name]))
     said = [
-        say("Particulars were taken for {bundles}.", bundles=", ".join(taken)) if taken
+        say("Particulars were taken for {bundles}.", bundles=few(taken)) if taken
         else word("The file names none of the bundles of this document.")
     ]  # fmt: skip
     if left:
-        said.append(say("Not in this document: {bundles}.", bundles=", ".join(left)))
+        said.append(say("Not in this document: {bundles}.", bundles=few(left)))
     if found.unknown_columns:
-        columns = ", ".join(found.unknown_columns)
+        columns = few(found.unknown_columns)
         said.append(say("Columns that were not read: {columns}.", columns=columns))
     return " ".join(said)

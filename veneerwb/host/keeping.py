@@ -16,9 +16,7 @@ from collections.abc import Iterator
 from typing import Any
 from xml.etree import ElementTree
 
-import FreeCAD
-
-from veneerwb.host import compat
+from veneerwb.host import compat, watching
 from veneerwb.host.objects.base import Refused, kind_of
 from veneerwb.words import marked, say
 
@@ -200,11 +198,6 @@ def _unlink(path: str) -> None:
         return
 
 
-_watching: list[Saving] = []
-
-
 def watch() -> None:
     """From the first object with a picture on, saving is watched."""
-    if not _watching:
-        _watching.append(Saving())
-        FreeCAD.addDocumentObserver(_watching[0])
+    watching.watch(Saving)

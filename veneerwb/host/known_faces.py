@@ -10,8 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import Any
 
-import FreeCAD
-
+from veneerwb.host import watching
 from veneerwb.host.objects.base import SECRET, Property, Proxy, Refused, kind_of, set_if_new
 from veneerwb.words import say, word
 
@@ -158,11 +157,6 @@ def _moved(one: Any, container: Any, name: str) -> None:
         one.touch()
 
 
-_watching: list[Moves] = []
-
-
 def watch() -> None:
     """From the first object that lies on faces on, moves are watched."""
-    if not _watching:
-        _watching.append(Moves())
-        FreeCAD.addDocumentObserver(_watching[0])
+    watching.watch(Moves)

@@ -16,14 +16,14 @@ from typing import Any
 from veneerwb.core.layout import Layout
 from veneerwb.core.shop import cost as costs
 from veneerwb.core.shop import packet as packets
-from veneerwb.core.shop.chalking import chalking
 from veneerwb.core.shop.cutlist import as_csv
-from veneerwb.core.shop.cutting import cutting_plan
-from veneerwb.core.shop.cutting_piles import Pile, piles
-from veneerwb.core.shop.lettering import clean
-from veneerwb.core.shop.offcuts import offcuts
+from veneerwb.core.shop.cutting.offcuts import offcuts
+from veneerwb.core.shop.cutting.piles import Pile, piles
+from veneerwb.core.shop.cutting.plan import cutting_plan
+from veneerwb.core.shop.drawing.lettering import clean
+from veneerwb.core.shop.drawing.page import Look, Page, numbered
+from veneerwb.core.shop.drawing.paper import paper_of
 from veneerwb.core.shop.packet import LeftOut, PacketFile
-from veneerwb.core.shop.page import Look, Page, numbered
 from veneerwb.core.shop.pages import closing as closing_pages
 from veneerwb.core.shop.pages import contents
 from veneerwb.core.shop.pages import cost as cost_pages
@@ -31,12 +31,12 @@ from veneerwb.core.shop.pages import cutting as cutting_pages
 from veneerwb.core.shop.pages import pinning as pinning_pages
 from veneerwb.core.shop.pages import press as press_pages
 from veneerwb.core.shop.pages.template import pages as template_pages
-from veneerwb.core.shop.paper import paper_of
-from veneerwb.core.shop.pinning import Pinning, pinning
+from veneerwb.core.shop.pinning.chalking import chalking
+from veneerwb.core.shop.pinning.plan import Pinning, pinning
 from veneerwb.core.shop.planning import planned_for
-from veneerwb.core.shop.template import Pin, Template
-from veneerwb.core.shop.template_make import stack_cuts, templates
-from veneerwb.core.shop.template_over import Over
+from veneerwb.core.shop.templates.make import stack_cuts, templates
+from veneerwb.core.shop.templates.over import Over
+from veneerwb.core.shop.templates.template import Pin, Template
 from veneerwb.core.shop.wedge import is_ring
 from veneerwb.host import bench as benches
 from veneerwb.host import compat
@@ -271,12 +271,12 @@ class Packet:
             data = pdf(template_pages(one, replace(look, revision=one.revision)), title)
             about = say(
                 "{name} at 1:1 on {paper}; print at 100 %.", name=one.shown,
-                paper=paper.name,
+                paper=paper.called,
             )
             yield PacketFile(one.title, ".pdf", about, data)
 
     def _dxf(self) -> Iterator[PacketFile]:
-        from veneerwb.core.shop.dxf import dxf
+        from veneerwb.core.shop.templates.dxf import dxf
 
         unit = self.there.bench.FileUnit
         for one in self.templates:
@@ -284,7 +284,7 @@ class Packet:
             yield PacketFile(one.title, ".dxf", about, dxf(one, unit, self.look.lengths))
 
     def _svg(self) -> Iterator[PacketFile]:
-        from veneerwb.core.shop.template_svg import svg
+        from veneerwb.core.shop.templates.svg import svg
 
         for one in self.templates:
             about = say("{name} for a machine or a printer, in mm.", name=one.shown)

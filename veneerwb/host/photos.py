@@ -16,10 +16,15 @@ from pathlib import Path
 
 import numpy as np
 
+from veneerwb.core.background import leaf_on_background
 from veneerwb.core.decode import glimpse, sha256_of, stored
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.evening import Evening, Three, evened
 from veneerwb.core.photos import Photo, checked_gains, resized, save_jpeg, working_copy
+
+GLANCE, LEAST_LEAF = 400, 0.3
+"""Pixels of a photograph's longer side at a glance; the share of it that a leaf takes at least,
+since a part of the figure may pass for less of one."""
 
 
 @dataclass(frozen=True)
@@ -115,6 +120,26 @@ def shape_of(path: str | os.PathLike[str]) -> tuple[int, int]:
 def _shape(path: str, stamp: tuple[int, int]) -> tuple[int, int]:
     """(rows, columns) of the picture held upright, from its header alone."""
     return stored(path)[0]
+
+
+def shows_background(path: str | os.PathLike[str]) -> bool:
+    """Whether background is seen on all sides of the leaf on a photograph: a guess, at a glance."""
+    try:
+        return _background(os.fspath(path), _stamp(os.fspath(path)))
+    except (OSError, VeneerError):
+        return False
+
+
+@lru_cache(maxsize=64)
+def _background(path: str, stamp: tuple[int, int]) -> bool:
+    shape = _shape(path, stamp)
+    rows, columns = (max(1, round(side * GLANCE / max(shape))) for side in shape)
+    seen = glimpse(Path(path), columns, rows)
+    rows, columns = seen.shape[:2]
+    leaf = leaf_on_background(seen)
+    left, above, right, below = leaf.bounds
+    round_it = min(left, above, columns - right, rows - below) > 0.01 * min(rows, columns)
+    return round_it and leaf.area > LEAST_LEAF * rows * columns
 
 
 @lru_cache(maxsize=4096)

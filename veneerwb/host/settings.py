@@ -138,7 +138,7 @@ def for_match() -> dict[str, Any]:
 def for_bench(asked: Mapping[str, Any] | None = None) -> dict[str, Any]:
     """By the names of a Bench's properties; of a way of cutting with its usual figures, unless
     another is `asked` for."""
-    from veneerwb.core.shop.methods import METHODS
+    from veneerwb.core.shop.cutting.methods import METHODS
 
     same = ("Paper", "TilePaper", "Owner", "ApprovedBy", "Tool", "FaceDown")
     found = {name: setting(name) for name in same} | {"CreatedBy": setting("DrawnBy")}

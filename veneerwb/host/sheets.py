@@ -29,7 +29,7 @@ _MARGIN = 0.4
 def add_page(drawing: Any, figures: list[str], texts: list[str]) -> Any:
     """A page with a view for each role, of which `drawing` takes care. A failure takes away again
     what was made."""
-    from veneerwb.core.shop.lettering import FONT
+    from veneerwb.core.shop.drawing.lettering import FONT
 
     doc, made = drawing.Document, []
 
@@ -137,7 +137,7 @@ def fill(views: dict[str, Any], sheet: Any) -> None:
 
 def say_stale(views: dict[str, Any], reason: str) -> None:
     """Writes on the page that it is not up to date, and why; an empty reason takes it away."""
-    from veneerwb.core.shop.sheet import stale
+    from veneerwb.core.shop.one_sheet.sheet import stale
 
     if f"text {STALE}" in views:
         _set_text(views[f"text {STALE}"], stale(reason))
@@ -145,10 +145,10 @@ def say_stale(views: dict[str, Any], reason: str) -> None:
 
 def set_picture(views: dict[str, Any], layout: Any, box: Any) -> None:
     """Puts the picture of a layout in its field; an empty field for a stock."""
-    from veneerwb.core.shop.drawn import (
+    from veneerwb.core.shop.drawing.drawn import (
         Drawing,
     )
-    from veneerwb.core.shop.sheet import figure
+    from veneerwb.core.shop.one_sheet.sheet import figure
 
     view = views.get(f"figure {PICTURE}")
     if view is None:
@@ -180,20 +180,20 @@ def _preview(layout: Any) -> tuple[bytes, tuple[int, int]]:
 
 
 def _set_figure(view: Any, figure: Any) -> None:
-    from veneerwb.core.shop.sheet_frame import AXIS
+    from veneerwb.core.shop.one_sheet.frame import AXIS
 
-    _set(view, Symbol=figure.svg, Scale=compat.symbol_scale(), X=AXIS, Y=figure.box.centre[1])
+    set_view(view, Symbol=figure.svg, Scale=compat.symbol_scale(), X=AXIS, Y=figure.box.centre[1])
 
 
 def _set_text(view: Any, text: Any) -> None:
-    from veneerwb.core.shop.sheet_frame import AXIS
+    from veneerwb.core.shop.one_sheet.frame import AXIS
 
     letters, height = compat.lettering(), text.height
     spacing = round(100.0 * text.pitch / (letters.line * height))
     pitch = letters.line * height * spacing / 100.0
     lines = list(text.lines) or [""]
     block = (len(lines) + letters.trailing) * pitch
-    _set(
+    set_view(
         view,
         Text=lines,
         TextSize=letters.size * height,
@@ -205,7 +205,7 @@ def _set_text(view: Any, text: Any) -> None:
     )
 
 
-def _set(view: Any, **values: Any) -> None:
+def set_view(view: Any, **values: Any) -> None:
     """Sets the properties that differ, so that nothing is touched or kept for undo in vain."""
     for name, value in values.items():
         now = getattr(view, name)

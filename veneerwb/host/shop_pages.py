@@ -14,7 +14,7 @@ from typing import Any
 import veneerwb
 from veneerwb.host import compat
 from veneerwb.host.objects.base import kind_of
-from veneerwb.host.sheets import RED
+from veneerwb.host.sheets import RED, set_view
 from veneerwb.words import say
 
 FORMS = Path(veneerwb.__file__).parents[1] / "resources" / "templates"
@@ -87,11 +87,11 @@ def say_stale(bench: Any, reason: str) -> None:
         if view is not None and view.Name not in told:  # a copy may show the views of its original
             told.add(view.Name)
             said = reason if page is own else say("this is a copy of {page}.", page=own.Label)
-            _set(view, Text=_stale_lines(said))
+            set_view(view, Text=_stale_lines(said))
 
 
 def _stale_lines(reason: str) -> list[str]:
-    from veneerwb.core.shop.lettering import SMALL, wrapped
+    from veneerwb.core.shop.drawing.lettering import SMALL, wrapped
 
     said = (
         wrapped(say("NOT UP TO DATE: {reason}", reason=reason), STALE_WIDE - 4.0, SMALL)[:2]
@@ -132,7 +132,7 @@ def _note(page: Any) -> Any:
 
 
 def _add(page: Any, kind: str, role: str) -> Any:
-    from veneerwb.core.shop.lettering import FONT
+    from veneerwb.core.shop.drawing.lettering import FONT
 
     view = page.Document.addObject(kind, "Words" if kind.endswith("Annotation") else "Figure")
     hidden = compat.HIDDEN | compat.READ_ONLY
@@ -163,7 +163,7 @@ def _elsewhere(obj: Any, page: Any) -> bool:
 
 
 def _take_paper(page: Any, paper: Any) -> None:
-    from veneerwb.core.shop.paper import form_name
+    from veneerwb.core.shop.drawing.paper import form_name
 
     path = FORMS / form_name(paper)
     if page.Template is None:
@@ -173,8 +173,8 @@ def _take_paper(page: Any, paper: Any) -> None:
 
 
 def _fill(bench: Any, page: Any, sheet: Any) -> None:
-    from veneerwb.core.shop.blocks import Block, parted
-    from veneerwb.core.shop.lettering import SMALL
+    from veneerwb.core.shop.drawing.blocks import Block, parted
+    from veneerwb.core.shop.drawing.lettering import SMALL
 
     _take_paper(page, sheet.paper)
     figure, blocks = parted(sheet.drawing, MOST_BLOCKS, FURTHEST * sheet.paper.wide)
@@ -185,7 +185,7 @@ def _fill(bench: Any, page: Any, sheet: Any) -> None:
     roles = [f"text {k}" for k in range(1, len(blocks) + 1)]
     for role in [role for role in views if role.startswith("text") and role not in roles]:
         page.Document.removeObject(views.pop(role).Name)
-    _set(
+    set_view(
         views.get(FIGURE) or _add(page, "TechDraw::DrawViewSymbol", FIGURE),
         Symbol=figure.svg(2.0 * axis),
         Scale=compat.symbol_scale(),
@@ -208,7 +208,7 @@ def _set_text(view: Any, block: Any, axis: float) -> None:
     high = (len(lines) + letters.trailing) * pitch
     # What the host rounds a line's distance by is shared by the lines above and below the middle.
     drift = (len(lines) - 1) * (pitch - block.pitch) / 2.0
-    _set(
+    set_view(
         view,
         Text=lines,
         TextSize=letters.size * height,
@@ -218,13 +218,3 @@ def _set_text(view: Any, block: Any, axis: float) -> None:
         Y=block.foot + drift + letters.drop * height - high / 2.0,
         Scale=1.0,
     )
-
-
-def _set(view: Any, **values: Any) -> None:
-    """Sets the properties that differ, so that nothing is touched or kept for undo in vain."""
-    for name, value in values.items():
-        now = getattr(view, name)
-        now = getattr(now, "Value", now)
-        same = abs(now - value) < 1e-5 if isinstance(value, float) else now == value
-        if not same:
-            setattr(view, name, value)

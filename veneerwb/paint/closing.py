@@ -6,9 +6,9 @@ from __future__ import annotations
 
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.shop.closing import Closing
-from veneerwb.core.shop.drawn import Drawing
+from veneerwb.core.shop.drawing.drawn import Drawing
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages import closing_figures as figures
-from veneerwb.core.shop.paper import Box
 from veneerwb.paint.gallery import pictured
 from veneerwb.paint.pdf import draw
 from veneerwb.paint.qt import QtCore, QtGui, application

@@ -9,7 +9,7 @@ import numpy as np
 from PIL import Image
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.shop.drawn import Drawing
+from veneerwb.core.shop.drawing.drawn import Drawing
 from veneerwb.paint.pdf import draw
 from veneerwb.paint.qt import QtGui, application, can_write_text, to_pixels
 

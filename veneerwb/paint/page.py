@@ -18,7 +18,7 @@ MOST_ZOOM = 40.0
 """Pixels of the window per mm: nobody needs to see more."""
 TABLE = (236, 236, 234)
 """Beyond the leaf."""
-CROSS, HALO = ink.MARK, (255, 255, 255)
+HALO = 255, 255, 255
 GAIN = 3
 """How much more strongly a difference is shown than it is."""
 

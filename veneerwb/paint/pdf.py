@@ -11,9 +11,9 @@ import numpy as np
 from veneerwb.core.curves import Curve, EllipseArc
 from veneerwb.core.edge import Arc, Line
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.shop.drawn import Drawing, Image, Letters, Mark, Stroke
-from veneerwb.core.shop.lettering import clean, width
-from veneerwb.core.shop.page import Page
+from veneerwb.core.shop.drawing.drawn import Drawing, Image, Letters, Mark, Stroke
+from veneerwb.core.shop.drawing.lettering import clean, width
+from veneerwb.core.shop.drawing.page import Page
 from veneerwb.paint.qt import QtCore, QtGui, application, can_write_text
 
 DPI = 1200

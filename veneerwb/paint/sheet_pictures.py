@@ -11,8 +11,8 @@ from PIL import Image
 
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Bundle
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.pictures import Pictured, Pictures
-from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.stack import top_piece
 from veneerwb.paint.picture import picture
 

@@ -20,11 +20,11 @@ from veneerwb.core import (
     Top,
 )
 from veneerwb.core.shop.built import Built
-from veneerwb.core.shop.drawn import Letters
-from veneerwb.core.shop.legible import troubles
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.page import Look
-from veneerwb.core.shop.paper import PAPERS
+from veneerwb.core.shop.drawing.drawn import Letters
+from veneerwb.core.shop.drawing.legible import troubles
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.page import Look
+from veneerwb.core.shop.drawing.paper import PAPERS
 
 CABLE = [(140, 90), (140, 170), (260, 170), (260, 90)]
 SKEWED = Top.outline(Polygon([(-450, -300), (470, -280), (430, 300), (-400, 320)], [CABLE]))

@@ -10,12 +10,12 @@ from shapely.geometry import Polygon
 
 from veneerwb.core import Stock, Top, check, radial
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.drawn import Drawing, Letters
-from veneerwb.core.shop.legible import troubles
-from veneerwb.core.shop.lengths import UNITS
-from veneerwb.core.shop.page import blank_page, numbered
+from veneerwb.core.shop.drawing.drawn import Drawing, Letters
+from veneerwb.core.shop.drawing.legible import troubles
+from veneerwb.core.shop.drawing.lengths import UNITS
+from veneerwb.core.shop.drawing.page import blank_page, numbered
+from veneerwb.core.shop.drawing.paper import PAPERS, Box
 from veneerwb.core.shop.pages.gather import sheet_pages
-from veneerwb.core.shop.paper import PAPERS, Box
 
 STOCK = Stock(900.0, 3000.0, 64, 0.6)
 TOPS = {

@@ -11,15 +11,14 @@ import pytest
 from veneerwb import words
 from veneerwb.core import Stock, Top, check, radial
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.shop.chalking import chalking
 from veneerwb.core.shop.closing import Angle, Before, Closing, Errors, Measured, Moisture, Ring
 from veneerwb.core.shop.cost import Price, cost, yields
-from veneerwb.core.shop.cutting import cutting_plan
-from veneerwb.core.shop.legible import troubles
-from veneerwb.core.shop.methods import METHODS
-from veneerwb.core.shop.offcuts import offcuts
+from veneerwb.core.shop.cutting.methods import METHODS
+from veneerwb.core.shop.cutting.offcuts import offcuts
+from veneerwb.core.shop.cutting.plan import cutting_plan
+from veneerwb.core.shop.drawing.legible import troubles
+from veneerwb.core.shop.drawing.page import numbered
 from veneerwb.core.shop.packet import LeftOut, Named
-from veneerwb.core.shop.page import numbered
 from veneerwb.core.shop.pages import closing as closing_pages
 from veneerwb.core.shop.pages import contents
 from veneerwb.core.shop.pages import cost as cost_pages
@@ -29,12 +28,13 @@ from veneerwb.core.shop.pages import press as press_pages
 from veneerwb.core.shop.pages import taping as taping_pages
 from veneerwb.core.shop.pages import template as template_pages
 from veneerwb.core.shop.pages.gather import sheet_pages
-from veneerwb.core.shop.pinning import pinning
+from veneerwb.core.shop.pinning.chalking import chalking
+from veneerwb.core.shop.pinning.plan import pinning
 from veneerwb.core.shop.planning import planned_for
-from veneerwb.core.shop.press import Adhesive, Bag, Platen, press_day
-from veneerwb.core.shop.taping import taping
-from veneerwb.core.shop.template_make import templates
-from veneerwb.core.shop.template_over import Over
+from veneerwb.core.shop.press.day import Adhesive, Bag, Platen, press_day
+from veneerwb.core.shop.taping.plan import taping
+from veneerwb.core.shop.templates.make import templates
+from veneerwb.core.shop.templates.over import Over
 
 STOCK = Stock(420.0, 1400.0, 30, 0.6)
 NAMELESS = dict.fromkeys(

@@ -13,11 +13,11 @@ from veneerwb.core import Stock, Top, bill, check, quarters, radial, side
 from veneerwb.core import edge as edges
 from veneerwb.core.matches.kinds import MATCHES
 from veneerwb.core.shop.cutlist import rows
-from veneerwb.core.shop.drawn import Image, Letters, Stroke
+from veneerwb.core.shop.drawing.drawn import Image, Letters, Stroke
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages import finished, lists, notes, pieces, plan, section, stack
 from veneerwb.core.shop.pages.gather import sheet_pages
 from veneerwb.core.shop.pages.pictures import Pictured, Pictures
-from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.shapes import shapes
 from veneerwb.core.shop.stack import cuts_on_leaf
 

@@ -38,8 +38,11 @@ def hand(faults):
 def suggested(monkeypatch):
     """Two spots, whatever the leaf."""
     spots = [
-        SimpleNamespace(outline=box(20, 200, 40, 220), kind="knot", text="It is dark."),
-        SimpleNamespace(outline=box(150, 100, 160, 180), kind="split", text="It is a line."),
+        SimpleNamespace(outline=outline, kind=kind, template=why, values={})
+        for outline, kind, why in (
+            (box(20, 200, 40, 220), "knot", "It is dark."),
+            (box(150, 100, 160, 180), "split", "It is a line."),
+        )
     ]
     asked = []
     monkeypatch.setattr(fault_book, "suggested", lambda leaf: asked.append(leaf) or spots)

@@ -3,6 +3,35 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from veneerwb.core.errors import VeneerError
+from veneerwb.core.leaf import Leaves, ranges
+
+
+def as_listed(listed: Sequence[int], bundle: Leaves, count: int, what: str) -> list[int]:
+    """The leaves of `what`, as listed. Raises VeneerError where they are not `count` different
+    leaves of the bundle."""
+    if len(listed) != count or len(set(listed)) != count:
+        raise VeneerError(
+            "wrong-order",
+            "{what} need a list of {count} different leaves; this one has {listed}, "
+            "{different} of them different.",
+            what=what,
+            count=count,
+            listed=len(listed),
+            different=len(set(listed)),
+        )
+    unknown = sorted(set(listed) - set(bundle.numbers))
+    if unknown:
+        raise VeneerError(
+            "no-such-leaf",
+            "The bundle has no leaf {leaf}; it has {numbers}.",
+            leaf=unknown[0],
+            numbers=ranges(bundle.numbers),
+        )
+    return list(listed)
+
 
 def zigzag(count: int) -> list[int]:
     """Indices 0.. up one side and down the other: 0 2 4 .. 5 3 1. No jump over 2 (Graves, Veneer

@@ -14,11 +14,11 @@ from dataclasses import dataclass, replace
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import CUTS, Layout, Piece, cuts_of
-from veneerwb.core.leaf import Leaves, ranges
+from veneerwb.core.leaf import Leaves
 from veneerwb.core.listing import one_of
 from veneerwb.core.matches import asked, wedges
 from veneerwb.core.matches.cells import Cell, from_first, middle, pieces_of, seams_of
-from veneerwb.core.matches.order import grouped_zigzag, paired_zigzag, zigzag
+from veneerwb.core.matches.order import as_listed, grouped_zigzag, paired_zigzag, zigzag
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.plane import LONGEST, TOUCH, choice, finite, whole
 from veneerwb.core.region import Region
@@ -145,25 +145,7 @@ class Radial(asked.CutBy):
 
     def _listed(self, bundle: Leaves) -> list[int]:
         listed = [whole("listed leaf", n, 1, asked.LAST_LEAF) for n in self.order]
-        if len(listed) != self.count or len(set(listed)) != len(listed):
-            raise VeneerError(
-                "wrong-order",
-                "{what} need a list of {leaves} different leaves; this one has {count}, "
-                "{different} of them different.",
-                what=self._needs,
-                leaves=self.count,
-                count=len(listed),
-                different=len(set(listed)),
-            )
-        unknown = sorted(set(listed) - set(bundle.numbers))
-        if unknown:
-            raise VeneerError(
-                "no-such-leaf",
-                "The bundle has no leaf {leaf}; it has {numbers}.",
-                leaf=unknown[0],
-                numbers=ranges(bundle.numbers),
-            )
-        return listed
+        return as_listed(listed, bundle, self.count, self._needs)
 
     def cells(self, bundle: Leaves, region: Region) -> Sequence[Cell]:
         return wedges.wedge_cells(self, self.leaf_numbers(bundle), region)

@@ -12,10 +12,11 @@ from dataclasses import dataclass
 from typing import Any, NamedTuple
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.leaf import MOST_LEAVES, Leaves, ranges
+from veneerwb.core.leaf import MOST_LEAVES, Leaves
 from veneerwb.core.listing import one_of
 from veneerwb.core.matches import asked
 from veneerwb.core.matches.cells import from_first
+from veneerwb.core.matches.order import as_listed
 from veneerwb.core.plane import TOUCH, Motion, finite, positive, whole
 from veneerwb.core.region import Half, Region
 from veneerwb.words import filled, marked, word
@@ -173,26 +174,7 @@ def leaves_for(
     if isinstance(recipe.order, str):
         first = whole("first leaf", recipe.first, 1, max(bundle.numbers))
         return from_first(bundle, first, count, what, step, least)
-    listed = list(recipe.order)
-    if len(listed) != count or len(set(listed)) != count:
-        raise VeneerError(
-            "wrong-order",
-            "{what} need a list of {count} different leaves; this one has {listed}, "
-            "{different} of them different.",
-            what=what,
-            count=count,
-            listed=len(listed),
-            different=len(set(listed)),
-        )
-    unknown = sorted(set(listed) - set(bundle.numbers))
-    if unknown:
-        raise VeneerError(
-            "no-such-leaf",
-            "The bundle has no leaf {leaf}; it has {numbers}.",
-            leaf=unknown[0],
-            numbers=ranges(bundle.numbers),
-        )
-    return listed
+    return as_listed(recipe.order, bundle, count, what)
 
 
 def settle(recipe: Any) -> None:

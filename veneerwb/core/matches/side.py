@@ -38,9 +38,9 @@ TURN_KINDS = (
          marked("Leaves are joined out of their order on purpose."), 2, "any"),
 )  # fmt: skip
 FACE_KINDS = (
-    Kind("balance", marked("Balance match"),
+    Kind(marked("balance"), marked("Balance match"),
          marked("All strips are of one width; any number of them."), 1, "any"),
-    Kind("running", marked("Running match"),
+    Kind(marked("running"), marked("Running match"),
          marked("Full strips from the left, as many as it takes; the last is cut to what is left."),
          1, "any"),
     Kind(marked("centre balance"), marked("Centre balance match"),

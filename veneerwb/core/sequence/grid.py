@@ -98,11 +98,11 @@ def grids(leaf: Leaf) -> tuple[Grid, ...]:
     return tuple(_grid(light, leaf, areas, scale) for scale in LEVELS)
 
 
-def grid_of(leaf: Leaf, scale: float = WORKING_SCALE) -> Grid:
-    """The face of a leaf on one grid; see `grids`."""
+def grid_of(leaf: Leaf) -> Grid:
+    """The face of a leaf on its finest grid; see `grids`."""
     check_scale(leaf)
     light = _light(leaf.photo)
-    return _grid(light, leaf, _areas(light, leaf), scale)
+    return _grid(light, leaf, _areas(light, leaf), WORKING_SCALE)
 
 
 def _light(photo: np.ndarray) -> np.ndarray:

@@ -213,14 +213,3 @@ def cost(found: Yields, price: Price, tops: int = 1) -> Cost:
     return Cost(
         price, price.of_leaves(every, area), price.of_leaves(opened, area), tops, found.top
     )  # fmt: skip
-
-
-def from_extra(share: float) -> Factors:
-    """The factors of a purchase of `share` more than the net area (0.5: "50 % extra")."""
-    extra = finite(marked("extra"), share)
-    if not 0.0 <= extra <= 100.0:
-        raise VeneerError(
-            "out-of-range", "The extra cannot be {value}; give a share from 0 to {most}.",
-            value=extra, most=100.0,
-        )  # fmt: skip
-    return Factors(1.0, 1.0 + extra)

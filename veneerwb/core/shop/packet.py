@@ -16,7 +16,7 @@ from pathlib import Path
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.files import beside, reason, shown_name
-from veneerwb.core.shop.lettering import clean
+from veneerwb.core.shop.drawing.lettering import clean
 
 LONGEST_NAME = 80
 """Characters of a file's name, which every system takes with a folder's in front."""

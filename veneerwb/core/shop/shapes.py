@@ -210,3 +210,15 @@ def outward(edge: Edge, k: int) -> Point:
     turn = math.degrees(math.atan2(before[1], before[0]))
     way = turn + math.remainder(math.degrees(math.atan2(after[1], after[0])) - turn, 360.0) / 2.0
     return polar(1.0, way - 90.0)
+
+
+def seam_lines(layout: Layout) -> list[Segment]:
+    """The seams of all pieces, those that have the same ends once."""
+    found: dict[tuple[Point, ...], Segment] = {}
+    for piece in layout.pieces:
+        for segment in piece.edge:
+            if segment.role == "seam":
+                marks = (segment.start, segment.at(0.5), segment.end)
+                rounded = [(round(x, 3) + 0.0, round(y, 3) + 0.0) for x, y in marks]
+                found.setdefault(tuple(sorted(rounded)), segment)
+    return list(found.values())

@@ -20,7 +20,7 @@ from veneerwb.core.edge import Edge, Point
 from veneerwb.core.layout import Cut, Layout, Piece
 from veneerwb.core.leaf import Fault
 from veneerwb.core.plane import Motion, polar
-from veneerwb.core.shop.pinning_marks import Reference, references
+from veneerwb.core.shop.pinning.marks import Reference, references
 from veneerwb.core.shop.wedge import is_ring
 
 SEEN = 10.0

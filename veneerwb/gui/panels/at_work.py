@@ -36,6 +36,13 @@ class AtWork(Panel):
 
         getattr(self.form, name).clicked.connect(pressed)
 
+    def accept(self) -> bool:
+        """OK waits: closing would drop what the work is about to bring."""
+        if self.working:
+            self.say(translate(HERE, "Still at work. When it is through, press OK again."))
+            return False
+        return super().accept()
+
     def at_work(self, name: str, action: Callable[[Progress], Any]) -> bool:
         """Whether `action`, which tells its progress, came to its end; if not, the panel says why,
         unless it was closed meanwhile."""

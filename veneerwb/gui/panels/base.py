@@ -13,7 +13,7 @@ import FreeCADGui
 from PySide import QtCore, QtGui
 
 from veneerwb.gui import resources
-from veneerwb.gui.canvas import Keys
+from veneerwb.gui.keys import Keys
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.host import compat
@@ -145,7 +145,7 @@ class Panel:
         if doc is self.doc or doc == self.doc:
             self.doc = None
             if self.step is not None:
-                self.step.drop()
+                self.step.keep()  # nothing is taken back of what is going: a host died of it
             later(self.close)
 
     def slotUndoDocument(self, doc: Any) -> None:

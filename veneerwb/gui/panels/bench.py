@@ -81,7 +81,7 @@ class BenchPanel(LivePanel, AtWork):
 
     def _usual(self) -> None:
         """What is common practice for the way of cutting that is chosen."""
-        from veneerwb.core.shop.methods import METHODS
+        from veneerwb.core.shop.cutting.methods import METHODS
 
         how = METHODS[self.value("CutBy")]
         for box, name in METHOD.items():

@@ -7,6 +7,7 @@ from typing import Any
 
 from PySide import QtGui
 
+from veneerwb.core.matches.radial import LEAST_WAYS, MOST_WAYS
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.closing_readings import Readings
@@ -103,7 +104,10 @@ class ClosingPanel(LivePanel):
             label.setVisible(shown)
 
     def _ways(self) -> int:
-        return self.obj.Match.Ways if self.obj.Match is not None else 0
+        """0 where there is no ring: a row for each of whatever a document says would take all
+        memory."""
+        ways = getattr(self.obj.Match, "Ways", 0)
+        return ways if LEAST_WAYS <= ways <= MOST_WAYS else 0
 
     def straightedge(self, row: int, at: str) -> float:
         """How far from the tip a gap on the half of a row is seen, mm: at the ends of the blanks,

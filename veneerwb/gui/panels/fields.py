@@ -13,11 +13,16 @@ from typing import Any, NamedTuple
 import FreeCAD
 from PySide import QtCore, QtGui
 
+from veneerwb.gui.told import as_written
 from veneerwb.host.objects.base import sentence
 from veneerwb.words import word
 
 MIXED = re.compile(r"""(?<![\d/.,])(\d+)(?:\s+|\s*\+\s*)(\d+)/(\d+)\s*(in|")$""")
 """12 1/2 in, 12+1/2 in, 12 1/2": how a rule is read."""
+
+GROUPED = re.compile(r"(?<![\d/.,])\d{1,3}(?:[ \N{NO-BREAK SPACE}\N{NARROW NO-BREAK SPACE}]\d{3})+"
+                     r"(?=[.,]\d|\s*[A-Za-z])")  # fmt: skip
+"""1 234,5 and 1 234 mm: how thousands are written where a comma is the decimal sign."""
 
 _MIDDLING = 50.0
 """mm: by such a length the user's unit is asked; for very short and long ones hosts take others."""
@@ -107,20 +112,23 @@ def _figure(user: Unit, mm: float) -> str:
 
 
 def purpose(obj: Any, name: str) -> str:
-    """What a property of a document object is for, as the host's own editor says it."""
-    return FreeCAD.Qt.translate("App::Property", obj.getDocumentationOfProperty(name))
+    """What a property of a document object is for, as the host's own editor says it: a tool tip.
+    A document has it as well, and may have something else."""
+    return as_written(
+        FreeCAD.Qt.translate("App::Property", obj.getDocumentationOfProperty(name))
+    )
 
 
 def one_fraction(text: str) -> str:
-    """A mixed number of inches as one fraction: 12 1/2 in becomes 25/2 in. Other texts are returned
-    as they are. The host's boxes take 12 1/2 in for 12 mm, and newer ones 12+1/2 in for 12 mm and
-    half an inch."""
+    """A mixed number of inches as one fraction: 12 1/2 in becomes 25/2 in; 1 234,5 mm without its
+    space. Other texts are returned as they are. The host's boxes take 12 1/2 in for 12 mm, newer
+    ones 12+1/2 in for 12 mm and half an inch, and 1 234,5 mm for 1 mm."""
 
     def improper(found: re.Match[str]) -> str:
         whole, over, under = map(int, found.group(1, 2, 3))
         return f"{whole * under + over}/{under} {found.group(4)}"
 
-    return MIXED.sub(improper, text)
+    return GROUPED.sub(lambda found: re.sub(r"\s", "", found[0]), MIXED.sub(improper, text))
 
 
 def is_quantity(box: Any) -> bool:
@@ -141,7 +149,7 @@ def value(box: Any) -> Any:
         return box.value()
     if isinstance(box, QtGui.QCheckBox):
         return box.isChecked()
-    from veneerwb.core.shop.lettering import clean
+    from veneerwb.core.shop.drawing.lettering import clean
 
     return clean(box.text())  # a clipboard may bring what a document cannot hold
 

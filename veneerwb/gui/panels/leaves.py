@@ -91,7 +91,7 @@ class LeavesPanel(Panel):
         form = self.form
         return (
             form.folder, form.backs, form.scale, form.known, form.per_pixel, form.rect_width,
-            form.rect_length, form.each, form.turn, *(getattr(form, name) for name in APART),
+            form.rect_length, form.each, form.turn, *(getattr(form, n) for n in ("leaf", *APART)),
         )  # fmt: skip
 
     # --- which photographs --------------------------------------------------------------------
@@ -190,7 +190,7 @@ class LeavesPanel(Panel):
         clicked, patch = scale in SCALES[3:], "patch" in form.light.currentData()
         apart = scale in ("points", "two marks")
         self.show_row(form.known, apart or scale in ("length", "width"))
-        words = translate(HERE, "&Apart") if apart else translate(HERE, "&It measures")
+        words = translate(HERE, "&Apart") if apart else translate(HERE, "It &measures")
         form.known_label.setText(words)
         for name in APART:
             self.show_row(getattr(form, name), scale == "four marks")

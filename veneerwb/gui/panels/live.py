@@ -8,11 +8,12 @@ from typing import Any, ClassVar
 
 import FreeCAD
 import FreeCADGui
-from PySide import QtGui
 
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
+from veneerwb.gui.told import show_box
+from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused, set_if_new, told_elsewhere
 from veneerwb.host.steps import Step
 
@@ -43,7 +44,7 @@ def start(
         made = panel(make(), step)
     except Exception as error:
         step.drop()
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), name, fields.told(error))
+        show_box(name, fields.told(error))
         return None
     made.show()
     if fresh:
@@ -127,7 +128,7 @@ class LivePanel(Panel):
             if shown != self.held(name):
                 set_if_new(self.obj, **{name: self.wanted(name, shown)})
         with told_elsewhere():
-            self.doc.recompute()
+            compat.recompute(self.doc)
 
     def tell_safely(self) -> None:
         """What came of it, or why that cannot be told."""
@@ -139,6 +140,18 @@ class LivePanel(Panel):
     def tell(self) -> None:
         """Shows why the object refuses, if it does."""
         self.say(fields.refusal(self.obj))
+
+    def slotDeletedObject(self, obj: Any) -> None:
+        """Later, for what is taken back goes as well, and its panel with it."""
+        if self._open and obj == self.obj:
+            self.soon(lambda name=obj.Name: self._close_if_gone(name))
+
+    def _close_if_gone(self, name: str) -> None:
+        """There is nothing left to edit; what was done up to then, the deletion too, can be
+        undone."""
+        if self.doc is not None and self.doc.getObject(name) is None:
+            self.step.keep()
+            self.close()
 
     # --- the end ------------------------------------------------------------------------------
 

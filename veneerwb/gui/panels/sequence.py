@@ -8,7 +8,6 @@ from dataclasses import replace
 from functools import partial
 from typing import Any
 
-import FreeCADGui
 from PySide import QtCore, QtGui
 
 from veneerwb.gui.panels import fields
@@ -19,6 +18,7 @@ from veneerwb.gui.sequence_state import State
 from veneerwb.gui.sequence_window import SequenceWindow
 from veneerwb.gui.sequence_words import REGISTERED, remedy, renumbering
 from veneerwb.gui.sequence_work import FOLLOWS, Work
+from veneerwb.gui.told import show_box
 from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused
 from veneerwb.host.steps import Step
@@ -36,7 +36,7 @@ def look(doc: Any, bundle: Any) -> SequencePanel | None:
         work = Work(bundle)
     except Exception as error:
         title = translate(HERE, "Sequence")
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), title, fields.told(error))
+        show_box(title, fields.told(error))
         return None
     panel = SequencePanel(doc, work)
     panel.show()

@@ -7,8 +7,7 @@ from __future__ import annotations
 from functools import partial
 from typing import Any
 
-import FreeCADGui
-from PySide import QtCore, QtGui
+from PySide import QtCore
 
 from veneerwb.core import Placement, VeneerError
 from veneerwb.core.checks.faces import unregistered
@@ -21,7 +20,8 @@ from veneerwb.gui.panels.findings import Findings, found_on, select
 from veneerwb.gui.spot_state import TIP, SpotState
 from veneerwb.gui.spot_steps import SpotSteps
 from veneerwb.gui.spot_window import SpotWindow, verdict
-from veneerwb.host import settings, values
+from veneerwb.gui.told import show_box
+from veneerwb.host import compat, settings, values
 from veneerwb.host.objects.base import Refused, set_if_new, told_elsewhere
 
 HERE = "VeneerSpotPanel"
@@ -44,7 +44,7 @@ def choose(matches: list[Any]) -> SpotPanel | None:
             ))
         panel = SpotPanel(matches[0])
     except Exception as error:
-        QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), name, fields.told(error))
+        show_box(name, fields.told(error))
         return None
     panel.show()
     panel.look()
@@ -196,7 +196,7 @@ class SpotPanel(Panel):
         self.steps.begin()
         set_if_new(self.state.match, **wanted)
         with told_elsewhere():
-            self.doc.recompute()
+            compat.recompute(self.doc)
         self.state.follow()
         self.tell()
 

@@ -96,7 +96,7 @@ class Proxy:
         if obj.Message != message:
             obj.Message = message
             if message and not _elsewhere:
-                compat.say(f"{obj.Label}: {message}")
+                _say(obj, message, self.refused)
 
     def update(self, obj: Any) -> None:
         """Sets the outputs of `obj`; raises before it has set any."""
@@ -112,6 +112,16 @@ SCHEMA = Property(
 
 
 _elsewhere: list[bool] = []
+_lacked: set[str] = set()
+
+
+def _say(obj: Any, message: str, error: Exception | None) -> None:
+    """On the console; of a package that is missing once, and not for every object."""
+    if not isinstance(error, ImportError):
+        compat.say(f"{obj.Label}: {message}")
+    elif message not in _lacked:
+        _lacked.add(message)
+        compat.say(message)
 
 
 @contextmanager

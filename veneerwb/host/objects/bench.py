@@ -16,13 +16,14 @@ from veneerwb.host.objects.base import (
     kind_of,
     set_if_new,
 )
-from veneerwb.words import word
+from veneerwb.words import marked, word
 
 PAPER_NAMES = (
     "A3", "A4", "A4 upright", "A2", "A1", "ANSI B", "ANSI A", "ANSI A upright", "ANSI C", "ANSI D",
 )  # fmt: skip
 GAUGES = ("kPa", "bar", "MPa", "psi", "inHg", "lb/ft2")
 PER = ("bundle", "leaf", "m2", "sq ft")
+OTHER_HOST = marked("it was laid out by another version of FreeCAD; refresh the sheets.")
 
 
 class Bench(Proxy):
@@ -58,7 +59,7 @@ class Bench(Proxy):
         Property("String", "Owner", "Title block", "Whose drawing it is", ""),
         Property("String", "CreatedBy", "Title block", "Who answers for the drawing", ""),
         Property("String", "ApprovedBy", "Title block", "Who approved it", ""),
-        # --- cutting: defaults of core.shop.methods, common practice
+        # --- cutting: defaults of core.shop.cutting.methods, common practice
         Property(
             "Enumeration",
             "CutBy",
@@ -168,14 +169,14 @@ class Bench(Proxy):
         names.watch()
 
     def onDocumentRestored(self, obj: Any) -> None:
-        from veneerwb.host import bench, shop_pages
+        from veneerwb.host import shop_pages
         from veneerwb.host.sheets import host_mark
 
         super().onDocumentRestored(obj)
         names.watch()
         if obj.HostMark and obj.HostMark != host_mark():
-            shop_pages.say_stale(obj, bench.OTHER_HOST)
-            set_if_new(obj, State=bench.OTHER_HOST)
+            shop_pages.say_stale(obj, word(OTHER_HOST))
+            set_if_new(obj, State=word(OTHER_HOST))
 
     def update(self, obj: Any) -> None:
         from veneerwb.host import bench, shop_pages

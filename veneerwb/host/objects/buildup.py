@@ -11,8 +11,7 @@ from __future__ import annotations
 
 from typing import Any
 
-import FreeCAD
-
+from veneerwb.host import watching
 from veneerwb.host.objects.base import (
     OUT,
     SECRET,
@@ -179,14 +178,9 @@ class Sheets:
             parts.touch()
 
 
-_watching: list[Sheets] = []
-
-
 def watch() -> None:
     """From the first parts on, their sheets are watched."""
-    if not _watching:
-        _watching.append(Sheets())
-        FreeCAD.addDocumentObserver(_watching[0])
+    watching.watch(Sheets)
 
 
 def add_build_up(doc: Any, match: Any, **properties: Any) -> Any:

@@ -9,6 +9,7 @@ from typing import Any
 
 import FreeCAD
 
+from veneerwb.host import watching
 from veneerwb.host.objects.base import OUT, Property, Proxy, kind_of, set_if_new
 from veneerwb.words import marked, word
 
@@ -191,14 +192,9 @@ def _draws_in(bundle_obj: Any, container: Any, anywhere: bool) -> bool:
     return any(anywhere or container in containers(one) for one in drawn)
 
 
-_watching: list[Moves] = []
-
-
 def _watch() -> None:
     """From the first bundle on, moves are watched."""
-    if not _watching:
-        _watching.append(Moves())
-        FreeCAD.addDocumentObserver(_watching[0])
+    watching.watch(Moves)
 
 
 def _length(millimetres: float) -> Any:

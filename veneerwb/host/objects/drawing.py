@@ -21,7 +21,16 @@ from veneerwb.host.objects.base import (
     sentence,
     set_if_new,
 )
-from veneerwb.words import say, word
+from veneerwb.words import marked, say, word
+
+CALLED = {
+    "Two rings": marked("two rings"), "Side by side": marked("side by side"),
+    "End match": marked("end match"), "Centre and butt": marked("centre and butt"),
+    "Box": marked("box"), "Reverse box": marked("reverse box"), "Diamond": marked("diamond"),
+    "Reverse diamond": marked("reverse diamond"), "Herringbone": marked("herringbone"),
+}  # fmt: skip
+"""What a kind of match is called in the title block; a radial one has its ways there."""
+ORDERS = {"sequence": marked("in sequence"), "spread": marked("spread out")}
 
 
 class Drawing(Proxy):
@@ -81,7 +90,7 @@ class Drawing(Proxy):
 
 
 def _draw(obj: Any, views: dict[str, Any]) -> None:
-    from veneerwb.core.shop.sheet import sheet
+    from veneerwb.core.shop.one_sheet.sheet import sheet
     from veneerwb.host import sheets, values
 
     match = obj.Match
@@ -122,11 +131,10 @@ def _draw(obj: Any, views: dict[str, Any]) -> None:
 
 
 def _facts(obj: Any, date: str) -> Any:
-    from veneerwb.core.shop.sheet import Facts
+    from veneerwb.core.shop.one_sheet.sheet import Facts
 
     match = obj.Match
     order = match.Order.strip().lower() or "sequence"
-    order = order if order in ("sequence", "spread") else "as listed"
     return Facts(
         title=obj.Title.strip() or match.Label,
         drawn_by=obj.DrawnBy,
@@ -141,11 +149,13 @@ def _facts(obj: Any, date: str) -> Any:
 def _laid(match: Any, order: str) -> str:
     """How the leaves of a match are laid, in words."""
     used = KINDS[match.Kind]
-    said = [] if match.Kind == "Radial" else [match.Kind.lower()]
-    said += [f"{match.Strips} strips"] if "Strips" in used and match.Strips > 1 else []
-    said += [getattr(match, name) for name in ("Turn", "Face", "EndKind") if name in used]
-    plain = order == "sequence" and match.Kind != "Radial"
-    return ", ".join(said if plain else [*said, order])
+    said = [] if match.Kind == "Radial" else [word(CALLED[match.Kind])]
+    if "Strips" in used and match.Strips > 1:
+        said.append(say("{count} strips", count=match.Strips))
+    said += [word(getattr(match, name)) for name in ("Turn", "Face", "EndKind") if name in used]
+    if order != "sequence" or match.Kind == "Radial":
+        said.append(word(ORDERS.get(order, marked("as listed"))))
+    return ", ".join(said)
 
 
 def _picture_mark(match: Any, layout: str, box: Any) -> str:
@@ -165,7 +175,7 @@ def _picture_mark(match: Any, layout: str, box: Any) -> str:
 def add_drawing(doc: Any, match: Any, **properties: Any) -> Any:
     """A Drawing of a Match with its page, with the properties given by name. Recompute to see
     it."""
-    from veneerwb.core.shop.sheet import FIGURES, TEXTS
+    from veneerwb.core.shop.one_sheet.sheet import FIGURES, TEXTS
     from veneerwb.host import sheets
 
     obj = doc.addObject("App::FeaturePython", "Drawing")

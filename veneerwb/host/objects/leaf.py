@@ -203,5 +203,6 @@ def add_leaf(doc: Any, source: Any, number: int = 1, mm_per_px: float = 0.0) -> 
     from veneerwb.host import imports
 
     with scratch("leaves") as folder:
-        ready = imports.from_leaf if hasattr(source, "face") else imports.from_file
-        return imports.make_leaf(doc, ready(source, folder, number, mm_per_px))
+        if hasattr(source, "face"):
+            return imports.make_leaf(doc, imports.from_leaf(source, folder))
+        return imports.make_leaf(doc, imports.from_file(source, folder, number, mm_per_px))

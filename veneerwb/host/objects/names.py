@@ -6,8 +6,7 @@ from __future__ import annotations
 
 from typing import Any
 
-import FreeCAD
-
+from veneerwb.host import watching
 from veneerwb.host.objects.base import kind_of
 
 NAMED = ("Match", "Bundle", "Stock")
@@ -27,11 +26,6 @@ class Names:
                     one.touch()
 
 
-_watching: list[Names] = []
-
-
 def watch() -> None:
     """From the first drawing or bench on, names are watched."""
-    if not _watching:
-        _watching.append(Names())
-        FreeCAD.addDocumentObserver(_watching[0])
+    watching.watch(Names)

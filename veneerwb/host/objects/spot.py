@@ -8,9 +8,6 @@ from typing import Any
 from veneerwb.host.objects.base import OUT, SECRET, Property, Proxy, Refused, kind_of, set_if_new
 from veneerwb.words import word
 
-MEASURES = ("contrast", "variety", "seams", "closing")
-"""What Measures holds, in this order."""
-
 
 class Spot(Proxy):
     """A spot of a match, and what goes with it: how many ways, which leaves. It changes nothing in

@@ -10,7 +10,7 @@ from veneerwb.core.shop.closing.measured import SURE, point_moves
 from veneerwb.core.shop.closing.said_before import claim, expect, offers, price, steps_before
 from veneerwb.core.shop.closing.said_words import Length, Table, caution, deg, share
 from veneerwb.core.shop.closing.trued import Part, Places, bent
-from veneerwb.core.shop.lettering import runs
+from veneerwb.core.shop.drawing.lettering import runs
 from veneerwb.words import filled, marked, say, word
 
 __all__ = [

@@ -6,7 +6,7 @@ from __future__ import annotations
 from veneerwb.core.shop.closing.advice import Before
 from veneerwb.core.shop.closing.over import Over
 from veneerwb.core.shop.closing.said_words import CALLED, TRUE, Length, Table, deg, hundred, reach
-from veneerwb.core.shop.lettering import runs
+from veneerwb.core.shop.drawing.lettering import runs
 from veneerwb.words import filled, marked, say, word
 
 

@@ -6,12 +6,12 @@ from __future__ import annotations
 from veneerwb.core import edge as edges
 from veneerwb.core.layout import Layout
 from veneerwb.core.shop.built import Built
-from veneerwb.core.shop.drawn import Drawing
-from veneerwb.core.shop.lettering import PITCH, SMALL
-from veneerwb.core.shop.page import Look, text_block, text_height
+from veneerwb.core.shop.drawing.drawn import Drawing
+from veneerwb.core.shop.drawing.lettering import PITCH, SMALL
+from veneerwb.core.shop.drawing.page import Look, text_block, text_height
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.finished import draw_top, tinted
 from veneerwb.core.shop.pages.pictures import Pictured
-from veneerwb.core.shop.paper import Box
 from veneerwb.words import say
 
 LONG, LEAST, AROUND = 240.0, 100.0, 5.0

@@ -7,9 +7,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from veneerwb.core.shop.closing import Closing, said
-from veneerwb.core.shop.drawn import Drawing
-from veneerwb.core.shop.lettering import PITCH, SMALL
-from veneerwb.core.shop.page import (
+from veneerwb.core.shop.drawing.drawn import Drawing
+from veneerwb.core.shop.drawing.lettering import PITCH, SMALL
+from veneerwb.core.shop.drawing.page import (
     DRY_LAY,
     Look,
     Page,
@@ -19,8 +19,8 @@ from veneerwb.core.shop.page import (
     text_block,
     text_height,
 )
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages import closing_figures as figures
-from veneerwb.core.shop.paper import Box
 from veneerwb.words import marked, say, word
 
 COLUMN, BETWEEN = 92.0, 6.0

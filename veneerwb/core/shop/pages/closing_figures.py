@@ -15,10 +15,10 @@ from veneerwb.core.shop.closing import Closing, Places
 from veneerwb.core.shop.closing.ring import Ring
 from veneerwb.core.shop.closing.said import NAMES
 from veneerwb.core.shop.closing.trued import Part, Placed, places
-from veneerwb.core.shop.drawn import DASHED, GREY, MEDIUM, RED, THICK, THIN, Drawing, placed
-from veneerwb.core.shop.lettering import PITCH, PLAIN, SMALL, width, wrapped
-from veneerwb.core.shop.paper import Box
-from veneerwb.core.shop.scales import Scale, scale_for
+from veneerwb.core.shop.drawing.drawn import DASHED, GREY, MEDIUM, RED, THICK, THIN, Drawing, placed
+from veneerwb.core.shop.drawing.lettering import PITCH, PLAIN, SMALL, width, wrapped
+from veneerwb.core.shop.drawing.paper import Box
+from veneerwb.core.shop.drawing.scales import Scale, scale_for
 
 TIMES = (1, 2, 5, 10, 20, 50, 100, 200, 500)
 """By what angles are enlarged in the second figure."""

@@ -5,8 +5,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page
 from veneerwb.core.shop.packet import LeftOut, Named
-from veneerwb.core.shop.page import DRY_LAY, Look, Page
 from veneerwb.core.shop.pages.tables import table_pages
 from veneerwb.words import marked, say
 

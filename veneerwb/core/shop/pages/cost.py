@@ -10,15 +10,15 @@ from veneerwb.core.edge import straights
 from veneerwb.core.inventory import square_feet
 from veneerwb.core.plane import stepped
 from veneerwb.core.shop.cost import Cost, Factors, LeafYield, Yields
-from veneerwb.core.shop.drawn import MEDIUM, THIN, Drawing
-from veneerwb.core.shop.lettering import SMALL, runs, width
-from veneerwb.core.shop.page import Look, Page
+from veneerwb.core.shop.drawing.drawn import MEDIUM, THIN, Drawing
+from veneerwb.core.shop.drawing.lettering import SMALL, runs, width
+from veneerwb.core.shop.drawing.page import Look, Page
+from veneerwb.core.shop.drawing.paper import Box
+from veneerwb.core.shop.drawing.scales import scale_for
 from veneerwb.core.shop.pages.flowing import Item, Picture, Section, Table, flowed
 from veneerwb.core.shop.pages.wedge_figure import grain_arrow
-from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.planning import BUNDLES, Planning
 from veneerwb.core.shop.room import ROOM
-from veneerwb.core.shop.scales import scale_for
 from veneerwb.words import marked, say, word
 
 CODE, TITLE = "yield", marked("Yield and cost")
@@ -182,14 +182,14 @@ def _cost(what: Cost, found: Yields) -> list[Item]:
 # --- planning -----------------------------------------------------------------------------------
 
 
-def planning_pages(found: Planning, look: Look, bundles: Sequence[int] = BUNDLES) -> list[Page]:
+def planning_pages(found: Planning, look: Look) -> list[Page]:
     """What to buy, with the number of bundles of the usual sizes."""
     look = replace(look, rests="")  # there is no bundle yet
     length, size = look.lengths.length, look.lengths.size
     sections = [
         Section(word("Leaves"), _buy(found, length, size)),
         Section(word("Area"), _area(found, look)),
-        Section(word("Bundles"), [_bundles(found, bundles), word(SPOILT)]),
+        Section(word("Bundles"), [_bundles(found), word(SPOILT)]),
     ]
     return flowed(
         look, PLANNING_CODE, PLANNING_TITLE, sections,
@@ -280,7 +280,7 @@ def _area(found: Planning, look: Look) -> list[Item]:
     ]
 
 
-def _bundles(found: Planning, bundles: Sequence[int]) -> Table:
+def _bundles(found: Planning) -> Table:
     def row(size: int) -> tuple[str, ...]:
         count = found.bundles(size)
         if count is None:
@@ -289,5 +289,5 @@ def _bundles(found: Planning, bundles: Sequence[int]) -> Table:
 
     return Table(
         (marked("leaves of a bundle"), marked("bundles"), marked("leaves over")),
-        [row(s) for s in bundles],
+        [row(s) for s in BUNDLES],
     )

@@ -9,17 +9,17 @@ from shapely.geometry import box as rectangle
 
 from veneerwb.core.errors import number
 from veneerwb.core.leaf import ranges
-from veneerwb.core.shop.cutting import CuttingPlan, Leaning, StackPlan
-from veneerwb.core.shop.cutting_piles import PileCut
-from veneerwb.core.shop.cutting_said import ERROR, Said, in_units
-from veneerwb.core.shop.cutting_steps import Step, turned_said
-from veneerwb.core.shop.drawn import DASHED, MEDIUM, THIN, Drawing
-from veneerwb.core.shop.offcuts import LeafRest
-from veneerwb.core.shop.page import Look, Page
+from veneerwb.core.shop.cutting.offcuts import LeafRest
+from veneerwb.core.shop.cutting.piles import PileCut
+from veneerwb.core.shop.cutting.plan import CuttingPlan, Leaning, StackPlan
+from veneerwb.core.shop.cutting.said import ERROR, Said, in_units
+from veneerwb.core.shop.cutting.steps import Step, turned_said
+from veneerwb.core.shop.drawing.drawn import DASHED, MEDIUM, THIN, Drawing
+from veneerwb.core.shop.drawing.page import Look, Page
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages import cutting_pictures as pictures
 from veneerwb.core.shop.pages import offcuts
 from veneerwb.core.shop.pages.cutting_cells import Told, told_pages
-from veneerwb.core.shop.paper import Box
 from veneerwb.words import marked, say, word
 
 Length = Callable[[float], str]

@@ -6,10 +6,18 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from veneerwb.core.shop.drawn import Drawing
-from veneerwb.core.shop.lettering import PLAIN, fitted
-from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page, table, text_block, text_height
-from veneerwb.core.shop.paper import Box
+from veneerwb.core.shop.drawing.drawn import Drawing
+from veneerwb.core.shop.drawing.lettering import PLAIN, fitted
+from veneerwb.core.shop.drawing.page import (
+    DRY_LAY,
+    Look,
+    Page,
+    blank_page,
+    table,
+    text_block,
+    text_height,
+)
+from veneerwb.core.shop.drawing.paper import Box
 
 NARROWEST = 165.0
 """mm: a column is at least as wide."""
@@ -50,12 +58,10 @@ def _words(wide: float) -> float:
     return wide * (1.0 - PICTURE) - BETWEEN
 
 
-def told_pages(
-    look: Look, code: str, title: str, cells: Sequence[Told], standing: Sequence[str] = (DRY_LAY,)
-) -> list[Page]:
+def told_pages(look: Look, code: str, title: str, cells: Sequence[Told]) -> list[Page]:
     """Cells from left to right and row by row, each row as high as it must be; what is left over on
     a page makes its rows higher alike."""
-    return [page for page, _ in _told(look, code, title, cells, standing, True)]
+    return [page for page, _ in _told(look, code, title, cells, (DRY_LAY,), True)]
 
 
 def _told(

@@ -17,18 +17,20 @@ from shapely.ops import polylabel
 
 from veneerwb.core.edge import Arc, straights
 from veneerwb.core.plane import Point, polar
-from veneerwb.core.shop.cutting import StackPlan
-from veneerwb.core.shop.cutting_piles import PileCut
-from veneerwb.core.shop.cutting_steps import Step, side_names
-from veneerwb.core.shop.drawn import DASHED, GREY, MEDIUM, RED, THIN, Drawing
-from veneerwb.core.shop.lettering import SMALL, width
-from veneerwb.core.shop.methods import Method
-from veneerwb.core.shop.paper import Box
+from veneerwb.core.shop.cutting.methods import Method
+from veneerwb.core.shop.cutting.piles import PileCut
+from veneerwb.core.shop.cutting.plan import StackPlan
+from veneerwb.core.shop.cutting.steps import Step, side_names
+from veneerwb.core.shop.drawing.drawn import DASHED, GREY, MEDIUM, RED, THIN, Drawing
+from veneerwb.core.shop.drawing.lettering import SMALL, width
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.words import say
 
 KEPT, WOOD, BOARD, STEEL = "#ececec", "#f6e3c0", "#d8d8d8", "#b8c4d0"
 PIN = 0.9
 """mm of the paper: half of a pin's dot."""
+SCREW = 1.2
+"""mm of the paper: half of a screw's head."""
 FINE = 0.1
 """mm of the paper that an outline's corners may be left out by."""
 MOST_LEAVES = 8
@@ -76,11 +78,11 @@ def dot(drawing: Drawing, at: Point, radius: float = PIN, fill: str = "#000000")
     drawing.edge((Arc(at, radius, 0.0, 360.0),), THIN, fill=fill)
 
 
-def screw(drawing: Drawing, at: Point, half: float = 1.2) -> None:
+def screw(drawing: Drawing, at: Point) -> None:
     x, y = at
-    drawing.edge((Arc(at, half, 0.0, 360.0),), THIN, fill="#ffffff")
+    drawing.edge((Arc(at, SCREW, 0.0, 360.0),), THIN, fill="#ffffff")
     for sign in (1.0, -1.0):
-        d = 0.7 * half
+        d = 0.7 * SCREW
         drawing.line((x - d, y - sign * d), (x + d, y + sign * d), MEDIUM)
 
 

@@ -8,11 +8,11 @@ from veneerwb.core.edge import Edge, Line, Point
 from veneerwb.core.layout import Layout
 from veneerwb.core.region import Region
 from veneerwb.core.shop.built import Built
-from veneerwb.core.shop.drawn import MEDIUM, THIN, Drawing, placed
-from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page
+from veneerwb.core.shop.drawing.drawn import MEDIUM, THIN, Drawing, placed
+from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page, blank_page
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.kit import SHOW, figure, free, partings
 from veneerwb.core.shop.pages.pictures import Pictured, Pictures
-from veneerwb.core.shop.paper import Box
 from veneerwb.words import marked, say, word
 
 CODE, TITLE = "finished", marked("The finished top")

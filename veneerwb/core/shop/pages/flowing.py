@@ -7,9 +7,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
-from veneerwb.core.shop.drawn import Drawing
-from veneerwb.core.shop.lettering import PITCH, PLAIN, SMALL, fitted
-from veneerwb.core.shop.page import (
+from veneerwb.core.shop.drawing.drawn import Drawing
+from veneerwb.core.shop.drawing.lettering import PITCH, PLAIN, SMALL, fitted
+from veneerwb.core.shop.drawing.page import (
     DRY_LAY,
     Look,
     Page,
@@ -19,8 +19,8 @@ from veneerwb.core.shop.page import (
     text_block,
     text_height,
 )
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.kit import free
-from veneerwb.core.shop.paper import Box
 
 COLUMN, BETWEEN = 108.0, 8.0
 """mm: columns are at least so wide, and so far apart."""

@@ -9,7 +9,7 @@ from typing import Any
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.layout import Layout
 from veneerwb.core.shop.built import Built
-from veneerwb.core.shop.page import Look, Page
+from veneerwb.core.shop.drawing.page import Look, Page
 from veneerwb.core.shop.pages import finished, lists, notes, pieces, plan, section, stack
 from veneerwb.core.shop.pages.pictures import Pictures
 

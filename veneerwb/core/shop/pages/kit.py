@@ -7,12 +7,12 @@ import math
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
-from veneerwb.core.shop.drawn import Drawing
-from veneerwb.core.shop.legible import bounds
-from veneerwb.core.shop.lettering import PITCH, PLAIN, SMALL, fitted, width
-from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page, text_block, text_height
-from veneerwb.core.shop.paper import Box
-from veneerwb.core.shop.scales import SCALES, Scale
+from veneerwb.core.shop.drawing.drawn import Drawing
+from veneerwb.core.shop.drawing.legible import bounds
+from veneerwb.core.shop.drawing.lettering import PITCH, PLAIN, SMALL, fitted, width
+from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page, blank_page, text_block, text_height
+from veneerwb.core.shop.drawing.paper import Box
+from veneerwb.core.shop.drawing.scales import SCALES, Scale
 from veneerwb.words import marked, word
 
 SHOW = marked("Seen from the show face.")

@@ -9,9 +9,9 @@ from veneerwb.core.layout import Layout
 from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.cutlist import CAUTION, rows
-from veneerwb.core.shop.page import DRY_LAY, Look, Page
+from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page
+from veneerwb.core.shop.drawing.thickness import thickness
 from veneerwb.core.shop.pages.tables import table_pages
-from veneerwb.core.shop.thickness import thickness
 from veneerwb.core.shop.wedge import is_ring
 from veneerwb.words import marked, say, word
 

@@ -11,9 +11,9 @@ from veneerwb.core.checks.finding import LENGTHS, LEVELS, Finding
 from veneerwb.core.errors import number
 from veneerwb.core.layout import Layout
 from veneerwb.core.shop.counted import counted
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.lettering import PLAIN, SMALL, runs
-from veneerwb.core.shop.page import DRY_LAY, Look, Page
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.lettering import PLAIN, SMALL, runs
+from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page
 from veneerwb.core.shop.pages.tables import table_pages
 from veneerwb.words import filled, marked, word
 

@@ -8,13 +8,13 @@ from collections.abc import Sequence
 from shapely.geometry import box as rectangle
 
 from veneerwb.core.leaf import ranges
-from veneerwb.core.shop.drawn import DASHED, MEDIUM, THIN, Drawing
-from veneerwb.core.shop.lettering import SMALL
-from veneerwb.core.shop.offcuts import LeafRest
-from veneerwb.core.shop.page import Look, Page
+from veneerwb.core.shop.cutting.offcuts import LeafRest
+from veneerwb.core.shop.drawing.drawn import DASHED, MEDIUM, THIN, Drawing
+from veneerwb.core.shop.drawing.lettering import SMALL
+from veneerwb.core.shop.drawing.page import Look, Page
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages import cutting_pictures as pictures
 from veneerwb.core.shop.pages.cutting_cells import Told, table_pages
-from veneerwb.core.shop.paper import Box
 from veneerwb.words import marked, say, word
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from PIL import Image
 
-from veneerwb.core.shop.paper import Box
+from veneerwb.core.shop.drawing.paper import Box
 
 
 @dataclass(frozen=True)

@@ -11,10 +11,10 @@ from shapely.geometry import Polygon, box
 
 from veneerwb.core import edge as edges
 from veneerwb.core.edge import Edge, Point
-from veneerwb.core.shop.drawn import CHAIN, DASHED, THICK, THIN, Drawing, placed
-from veneerwb.core.shop.legible import area, line
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.lettering import SMALL, width
+from veneerwb.core.shop.drawing.drawn import CHAIN, DASHED, THICK, THIN, Drawing, placed
+from veneerwb.core.shop.drawing.legible import area, line
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.lettering import SMALL, width
 from veneerwb.core.shop.pages.wedge_figure import grain_arrow
 from veneerwb.core.shop.shapes import Shape, outward
 

@@ -9,9 +9,9 @@ from collections.abc import Sequence
 from veneerwb.core.layout import Layout
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rings import Rings
-from veneerwb.core.shop.drawn import Drawing
-from veneerwb.core.shop.lettering import degrees, runs
-from veneerwb.core.shop.page import (
+from veneerwb.core.shop.drawing.drawn import Drawing
+from veneerwb.core.shop.drawing.lettering import degrees, runs
+from veneerwb.core.shop.drawing.page import (
     Look,
     Page,
     row_height,
@@ -21,10 +21,10 @@ from veneerwb.core.shop.page import (
     text_block,
     text_height,
 )
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.kit import Cell, Figure, cell_pages, figure, heading
 from veneerwb.core.shop.pages.piece_figure import draw_piece
 from veneerwb.core.shop.pages.wedge_figure import draw_set_out, draw_wedge, on_axis
-from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.setout import SetOut, set_out
 from veneerwb.core.shop.shapes import Corner, Shape, Side, corners_of, shapes
 from veneerwb.core.shop.wedge import Wedge

@@ -14,16 +14,16 @@ from shapely.ops import nearest_points
 from veneerwb.core.edge import straights
 from veneerwb.core.layout import Layout
 from veneerwb.core.plane import Point
-from veneerwb.core.shop.chalking import Chalked, Chalking
-from veneerwb.core.shop.cutting_said import ERROR, in_units
-from veneerwb.core.shop.drawn import MEDIUM, THIN, Drawing
-from veneerwb.core.shop.lettering import PLAIN, SMALL, width
-from veneerwb.core.shop.page import Look, Page
+from veneerwb.core.shop.cutting.said import ERROR, in_units
+from veneerwb.core.shop.drawing.drawn import MEDIUM, THIN, Drawing
+from veneerwb.core.shop.drawing.lettering import PLAIN, SMALL, width
+from veneerwb.core.shop.drawing.page import Look, Page
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.cutting_cells import Told, table_pages
 from veneerwb.core.shop.pages.cutting_pictures import WOOD, View, dot
 from veneerwb.core.shop.pages.pinning_strips import strip_pages
-from veneerwb.core.shop.paper import Box
-from veneerwb.core.shop.pinning import PinnedStack, Pinning
+from veneerwb.core.shop.pinning.chalking import Chalked, Chalking
+from veneerwb.core.shop.pinning.plan import PinnedStack, Pinning
 from veneerwb.core.shop.shown import WAYS
 from veneerwb.words import marked, say, word
 

@@ -12,15 +12,15 @@ import math
 from dataclasses import dataclass
 
 from veneerwb.core.edge import Arc
-from veneerwb.core.shop.cutting_said import in_units
-from veneerwb.core.shop.drawn import DASHED, MEDIUM, THIN, Drawing
-from veneerwb.core.shop.lengths import INCH
-from veneerwb.core.shop.lettering import PITCH, SMALL, wrapped
-from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page
-from veneerwb.core.shop.pages.template import bars
-from veneerwb.core.shop.paper import Box
-from veneerwb.core.shop.pinning import PinnedLeaf, Pinning
-from veneerwb.core.shop.pinning_marks import Hole, hole
+from veneerwb.core.shop.cutting.said import in_units
+from veneerwb.core.shop.drawing.drawn import DASHED, MEDIUM, THIN, Drawing
+from veneerwb.core.shop.drawing.lengths import INCH
+from veneerwb.core.shop.drawing.lettering import PITCH, SMALL, wrapped
+from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page, blank_page
+from veneerwb.core.shop.drawing.paper import Box
+from veneerwb.core.shop.pages.template_marks import bars
+from veneerwb.core.shop.pinning.marks import Hole, hole
+from veneerwb.core.shop.pinning.plan import PinnedLeaf, Pinning
 from veneerwb.words import marked, say, word
 
 PAD = 8.0

@@ -21,7 +21,7 @@ from veneerwb.core.edge import Point
 from veneerwb.core.inside import NEAR
 from veneerwb.core.layout import Piece
 from veneerwb.core.plane import Motion, polar
-from veneerwb.core.shop.lettering import LARGE, PLAIN, SMALL, width
+from veneerwb.core.shop.drawing.lettering import LARGE, PLAIN, SMALL, width
 from veneerwb.core.shop.shown import lettered
 
 LEVELS = tuple(

@@ -14,7 +14,7 @@ from shapely.geometry import Point as ShapelyPoint
 from veneerwb.core.edge import Point
 from veneerwb.core.layout import Piece
 from veneerwb.core.plane import polar
-from veneerwb.core.shop.lettering import SMALL, width
+from veneerwb.core.shop.drawing.lettering import SMALL, width
 from veneerwb.core.shop.pages.placing import Shape, Widest, leaf_text
 
 FIRST, STEP_OUT, MOST_ROWS = 4.2, 6.0, 5

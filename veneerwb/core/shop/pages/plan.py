@@ -12,13 +12,15 @@ from functools import lru_cache
 from shapely.geometry import Polygon
 
 from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge, Point, Segment
+from veneerwb.core.edge import Arc, Edge, Point
 from veneerwb.core.layout import Layout
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.shop.built import Built
-from veneerwb.core.shop.drawn import MEDIUM, THICK, THIN, Drawing, placed
-from veneerwb.core.shop.lettering import SMALL, width
-from veneerwb.core.shop.page import Look, Page, blank_page, row_height, table
+from veneerwb.core.shop.drawing.drawn import MEDIUM, THICK, THIN, Drawing, placed
+from veneerwb.core.shop.drawing.lettering import SMALL, width
+from veneerwb.core.shop.drawing.page import Look, Page, blank_page, row_height, table, table_width
+from veneerwb.core.shop.drawing.paper import Box
+from veneerwb.core.shop.drawing.scales import SCALES, Scale
 from veneerwb.core.shop.pages import placing
 from veneerwb.core.shop.pages.kit import Parted, free, partings
 from veneerwb.core.shop.pages.placing_outside import Outside, outside_marks, text_of
@@ -32,8 +34,7 @@ from veneerwb.core.shop.pages.plan_words import (
     plan_texts,
     size_of,
 )
-from veneerwb.core.shop.paper import Box
-from veneerwb.core.shop.scales import SCALES, Scale
+from veneerwb.core.shop.shapes import seam_lines
 from veneerwb.words import marked, word
 
 CODE, TITLE = "plan", marked("Plan")
@@ -113,12 +114,14 @@ def _listing(drawing: Drawing, box: Box, layout: Layout) -> None:
         (str(p.position), str(p.leaf), word("back" if p.turned else "face")) for p in layout.pieces
     ]
     headings = marked("pos."), marked("leaf"), marked("side")
-    blocks = int((box.wide + 3.0) / (LISTED + 3.0))
+    wide = max(LISTED, table_width(headings, rows, box.wide))  # a language may have longer words
+    roomy, blocks = (int((box.wide + 3.0) / (one + 3.0)) for one in (wide, LISTED))
     most = int((box.high - 1.0) / row_height()) - 1
     count = -(-len(rows) // max(most, 1))
     if most < 4 or count > blocks:
         return
     each = -(-len(rows) // count)
+    blocks = roomy if count <= roomy else blocks
     for k, part in enumerate(box.columns(blocks, 3.0)[:count]):
         table(drawing, part, headings, rows[k * each : (k + 1) * each])
 
@@ -208,7 +211,7 @@ def _draw(drawing: Drawing, plan: _Plan, items: Sequence[Item]) -> None:
         for part in plan.built.face:
             for loop in part.region.loops:
                 drawing.edge(placed(loop, f, at), THIN)
-    for seam in seams_of(layout):
+    for seam in seam_lines(layout):
         drawing.edge(
             placed((seam,), f, at), MEDIUM if len(layout.pieces) <= CROWDED else THIN
         )
@@ -233,18 +236,6 @@ def _fills(drawing: Drawing, plan: _Plan) -> None:
             drawing.edge(placed(outer, plan.scale.factor, plan.at), 0.0, fill=fill)
             for hole in holes:
                 drawing.edge(placed(hole, plan.scale.factor, plan.at), 0.0, fill="#ffffff")
-
-
-def seams_of(layout: Layout) -> list[Segment]:
-    """The seams of all pieces, those that have the same ends once."""
-    found: dict[tuple[Point, ...], Segment] = {}
-    for piece in layout.pieces:
-        for segment in piece.edge:
-            if segment.role == "seam":
-                marks = (segment.start, segment.at(0.5), segment.end)
-                rounded = [(round(x, 3) + 0.0, round(y, 3) + 0.0) for x, y in marks]
-                found.setdefault(tuple(sorted(rounded)), segment)
-    return list(found.values())
 
 
 def _marked(drawing: Drawing, plan: _Plan) -> None:

@@ -13,9 +13,9 @@ from veneerwb.core import edge as edges
 from veneerwb.core.edge import Arc, Edge, Point
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.region import Region
-from veneerwb.core.shop.drawn import THIN, Drawing
-from veneerwb.core.shop.legible import area, line
-from veneerwb.core.shop.lettering import PLAIN
+from veneerwb.core.shop.drawing.drawn import THIN, Drawing
+from veneerwb.core.shop.drawing.legible import area, line
+from veneerwb.core.shop.drawing.lettering import PLAIN
 from veneerwb.core.shop.pages.plan_words import Item, with_letters
 
 BALLOON = 2.9

@@ -13,14 +13,14 @@ from veneerwb.core import edge as edges
 from veneerwb.core.edge import Arc, Line, Point
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.plane import Motion, polar
-from veneerwb.core.shop.drawn import MEDIUM, THIN, Drawing
-from veneerwb.core.shop.lettering import SMALL, width
-from veneerwb.core.shop.page import Look, Page, blank_page
+from veneerwb.core.shop.drawing.drawn import MEDIUM, THIN, Drawing
+from veneerwb.core.shop.drawing.lettering import SMALL, width
+from veneerwb.core.shop.drawing.page import Look, Page, blank_page
+from veneerwb.core.shop.drawing.paper import Box
+from veneerwb.core.shop.drawing.scales import SCALES, Scale
 from veneerwb.core.shop.pages import placing
 from veneerwb.core.shop.pages.kit import HEAD, free, heading
 from veneerwb.core.shop.pages.plan_words import centre_of
-from veneerwb.core.shop.paper import Box
-from veneerwb.core.shop.scales import SCALES, Scale
 from veneerwb.words import say
 
 CODE = "plan"

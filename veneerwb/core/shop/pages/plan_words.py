@@ -13,7 +13,7 @@ from veneerwb.core.layout import Layout
 from veneerwb.core.region import Region
 from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.counted import counted
-from veneerwb.core.shop.page import Look
+from veneerwb.core.shop.drawing.page import Look
 from veneerwb.core.shop.pages.kit import SHOW
 from veneerwb.words import marked, say, word
 

@@ -7,16 +7,16 @@ from __future__ import annotations
 from veneerwb.core import edge as edges
 from veneerwb.core.edge import Arc, Point
 from veneerwb.core.plane import polar
-from veneerwb.core.shop import press_said as words
-from veneerwb.core.shop.drawn import CHAIN, GREY, MEDIUM, THICK, THIN, Drawing, placed
-from veneerwb.core.shop.lettering import SMALL, width
-from veneerwb.core.shop.page import DRY_LAY, Look, Page
+from veneerwb.core.shop.drawing.drawn import CHAIN, GREY, MEDIUM, THICK, THIN, Drawing, placed
+from veneerwb.core.shop.drawing.lettering import SMALL, width
+from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page
+from veneerwb.core.shop.drawing.paper import Box
+from veneerwb.core.shop.drawing.scales import scale_for
 from veneerwb.core.shop.pages.flowing import Item, Section, Table, flowed
 from veneerwb.core.shop.pages.kit import SHOW
-from veneerwb.core.shop.paper import Box
-from veneerwb.core.shop.press import BAND, Bag, PressDay
-from veneerwb.core.shop.press_dust import LIMITS, dust_caution
-from veneerwb.core.shop.scales import scale_for
+from veneerwb.core.shop.press import said as words
+from veneerwb.core.shop.press.day import BAND, Bag, PressDay
+from veneerwb.core.shop.press.dust import LIMITS, dust_caution
 from veneerwb.words import filled, marked, say, word
 
 CODE, TITLE = "press", marked("Press day")
@@ -71,8 +71,11 @@ def _marks(day: PressDay, look: Look) -> list[Item]:
         for mark in day.axes
     ]
     items: list[Item] = [
-        Table((marked("from the centre"), marked("finished edge"), marked("face"), marked("core")),
-              rows),
+        Table(
+            (marked("from the centre"), marked("finished edge"), marked("show face"),
+             marked("core")),
+            rows,
+        ),
         word(
             "Mark centre and axes on the tape of the face and over the edges of the core; lay "
             "mark on mark."

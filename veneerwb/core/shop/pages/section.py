@@ -7,9 +7,9 @@ from collections.abc import Sequence
 
 from veneerwb.core.edge import Arc, Line, Point
 from veneerwb.core.shop.built import Built
-from veneerwb.core.shop.drawn import CHAIN, MEDIUM, THIN, Drawing
-from veneerwb.core.shop.lettering import PLAIN, SMALL, width
-from veneerwb.core.shop.page import (
+from veneerwb.core.shop.drawing.drawn import CHAIN, MEDIUM, THIN, Drawing
+from veneerwb.core.shop.drawing.lettering import PLAIN, SMALL, width
+from veneerwb.core.shop.drawing.page import (
     Look,
     Page,
     blank_page,
@@ -18,8 +18,8 @@ from veneerwb.core.shop.page import (
     text_block,
     text_height,
 )
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.kit import Figure, figure, free, heading
-from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.section import Layer, Section, Slice, section
 from veneerwb.words import marked, say, word
 

@@ -15,13 +15,22 @@ from veneerwb.core.edge import Arc, Point, straights
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.plane import polar
-from veneerwb.core.shop.drawn import CHAIN, DASHED, MEDIUM, RED, THICK, THIN, Drawing, placed
-from veneerwb.core.shop.legible import area
-from veneerwb.core.shop.lettering import PLAIN, SMALL, degrees, runs, width
-from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page, table
+from veneerwb.core.shop.drawing.drawn import (
+    CHAIN,
+    DASHED,
+    MEDIUM,
+    RED,
+    THICK,
+    THIN,
+    Drawing,
+    placed,
+)
+from veneerwb.core.shop.drawing.legible import area
+from veneerwb.core.shop.drawing.lettering import PLAIN, SMALL, degrees, runs, width
+from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page, blank_page, table
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.kit import Figure, figure, free, partings
 from veneerwb.core.shop.pages.pictures import Pictured, Pictures
-from veneerwb.core.shop.paper import Box
 from veneerwb.core.shop.stack import CutOnLeaf, cuts_on_leaf
 from veneerwb.words import filled, marked, say, word
 

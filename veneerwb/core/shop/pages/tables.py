@@ -5,8 +5,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from veneerwb.core.shop.lettering import PLAIN, SMALL
-from veneerwb.core.shop.page import (
+from veneerwb.core.shop.drawing.lettering import PLAIN, SMALL
+from veneerwb.core.shop.drawing.page import (
     DRY_LAY,
     Look,
     Page,
@@ -16,8 +16,8 @@ from veneerwb.core.shop.page import (
     table_width,
     text_block,
 )
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.kit import heading
-from veneerwb.core.shop.paper import Box
 from veneerwb.words import say, word
 
 BETWEEN = 8.0

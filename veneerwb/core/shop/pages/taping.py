@@ -7,14 +7,14 @@ import math
 from collections.abc import Sequence
 
 from veneerwb.core import edge as edges
-from veneerwb.core.shop import taping_said as words
-from veneerwb.core.shop.drawn import Drawing
-from veneerwb.core.shop.lettering import PITCH, PLAIN, SMALL, fitted
-from veneerwb.core.shop.page import DRY_LAY, Look, Page, blank_page, text_block, text_height
+from veneerwb.core.shop.drawing.drawn import Drawing
+from veneerwb.core.shop.drawing.lettering import PITCH, PLAIN, SMALL, fitted
+from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page, blank_page, text_block, text_height
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.kit import free, heading, partings
 from veneerwb.core.shop.pages.taping_figures import draw_step
-from veneerwb.core.shop.paper import Box
-from veneerwb.core.shop.taping import Step, TapingPlan
+from veneerwb.core.shop.taping import said as words
+from veneerwb.core.shop.taping.plan import Step, TapingPlan
 from veneerwb.words import say, word
 
 CODE = "taping"

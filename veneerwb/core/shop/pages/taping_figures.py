@@ -19,11 +19,11 @@ from veneerwb.core.edge import Edge, Line, Point
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.plane import IDENTITY, Motion
-from veneerwb.core.shop.drawn import DASHED, MEDIUM, RED, THICK, THIN, Drawing
-from veneerwb.core.shop.lettering import LARGE, PLAIN, SMALL, width
-from veneerwb.core.shop.paper import Box
+from veneerwb.core.shop.drawing.drawn import DASHED, MEDIUM, RED, THICK, THIN, Drawing
+from veneerwb.core.shop.drawing.lettering import LARGE, PLAIN, SMALL, width
+from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.shown import lettered
-from veneerwb.core.shop.taping import LAY, TRUE, Step, TapingPlan, named
+from veneerwb.core.shop.taping.plan import LAY, TRUE, Step, TapingPlan, named
 
 GAP, LEAST_GAP, GAPS = 3.0, 1.0, 24.0
 """mm between assemblies: at most, at least, and about so much in all."""

@@ -8,9 +8,18 @@ import math
 from veneerwb.core import edge as edges
 from veneerwb.core.edge import Arc, Edge, Line, Point
 from veneerwb.core.plane import polar, tand
-from veneerwb.core.shop.drawn import ARROW, CHAIN, DASHED, MEDIUM, THICK, THIN, Drawing, placed
-from veneerwb.core.shop.lengths import Lengths
-from veneerwb.core.shop.lettering import SMALL, degrees, width
+from veneerwb.core.shop.drawing.drawn import (
+    ARROW,
+    CHAIN,
+    DASHED,
+    MEDIUM,
+    THICK,
+    THIN,
+    Drawing,
+    placed,
+)
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.lettering import SMALL, degrees, width
 from veneerwb.core.shop.setout import SetOut
 from veneerwb.core.shop.wedge import Wedge
 from veneerwb.words import say, word
@@ -29,7 +38,7 @@ def draw_wedge(drawing: Drawing, one: Wedge, f: float, lengths: Lengths) -> None
     drawing.line((-3.0, 0.0), (f * on_axis(one) + 2.5, 0.0), THIN, CHAIN)
     sides = tuple(math.dist(ORIGIN, p) for p in (net[0].end, net[-1].start))
     texts = max(width(lengths.length(side), SMALL) for side in one.sides)
-    below = _tip_angle(drawing, one, _radius(one.angle, sides, texts))
+    below = tip_angle(drawing, one, ORIGIN, _radius(one.angle, sides, texts))
     _sides(drawing, one, net, below, lengths)
     _rim(drawing, one, net, blank, lengths)
     grain_arrow(drawing, (-18.0, 0.0), one.grain)
@@ -91,29 +100,33 @@ INSIDE = 2.0 * ARROW + 4.0
 """mm: the least arc in which both arrows have room."""
 
 
-def _tip_angle(drawing: Drawing, one: Wedge, radius: float) -> float:
-    """The tip's angle; how far below the lower seam there is room for the next dimension."""
+def tip_angle(drawing: Drawing, one: Wedge, tip: Point, radius: float) -> float:
+    """The tip's angle, so far from it, 0 for none; how far below the lower seam there is room for
+    the next dimension."""
     if not radius:
         return 7.0
     half, text = one.angle / 2.0, degrees(one.angle)
     arc = math.radians(one.angle) * radius
     within = arc >= INSIDE
     more = 0.0 if within else math.degrees(6.0 / radius)
-    drawing.edge((Arc(ORIGIN, radius, -half - more, one.angle + 2.0 * more),), THIN)
-    _angle_arrows(drawing, radius, half, inwards=not within)
+    drawing.edge((Arc(tip, radius, -half - more, one.angle + 2.0 * more),), THIN)
+    _angle_arrows(drawing, tip, radius, half, inwards=not within)
     if arc >= 2.0 * SMALL + 3.0:
-        drawing.text((radius + 1.0, 0.8), text, anchor="start")
+        drawing.text((tip[0] + radius + 1.0, tip[1] + 0.8), text, anchor="start")
         return 7.0
     low = polar(radius, -half - more)
-    drawing.text((low[0] - 1.0, low[1] - 1.0), text, anchor="end")
+    drawing.text((tip[0] + low[0] - 1.0, tip[1] + low[1] - 1.0), text, anchor="end")
     return 13.0
 
 
-def _angle_arrows(drawing: Drawing, radius: float, half: float, inwards: bool) -> None:
+def _angle_arrows(
+    drawing: Drawing, tip: Point, radius: float, half: float, inwards: bool
+) -> None:
     lean = math.degrees(1.5 / radius)  # half an arrow's length round the arc
     for sign in (-1.0, 1.0):
+        x, y = polar(radius, sign * half)
         along = sign * (half - lean if not inwards else half + lean) + sign * 90.0
-        drawing.arrow(polar(radius, sign * half), along + (180.0 if inwards else 0.0))
+        drawing.arrow((tip[0] + x, tip[1] + y), along + (180.0 if inwards else 0.0))
 
 
 def grain_arrow(drawing: Drawing, middle: Point, turn: float, half: float = 7.0) -> None:
@@ -150,13 +163,13 @@ def draw_set_out(
     for sign in (-1.0, 1.0):
         mark = (end[0], sign * rise)
         drawing.line(ORIGIN, mark, THICK)
-        _offset(drawing, (end[0] + 8.0, 0.0), sign * rise, mark, text)
+        offset_at(drawing, (end[0] + 8.0, 0.0), sign * rise, mark, text)
     drawing.line((0.0, -1.0), (0.0, -rise - 1.0), THIN)
     said = say("base {length}", length=lengths.length(one.base))
     drawing.distance((0.0, -rise), (end[0], -rise), said, -6.0)
 
 
-def _offset(drawing: Drawing, foot: Point, rise: float, mark: Point, text: str) -> None:
+def offset_at(drawing: Drawing, foot: Point, rise: float, mark: Point, text: str) -> None:
     """From the axis at `foot` to the level of `mark`: a measure with its text beside it."""
     x, y = foot
     top = y + rise
