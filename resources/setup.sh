@@ -109,12 +109,17 @@ private_home() { # a home of its own, with the addon linked where each host look
   scratch=$(mktemp -d "${TMPDIR:-/tmp}/veneerwb.XXXXXX")
   made_by=$BASHPID screen=
   trap leave EXIT
-  export HOME=$scratch/home XDG_RUNTIME_DIR=$scratch/run LIBGL_ALWAYS_SOFTWARE=1 QT_QPA_PLATFORM=offscreen
+  export XDG_RUNTIME_DIR=$scratch/run LIBGL_ALWAYS_SOFTWARE=1 QT_QPA_PLATFORM=offscreen
   # The start page of 0.20.2 is a browser, which refuses to run as root inside its sandbox.
   export QTWEBENGINE_DISABLE_SANDBOX=1 QTWEBENGINE_CHROMIUM_FLAGS=--no-sandbox
   export VENEERWB_DATA=$deps/data PYTHONPATH=$site VENEERWB_SITE=$site PYTHONDONTWRITEBYTECODE=1
   unset XDG_CONFIG_HOME XDG_DATA_HOME XDG_CACHE_HOME FREECAD_USER_HOME FREECAD_USER_DATA FREECAD_USER_TEMP WAYLAND_DISPLAY
-  mkdir -p "$HOME" && mkdir -m 700 "$XDG_RUNTIME_DIR"
+  mkdir -m 700 "$XDG_RUNTIME_DIR"
+  home_in "$scratch/home"
+}
+
+home_in() { # home_in FOLDER: makes it the home from now on; what one saves there another never reads
+  export HOME=$1
   local user=$HOME/.local/share/FreeCAD mod
   for mod in "$user/Mod" "$user/v1-1/Mod"; do mkdir -p "$mod" && ln -s "$root" "$mod/VeneerLayup"; done
 }

@@ -32,6 +32,7 @@ core() { # without FreeCAD: the core, checks against other libraries, pictures
 
 host() { # inside FreeCAD, without a window
   [[ -n $(folders host) ]] || { echo "no tests yet"; return 77; }
+  home_in "$scratch/host" # settings that a window saves are not this ring's
   export VENEERWB_PYTEST_ARGS="${*@Q}" VENEERWB_RESULT=$scratch/host-result
   freecadcmd tests/host/run_host.py </dev/null || return 1
   [[ -e $VENEERWB_RESULT ]] || { echo "FreeCAD left without running the tests"; return 1; }
@@ -39,6 +40,7 @@ host() { # inside FreeCAD, without a window
 
 gui() { # inside FreeCAD, with its window on a screen of its own
   [[ -n $(folders gui) ]] || { echo "no tests yet"; return 77; }
+  home_in "$scratch/gui"
   local status=0 seconds=${VENEERWB_GUI_SECONDS:-900}
   export VENEERWB_PYTEST_ARGS="${*@Q}" VENEERWB_RESULT=$scratch/gui-result VENEERWB_LOG=$scratch/gui.log
   export VENEERWB_GUI_SECONDS=$seconds

@@ -128,7 +128,7 @@ def test_without_shapely_the_shape_stays_and_the_package_is_named(doc, leaf, cra
     monkeypatch.delattr("veneerwb.host.faces", raising=False)
     crate.Height = 50.0
     doc.recompute()
-    assert "no shapely" in top.Message and top.Shape.BoundBox.ZMax == pytest.approx(100)
+    assert "needs shapely" in top.Message and top.Shape.BoundBox.ZMax == pytest.approx(100)
 
 
 def test_another_photograph_is_another_picture(doc, leaf, crate, tmp_path):

@@ -25,6 +25,8 @@ from veneerwb.host import compat, settings, values
 from veneerwb.host.objects.base import Refused, set_if_new, told_elsewhere
 
 HERE = "VeneerSpotPanel"
+LEFT = 200
+"""ms: how often it is looked whether a box is left."""
 
 REST, RUN = 250, 1000
 """Milliseconds without a change after which the document follows, and the undo step is closed."""
@@ -122,7 +124,16 @@ class SpotPanel(Panel):
             self.say("")
         except Exception as error:
             self.say(fields.told(error))
-            self.soon(self._fill)
+            self.soon(partial(self._fill_when_left, name))
+
+    def _fill_when_left(self, name: str) -> None:
+        """Shows what is once the box is left, and not under the hand that types in it."""
+        if self.form is None:
+            return
+        if getattr(self.form, name).hasFocus():
+            QtCore.QTimer.singleShot(LEFT, partial(self._fill_when_left, name))
+        else:
+            self._fill()
 
     def _meant(self, name: str) -> dict[str, Any]:
         """What the box of that name asks for."""
