@@ -2380,7 +2380,7 @@
   <message>
    <location filename="resources/ui/match.ui" />
    <source>Inner si&amp;ze</source>
-   <translation>&amp;Cote dedans</translation>
+   <translation>Cote &amp;interne</translation>
   </message>
   <message>
    <location filename="resources/ui/match.ui" />

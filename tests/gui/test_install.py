@@ -9,6 +9,7 @@ import subprocess
 from pathlib import Path
 
 import pytest
+from PySide import QtGui
 
 INSTALLED = Path(__file__).parents[1] / "installed"
 NEEDED = ("scipy", "shapely", "PIL")
@@ -38,7 +39,10 @@ def started(tmp_path_factory):
         clock.unlink(missing_ok=True)
         env = os.environ | {"VENEERWB_TOLD": str(told), "VENEERWB_CLOCK": str(clock)}
         command = ["bash", INSTALLED / "start.sh", addon, INSTALLED / "window.py", *packages]
+        # What was copied is kept by this process, which waits now: the other would wait for it.
+        QtGui.QApplication.clipboard().clear()
         done = subprocess.run(command, env=env, stdout=subprocess.PIPE, text=True, timeout=120)
+        assert told.exists(), done.stdout[-4000:]
         found = json.loads(told.read_text("utf-8"))
         assert "failed" not in found, found["failed"]
         assert "Traceback" not in done.stdout and "Traceback" not in found["report"]

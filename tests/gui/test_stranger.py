@@ -25,6 +25,7 @@ BAR = "CanAbortRecompute"
 def settings():
     """The host's own, where its progress bar is switched."""
     group = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Document")
+    group.RemBool(BAR)  # the host's own dialog may have set it
     yield group
     group.RemBool(BAR)
 

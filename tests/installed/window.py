@@ -2,6 +2,7 @@
 """What an installed addon does in a window, for tests/gui/test_install.py: chooses the workbench,
 opens the example and runs every command on it, then double clicks every object."""
 
+import faulthandler
 import json
 import os
 import sys
@@ -116,4 +117,5 @@ def when_ready():
     os._exit(0)
 
 
+faulthandler.dump_traceback_later(80, file=sys.__stderr__)  # where it hangs, if it does
 QtCore.QTimer.singleShot(0, when_ready)

@@ -18,6 +18,7 @@ GOING = {
 
 def open_panel(doc, command, settled):
     kind = "Bundle" if GOING[command] == "Bundle" else "Match"
+    FreeCADGui.activateWorkbench("VeneerWorkbench")
     FreeCADGui.Selection.clearSelection()
     FreeCADGui.Selection.addSelection(doc.getObject(kind))
     FreeCADGui.runCommand(command)
