@@ -9,7 +9,6 @@ import subprocess
 from pathlib import Path
 
 import pytest
-from PySide import QtGui
 
 INSTALLED = Path(__file__).parents[1] / "installed"
 NEEDED = ("scipy", "shapely", "PIL")
@@ -28,7 +27,19 @@ LIGHT = {"string", "_string", "unicodedata", "importlib", "PySide", "shiboken2",
 
 
 @pytest.fixture(scope="module")
-def started(tmp_path_factory):
+def screen():
+    """Another screen: on this one the host would ask this process for what was copied, and this
+    process waits."""
+    command = ["Xvfb", "-displayfd", "1", "-screen", "0", "1280x900x24", "-nolisten", "tcp"]
+    with subprocess.Popen(
+        command, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True
+    ) as server:
+        yield f":{server.stdout.readline().strip()}"
+        server.terminate()
+
+
+@pytest.fixture(scope="module")
+def started(tmp_path_factory, screen):
     """What window.py tells of a host without certain packages; what the host imported for us."""
     folder = tmp_path_factory.mktemp("installed")
     addon = folder / "addon.zip"
@@ -38,9 +49,8 @@ def started(tmp_path_factory):
         told, clock = folder / "told", folder / "clock"
         clock.unlink(missing_ok=True)
         env = os.environ | {"VENEERWB_TOLD": str(told), "VENEERWB_CLOCK": str(clock)}
+        env["DISPLAY"] = screen
         command = ["bash", INSTALLED / "start.sh", addon, INSTALLED / "window.py", *packages]
-        # What was copied is kept by this process, which waits now: the other would wait for it.
-        QtGui.QApplication.clipboard().clear()
         done = subprocess.run(command, env=env, stdout=subprocess.PIPE, text=True, timeout=120)
         assert told.exists(), done.stdout[-4000:]
         found = json.loads(told.read_text("utf-8"))
