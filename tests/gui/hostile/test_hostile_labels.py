@@ -21,7 +21,7 @@ def named(doc):
         if kind_of(obj) or obj.TypeId == "Part::Box":
             obj.Label = MARKUP.format(name=obj.Name)
         for text in TEXTS:
-            if text in obj.PropertiesList:
+            if kind_of(obj) and text in obj.PropertiesList:  # the host's have an Owner, too
                 setattr(obj, text, MARKUP.format(name=text))
     doc.recompute()
 
