@@ -27,7 +27,7 @@ from veneerwb.core import (
 )
 from veneerwb.core.checks.finding import report
 from veneerwb.core.files import write_beside
-from veneerwb.core.photos import save_png
+from veneerwb.core.photos.reading import save_png
 from veneerwb.core.sequence import registered
 from veneerwb.core.shop.cutlist import write_csv
 from veneerwb.core.shop.cutting.methods import SAW

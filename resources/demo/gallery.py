@@ -36,7 +36,7 @@ from veneerwb.core.buildup import BuildUp, Core, Show
 from veneerwb.core.files import write_beside
 from veneerwb.core.layout import Piece
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.paint import ink, picture
 from veneerwb.paint.qt import QtCore, QtGui, can_write_text, to_pixels
 

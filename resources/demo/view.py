@@ -13,7 +13,7 @@ from PIL import Image
 from pivy import coin
 from PySide import QtGui
 
-from veneerwb.core.photos import save_png
+from veneerwb.core.photos.reading import save_png
 
 OUT = Path(__file__).resolve().parents[2] / "out"
 

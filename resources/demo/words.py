@@ -16,8 +16,8 @@ from PIL import Image
 from shapely.geometry import LineString, Polygon, box
 
 from veneerwb.core import Layout, Stock, Top, radial, side
-from veneerwb.core.edge import Arc, Line, Point
 from veneerwb.core.layout import Piece
+from veneerwb.core.outlines.edge import Arc, Line, Point
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.shop.drawing.drawn import DASHED, MEDIUM, RED, THICK, THIN, Drawing, placed
 from veneerwb.core.shop.drawing.paper import Box

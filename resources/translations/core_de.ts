@@ -24,7 +24,7 @@
    <translation>Ein gestürzter Ring wendet jedes zweite Teil, braucht also eine gerade Zahl von Keilen; {ways} ist ungerade: nehmen Sie {nearest}, oder einen geschobenen Ring.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/offset.py" />
+   <location filename="veneerwb/core/outlines/offset.py" />
    <source>A border {width} mm wide leaves nothing of this top within it in one piece: the widest is {most} mm.</source>
    <translation>Ein Fries von {width} mm Breite lässt von dieser Platte nichts an einem Stück in sich: der breiteste hat {most} mm.</translation>
   </message>
@@ -34,12 +34,12 @@
    <translation>Auch eine Kamera, die nicht gerade nach unten schaut, zeigt Blätter daneben: mit vier Marken auf dem obersten Blatt wird das Foto entzerrt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>A click one pixel off moves a corner by at most {worst} mm ({photo}).</source>
    <translation>Ein Klick, der um ein Pixel daneben liegt, versetzt eine Ecke um höchstens {worst} mm ({photo}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>A click one pixel off moves a corner by up to {mm} mm; zoom in, or click points further apart.</source>
    <translation>Ein Klick, der um ein Pixel daneben liegt, versetzt eine Ecke um bis zu {mm} mm; zoomen Sie heran, oder klicken Sie Punkte weiter auseinander.</translation>
   </message>
@@ -79,12 +79,12 @@
    <translation>Eine Linie von {length} mm längs der Faser, etwa {width} mm breit, um {darker} heller als das Blatt auf beiden Seiten davon.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>A photo's pixels must be whole numbers from 0 to 255 (uint8), rows x columns x 3; these are {dtype} {shape}.</source>
    <translation>Die Pixel eines Fotos müssen ganze Zahlen von 0 bis 255 sein (uint8), Zeilen x Spalten x 3; diese sind {dtype} {shape}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>A photograph can be turned by 90, 180 or 270 degrees, not by {turn}.</source>
    <translation>Ein Foto lässt sich um 90, 180 oder 270 Grad drehen, nicht um {turn}.</translation>
   </message>
@@ -184,7 +184,7 @@
    <translation>Quer zur Faser ist die Platte {width} mm breit, und der kleinste Streifen ist {least} mm; machen Sie sie breiter.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>All photographs: {note}</source>
    <translation>Alle Fotos: {note}</translation>
   </message>
@@ -234,12 +234,12 @@
    <translation>Eine Reihenfolge, die {count} Blätter aufzählt, ist für {count} Keile; verlangen Sie nur diese, oder nehmen Sie die Blätter in Messerfolge.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>An outline must be a polygon, and this is a {kind}.</source>
    <translation>Ein Umriss muss ein Polygon sein, und das ist ein {kind}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>An outline must be one closed run, and these are {count}: give one of them.</source>
    <translation>Ein Umriss muss ein geschlossener Zug sein, und hier sind es {count}: geben Sie einen davon.</translation>
   </message>
@@ -284,7 +284,7 @@
    <translation>An dieser Stelle ist Platz für {room} Grad. Verschieben Sie den Keil, nehmen Sie weniger Übermaß oder breitere Blätter, oder machen Sie eine sicherere Schablone, die weniger Zugabe braucht.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>At {scale} mm per pixel a leaf of {width} x {length} mm has {columns} x {rows} pixels; choose another scale.</source>
    <translation>Bei {scale} mm je Pixel hat ein Blatt von {width} x {length} mm {columns} x {rows} Pixel; wählen Sie einen anderen Maßstab.</translation>
   </message>
@@ -354,7 +354,7 @@
    <translation>Prüfen Sie Dicke und Neigung, oder lassen Sie das Wandern aus den Fotos ablesen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>Click 2 points on the picture, each once.</source>
    <translation>Klicken Sie 2 Punkte auf dem Bild an, jeden einmal.</translation>
   </message>
@@ -364,7 +364,7 @@
    <translation>Klicken Sie zwei bis {most} Papiermarken an, oder zwei mit ihrem Abstand, oder vier mit den sechs Abständen zwischen ihnen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>Click {count} points on the picture, each once.</source>
    <translation>Klicken Sie {count} Punkte auf dem Bild an, jeden einmal.</translation>
   </message>
@@ -379,7 +379,7 @@
    <translation>Kopfsturz, durchlaufend</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>Corners {one} and {other} lie in one place; click four corners that are at least {least} pixels apart.</source>
    <translation>Die Ecken {one} und {other} liegen an einer Stelle; klicken Sie vier Ecken an, die mindestens {least} Pixel auseinander sind.</translation>
   </message>
@@ -449,7 +449,7 @@
    <translation>Nicht schneiden. Sehen Sie nach, dass dies das Blatt ist, dass jede Marke ihren eigenen Buchstaben hat, und dass das Blatt mit der Vorderseite nach oben liegt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>Draw the patch on which the light is measured, and choose to measure it there.</source>
    <translation>Zeichnen Sie die Stelle, an der das Licht gemessen wird, und wählen Sie, es dort zu messen.</translation>
   </message>
@@ -614,7 +614,7 @@
    <translation>Geben Sie der anderen Seite dasselbe, oder lassen Sie beide weg.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>Give the photographs as a list of at least one file.</source>
    <translation>Geben Sie die Fotos als Liste von mindestens einer Datei.</translation>
   </message>
@@ -934,7 +934,7 @@
    <translation>Lassen Sie den Stapel der Textur, dem Stamm oder Marken folgen, wenn nicht alle in einer Lehre fotografiert wurden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>Light evened from the {light}, as measured on these photographs: gains from {least} to {most}; the photographs themselves are unchanged.</source>
    <translation>Licht ausgeglichen nach {light}, auf diesen Fotos gemessen: Verstärkungen von {least} bis {most}; die Fotos selbst sind unverändert.</translation>
   </message>
@@ -1074,7 +1074,7 @@
    <translation>Kein Blatt hat eine nutzbare Fläche; zeichnen Sie auf die Blätter, was nutzbar ist.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/background.py" />
+   <location filename="veneerwb/core/photos/background.py" />
    <source>No leaf stands out from the background; photograph it on a sheet or table of another colour, or draw its outline by hand.</source>
    <translation>Kein Blatt hebt sich vom Grund ab; fotografieren Sie es auf einem Bogen oder Tisch anderer Farbe, oder zeichnen Sie seinen Umriss von Hand.</translation>
   </message>
@@ -1124,7 +1124,7 @@
    <translation>Eine Rückseite sagt nicht, wie stetig das ist; fotografieren Sie eine weitere.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>One corner lies inside the other three, as no rectangle's does; click the four corners of the rectangle, each once.</source>
    <translation>Eine Ecke liegt zwischen den drei anderen, wie bei keinem Rechteck; klicken Sie die vier Ecken des Rechtecks an, jede einmal.</translation>
   </message>
@@ -1234,12 +1234,12 @@
    <translation>Teile der Fronten {panels} sind Splitter unter {least} mm; das schmalste, Platz {a} der Front {b}, ist {width} mm breit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>Places on a photograph are pairs of numbers: column and row.</source>
    <translation>Orte auf einem Foto sind Zahlenpaare: Spalte und Zeile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>Point {number} (column {column}, row {row}) lies outside the picture of {columns} x {rows} pixels; click it on the picture.</source>
    <translation>Punkt {number} (Spalte {column}, Zeile {row}) liegt außerhalb des Bilds von {columns} x {rows} Pixeln; klicken Sie ihn auf dem Bild an.</translation>
   </message>
@@ -1354,7 +1354,7 @@
    <translation>Sagen Sie, in welcher Luft die Platte gemacht wird und in welcher sie stehen wird.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>Say the scale of the photograph in one way: mm per pixel, two points and their distance, four corners and the rectangle's width and length, or paper marks.</source>
    <translation>Sagen Sie den Maßstab des Fotos auf eine Art: mm je Pixel, zwei Punkte und ihr Abstand, vier Ecken und Breite und Länge des Rechtecks, oder Papiermarken.</translation>
   </message>
@@ -1394,7 +1394,7 @@
    <translation>Auf jedes Blatt, bevor es fotografiert wird, kleben: {count}; weit auseinander, flach, Pfeil aufwärts längs der</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>Stopped: none of the photographs was brought in.</source>
    <translation>Angehalten: keines der Fotos wurde eingelesen.</translation>
   </message>
@@ -1594,7 +1594,7 @@
    <translation>Der Träger ist massiv und arbeitet quer zur Faser, und der Anleimer an seinen Enden geht nicht mit: ihre Fuge wird nachgeben, oder der Träger reißt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>The corners do not look like a rectangle of {width} x {length} mm; check both sizes, and that each corner is clicked once.</source>
    <translation>Die Ecken sehen nicht nach einem Rechteck von {width} x {length} mm aus; prüfen Sie beide Maße, und dass jede Ecke einmal angeklickt ist.</translation>
   </message>
@@ -1639,7 +1639,7 @@
    <translation>Das Wandern der Textur wurde gegeben: {across} mm quer und {along} mm längs von Blatt zu Blatt (minus: nach links und zur Unterkante der Fotos).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The file name {file} holds no number; put the number of the leaf in it.</source>
    <translation>Der Dateiname {file} enthält keine Zahl; setzen Sie die Nummer des Blatts hinein.</translation>
   </message>
@@ -1664,7 +1664,7 @@
    <translation>Die Datei {file} hat die Spalte {column} zweimal; behalten Sie eine.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The file {file} has {size} MB and at most {most} can be read; save it at a smaller size.</source>
    <translation>Die Datei {file} hat {size} MB, und höchstens {most} sind lesbar; speichern Sie sie kleiner.</translation>
   </message>
@@ -1674,7 +1674,7 @@
    <translation>Die Datei {file} enthält keine der Spalten eines Bestands; ihre erste Zeile muss sie nennen, etwa {columns}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The file {file} is not a picture that can be read; give a PNG, JPEG, TIFF, BMP or WebP.</source>
    <translation>Die Datei {file} ist kein lesbares Bild; geben Sie PNG, JPEG, TIFF, BMP oder WebP.</translation>
   </message>
@@ -1684,22 +1684,22 @@
    <translation>Die Datei {file} ist kein Text in UTF-8; speichern Sie sie als CSV in UTF-8.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The files {first} and {second} both carry the number {number}; rename one.</source>
    <translation>Die Dateien {first} und {second} tragen beide die Nummer {number}; benennen Sie eine um.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The folder {folder} cannot be read ({reason}); check its name.</source>
    <translation>Der Ordner {folder} ist nicht lesbar ({reason}); prüfen Sie seinen Namen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The folder {folder} holds no photos; it needs PNG, JPEG, TIFF, BMP or WebP files.</source>
    <translation>Der Ordner {folder} enthält keine Fotos; er braucht Dateien in PNG, JPEG, TIFF, BMP oder WebP.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The gains of a photo's light must be three numbers from {least} to {most}: for red, green and blue.</source>
    <translation>Die Verstärkungen des Lichts eines Fotos müssen drei Zahlen von {least} bis {most} sein: für Rot, Grün und Blau.</translation>
   </message>
@@ -1724,7 +1724,7 @@
    <translation>Die Einlage reicht {reach} mm von der Mitte und das Feld nur {room} mm; geben Sie ihr einen Außenradius unter {most} mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The inner edge of a border {width} mm wide runs through the opening near ({x}, {y}): make the border narrower than {most} mm, or move the opening.</source>
    <translation>Die Innenkante eines Frieses von {width} mm Breite läuft bei ({x}, {y}) durch die Öffnung: machen Sie den Fries schmaler als {most} mm, oder verschieben Sie die Öffnung.</translation>
   </message>
@@ -1749,7 +1749,7 @@
    <translation>{what} ({kind}), {width} mm breit: die Fugen lassen sich auf dieser Kante nicht machen; nehmen Sie höchstens {most} mm Breite.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The last number in the file name {file} is {number}, which no leaf has; give each file the number of its leaf, from 1 to {most}.</source>
    <translation>Die letzte Zahl im Dateinamen {file} ist {number}, die kein Blatt hat; geben Sie jeder Datei die Nummer ihres Blatts, von 1 bis {most}.</translation>
   </message>
@@ -1759,22 +1759,22 @@
    <translation>Der letzte der Streifen wäre {last} mm breit, ein Splitter unter {least} mm: nehmen Sie Streifen von {narrower} mm oder von {wider} mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The leaf fills the picture, so that no background is left to measure the light on; choose a patch instead.</source>
    <translation>Das Blatt füllt das Bild, es bleibt also kein Grund, um das Licht daran zu messen; wählen Sie statt dessen eine Stelle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The leaf is {share} % larger than the others; check it.</source>
    <translation>Das Blatt ist {share} % größer als die anderen; prüfen Sie es.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The leaf is {share} % smaller than the others; check it.</source>
    <translation>Das Blatt ist {share} % kleiner als die anderen; prüfen Sie es.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The leaf runs out of the picture along {share} % of its outline; what lies beyond is not known.</source>
    <translation>Das Blatt läuft auf {share} % seines Umrisses aus dem Bild; was dahinter liegt, ist nicht bekannt.</translation>
   </message>
@@ -1784,7 +1784,7 @@
    <translation>Die Marken des Blatts liegen an einer Stelle, von ihnen aus lässt sich also nichts messen; orten Sie sie noch einmal.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The leaf's outline is either found or drawn; choose one.</source>
    <translation>Der Umriss des Blatts wird entweder gefunden oder gezeichnet; wählen Sie eines.</translation>
   </message>
@@ -1814,17 +1814,17 @@
    <translation>Die Blätter {numbers} sind zweimal gegeben; geben Sie jede Nummer einmal.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>The light is as photographed.</source>
    <translation>Das Licht ist, wie es fotografiert ist.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The light must be measured in the same way on all photographs of a batch.</source>
    <translation>Das Licht muss auf allen Fotos einer Lieferung auf dieselbe Art gemessen werden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>The light to even to must be red, green and blue, each above 0 and not above 1.</source>
    <translation>Das Licht, auf das auszugleichen ist, muss Rot, Grün und Blau sein, jedes über 0 und nicht über 1.</translation>
   </message>
@@ -1934,7 +1934,7 @@
    <translation>Die Öffnung bei {x}, {y} mm liegt nicht in einem einzigen Bauteil der Lage {layer}; verschieben Sie sie, oder ändern Sie die Breiten der Streifen oder die Größe der Einlage.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The opening near ({x}, {y}) lies outside the outline or touches it or another opening; move it, or cut the outline there.</source>
    <translation>Die Öffnung bei ({x}, {y}) liegt außerhalb des Umrisses oder berührt ihn oder eine andere Öffnung; verschieben Sie sie, oder schneiden Sie den Umriss dort aus.</translation>
   </message>
@@ -1954,7 +1954,7 @@
    <translation>Der Umriss auf dem Foto ({side}) von Blatt {leaf} liegt neben dem Foto; zeichnen Sie ihn um das Blatt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The outline near ({x}, {y}) lies within an opening, and a top is of one piece; leave it out, or make it a top of its own.</source>
    <translation>Der Umriss bei ({x}, {y}) liegt in einer Öffnung, und eine Platte ist aus einem Stück; lassen Sie ihn weg, oder machen Sie ihn zu einer eigenen Platte.</translation>
   </message>
@@ -1964,7 +1964,7 @@
    <translation>Der Umriss von Blatt {leaf} ist keine Fläche auf seinem Foto; zeichnen Sie ihn um das Blatt, ohne Kreuzung.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The outline of the leaf encloses nothing of the photograph; draw it on the leaf.</source>
    <translation>Der Umriss des Blatts umschließt nichts vom Foto; zeichnen Sie ihn auf das Blatt.</translation>
   </message>
@@ -1999,37 +1999,37 @@
    <translation>Die Front braucht {used} Blätter; {left} bleiben übrig.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>The photo</source>
    <translation>Das Foto</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} cannot be opened ({reason}); copy it to a folder that you may read.</source>
    <translation>Das Foto {file} lässt sich nicht öffnen ({reason}); kopieren Sie es in einen Ordner, den Sie lesen dürfen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} has changed since it was read; read it again.</source>
    <translation>Das Foto {file} hat sich geändert, seit es gelesen wurde; lesen Sie es noch einmal.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} has {megapixels} megapixels and at most {most} can be read; save it at a smaller size.</source>
    <translation>Das Foto {file} hat {megapixels} Megapixel, und höchstens {most} sind lesbar; speichern Sie es kleiner.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} is an empty file; copy it again.</source>
    <translation>Das Foto {file} ist eine leere Datei; kopieren Sie es noch einmal.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} is damaged or cut short; copy it again or save it anew.</source>
    <translation>Das Foto {file} ist beschädigt oder abgeschnitten; kopieren Sie es noch einmal, oder speichern Sie es neu.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} is only {columns} x {rows} pixels; give one of the whole leaf.</source>
    <translation>Das Foto {file} hat nur {columns} x {rows} Pixel; geben Sie eines des ganzen Blatts.</translation>
   </message>
@@ -2039,12 +2039,12 @@
    <translation>Das Foto {photo} ist bei Spalte {column}, Zeile {row} ausgebrannt, also ist keine Marke zu sehen; fotografieren Sie noch einmal mit weniger Licht oder ohne Glanz.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The photograph is {share} % larger in mm per pixel than the others; check it.</source>
    <translation>Das Foto ist in mm je Pixel {share} % größer als die anderen; prüfen Sie es.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The photograph is {share} % smaller in mm per pixel than the others; check it.</source>
    <translation>Das Foto ist in mm je Pixel {share} % kleiner als die anderen; prüfen Sie es.</translation>
   </message>
@@ -2094,17 +2094,17 @@
    <translation>Die Fotos weisen die Reihenfolge der {leaves} Blätter nach, wie sie nummeriert sind.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>The picture is too slanted to be squared so far from the rectangle; keep less margin, or photograph from straight above.</source>
    <translation>Das Bild ist zu schräg, um so weit vom Rechteck entzerrt zu werden; lassen Sie weniger Rand, oder fotografieren Sie gerade von oben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/background.py" />
+   <location filename="veneerwb/core/photos/background.py" />
    <source>The picture of {columns} x {rows} pixels is too small to find a leaf on it; give the photograph itself.</source>
    <translation>Das Bild von {columns} x {rows} Pixeln ist zu klein, um darauf ein Blatt zu finden; geben Sie das Foto selbst.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/background.py" />
+   <location filename="veneerwb/core/photos/background.py" />
    <source>The picture shows no plain background; photograph the leaf on a sheet or table of one colour that shows all round it, or draw its outline by hand.</source>
    <translation>Das Bild zeigt keinen einfarbigen Grund; fotografieren Sie das Blatt auf einem Bogen oder Tisch in einer Farbe, die ringsum zu sehen ist, oder zeichnen Sie seinen Umriss von Hand.</translation>
   </message>
@@ -2144,7 +2144,7 @@
    <translation>Der Bereich, nach dem auszurichten ist, muss eine Fläche auf dem Paket sein; geben Sie ein Polygon in mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The rings differ by {share} %; photograph it square on, or use four marks.</source>
    <translation>Die Ringe sind um {share} % verschieden; fotografieren Sie gerade von oben, oder nehmen Sie vier Marken.</translation>
   </message>
@@ -2174,7 +2174,7 @@
    <translation>Das zweite Paket beginnt mit Front {b} (Blatt {after}), neben Front {a} des ersten (bis Blatt {before}), als {missing} fehlende Blätter gezählt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The six distances between the marks disagree by {off} mm, so one may be misread by some mm; measure them again.</source>
    <translation>Die sechs Abstände zwischen den Marken widersprechen sich um {off} mm, einer kann also um einige mm falsch abgelesen sein; messen Sie sie noch einmal.</translation>
   </message>
@@ -2184,7 +2184,7 @@
    <translation>Die sechs Abstände verfehlen einander um {off} mm, also ist einer falsch abgelesen; messen Sie sie noch einmal von Kreuz zu Kreuz.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>The slope is {value} degrees; give an angle from -{most} to {most}.</source>
    <translation>Die Neigung ist {value} Grad; geben Sie einen Winkel von -{most} bis {most}.</translation>
   </message>
@@ -2199,7 +2199,7 @@
    <translation>Der massive Träger ({wood}, {sawn}), quer zur Faser {width} mm, schwindet um {change} mm, wenn seine Feuchte von {before} auf {after} % geht, wäre er frei.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>The squared picture would have {columns} x {rows} pixels, more than {most} megapixels; give more mm per pixel or a smaller margin.</source>
    <translation>Das entzerrte Bild hätte {columns} x {rows} Pixel, mehr als {most} Megapixel; geben Sie mehr mm je Pixel oder einen kleineren Rand.</translation>
   </message>
@@ -2259,7 +2259,7 @@
    <translation>Die beiden Pakete liegen nicht in einem Sinn (die Fläche hinter einem Blatt gehört im ersten dem {first} Blatt und im zweiten dem {second} Blatt); wenden Sie eines von ihnen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>The two points are only {apart} pixels apart; choose two at least {least} apart, the further the better.</source>
    <translation>Die zwei Punkte sind nur {apart} Pixel auseinander; wählen Sie zwei, die mindestens {least} auseinander sind, je weiter, desto besser.</translation>
   </message>
@@ -2344,7 +2344,7 @@
    <translation>{name}: {value} ist nicht möglich; geben Sie eine Zahl von -{most} bis {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/disturb.py" />
+   <location filename="veneerwb/core/inventory.py" />
    <source>The {name} cannot be {value}; give a number from 0 to {most}.</source>
    <translation>{name}: {value} ist nicht möglich; geben Sie eine Zahl von 0 bis {most}.</translation>
   </message>
@@ -2359,7 +2359,7 @@
    <translation>{name}: {value} ist nicht möglich; geben Sie eine ganze Zahl von {least} bis {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The {name} has only {count} corners; click at least 3.</source>
    <translation>{name}: nur {count} Ecken; klicken Sie mindestens 3 an.</translation>
   </message>
@@ -2424,27 +2424,27 @@
    <translation>{what}: {value} mm ist nicht möglich; geben Sie {least} bis {most} mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} crosses or touches itself near ({x}, {y}); draw it without.</source>
    <translation>{what}: es kreuzt oder berührt sich bei ({x}, {y}); zeichnen Sie es ohne das.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} encloses {size} mm2; it must be at least {least} mm2.</source>
    <translation>{what}: es umschließt {size} mm2; mindestens {least} mm2 müssen es sein.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} has a place or a size that is no plain number.</source>
    <translation>{what}: ein Ort oder eine Größe ist keine gewöhnliche Zahl.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} has an arc of {sweep} degrees, which lies on itself; give at most 360.</source>
    <translation>{what}: ein Bogen von {sweep} Grad liegt auf sich selbst; geben Sie höchstens 360.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} has an arc with a radius of {radius} mm; draw it larger.</source>
    <translation>{what}: ein Bogen hat einen Radius von {radius} mm; zeichnen Sie ihn größer.</translation>
   </message>
@@ -2454,17 +2454,17 @@
    <translation>{what}: auf dieser Platte ist keine Ecke für eine Gehrung; lassen Sie es der Kante folgen, in einer Zahl von Teilen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} is open by {gap} mm near ({x}, {y}); close it there.</source>
    <translation>{what}: bei ({x}, {y}) um {gap} mm offen; schließen Sie es dort.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} must be of segments, and this is a {kind}.</source>
    <translation>{what}: es muss aus Segmenten sein, und das ist ein {kind}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} reaches {reach} mm from the origin; the most is {most} mm.</source>
    <translation>{what}: es reicht {reach} mm vom Ursprung; höchstens {most} mm sind möglich.</translation>
   </message>
@@ -2479,7 +2479,7 @@
    <translation>Es gibt keine Blätter, für die zu drucken wäre; geben Sie ihre Nummern.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>There are no photos to even; add at least one.</source>
    <translation>Es gibt keine Fotos auszugleichen; fügen Sie mindestens eines hinzu.</translation>
   </message>
@@ -2499,7 +2499,7 @@
    <translation>Auf einer Seite sind {here} Marken und auf der anderen {there}; geben Sie dieselben Marken in derselben Folge.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>There are {photos} photographs and {ways} ways to prepare them; give one for all, or one for each.</source>
    <translation>Es sind {photos} Fotos und {ways} Arten, sie vorzubereiten; geben Sie eine für alle, oder für jedes eine.</translation>
   </message>
@@ -2514,7 +2514,7 @@
    <translation>Es gibt kein Maß namens {name!r}; Gewichte sind für {known}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>There is no photo {file}; check its name and its folder.</source>
    <translation>Es gibt kein Foto {file}; prüfen Sie Namen und Ordner.</translation>
   </message>
@@ -2529,7 +2529,7 @@
    <translation>Nahe Spalte {column}, Zeile {row} des Fotos {photo} ist keine ganze Marke; klicken Sie innerhalb einer Ringbreite von ihrer Mitte.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>There is not enough memory for the photo {file}; save it at a smaller size.</source>
    <translation>Für das Foto {file} ist nicht genug Speicher da; speichern Sie es kleiner.</translation>
   </message>
@@ -2599,7 +2599,7 @@
    <translation>So herum passt der Umriss mehr als doppelt so gut wie Kopf gegen Fuß.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>Three of the corners lie almost on a line; click the four corners of the rectangle, each once.</source>
    <translation>Drei der Ecken liegen fast auf einer Linie; klicken Sie die vier Ecken des Rechtecks an, jede einmal.</translation>
   </message>
@@ -2609,7 +2609,7 @@
    <translation>Drei der Marken liegen fast auf einer Linie, das entzerrt nichts; nehmen Sie Marken, die nahe den Ecken des Blatts stehen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>To measure the light on the background the tool must know where the leaf is: let it be found, draw its outline, or click its corners.</source>
    <translation>Um das Licht am Grund zu messen, muss bekannt sein, wo das Blatt ist: lassen Sie es finden, zeichnen Sie seinen Umriss, oder klicken Sie seine Ecken an.</translation>
   </message>
@@ -2619,7 +2619,7 @@
    <translation>Um Furnier zu sparen, in Losen nach Form schneiden: jedes wird dann für sich angerissen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>Too bright when photographed, and lost: {lost}.</source>
    <translation>Beim Fotografieren zu hell und verloren: {lost}.</translation>
   </message>
@@ -2819,7 +2819,7 @@
    <translation>Fläche Quadratfuß</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>as photographed</source>
    <translation>wie fotografiert</translation>
   </message>
@@ -2849,7 +2849,7 @@
    <translation>Gegenfurnier</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>background</source>
    <translation>Grund</translation>
   </message>
@@ -3064,7 +3064,7 @@
    <translation>Abstand</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>distance between the two points</source>
    <translation>Abstand zwischen den zwei Punkten</translation>
   </message>
@@ -3079,7 +3079,7 @@
    <translation>Abstand der Kamera</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/disturb.py" />
+   <location filename="veneerwb/core/log/disturb.py" />
    <source>disturbance</source>
    <translation>Störung</translation>
   </message>
@@ -3124,7 +3124,7 @@
    <translation>Feld</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>figure</source>
    <translation>Textur</translation>
   </message>
@@ -3144,7 +3144,7 @@
    <translation>fremd</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>gain of a photo's light</source>
    <translation>Verstärkung des Lichts eines Fotos</translation>
   </message>
@@ -3169,7 +3169,7 @@
    <translation>Faser, nur in den Verschnitt. Was eine Marke bedeckt, darf kein Teil der Sichtseite werden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>grey patch</source>
    <translation>graue Stelle</translation>
   </message>
@@ -3184,7 +3184,7 @@
    <translation>bei einer Neigung der Textur von {slope} Grad zum Blatt, die niemand gemessen hat</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>in memory</source>
    <translation>im Speicher</translation>
   </message>
@@ -3244,7 +3244,7 @@
    <translation>Ast</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>knots</source>
    <translation>Äste</translation>
   </message>
@@ -3264,7 +3264,7 @@
    <translation>Blattdicke</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>leaf whose back is photographed</source>
    <translation>Blatt, dessen Rückseite fotografiert ist</translation>
   </message>
@@ -3274,12 +3274,12 @@
    <translation>Blattbreite</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>leaves</source>
    <translation>Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>length</source>
    <translation>Länge</translation>
   </message>
@@ -3294,7 +3294,7 @@
    <translation>Stufe</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>light</source>
    <translation>Licht</translation>
   </message>
@@ -3369,7 +3369,7 @@
    <translation>Feuchte in %</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>most megapixels of a working copy</source>
    <translation>höchste Megapixelzahl einer Arbeitskopie</translation>
   </message>
@@ -3484,7 +3484,7 @@
    <translation>eine Marke</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>opening</source>
    <translation>Öffnung</translation>
   </message>
@@ -3509,7 +3509,7 @@
    <translation>Außenradius des Sterns</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>outline</source>
    <translation>Umriss</translation>
   </message>
@@ -3659,12 +3659,12 @@
    <translation>Maßstab</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>scale (mm per pixel)</source>
    <translation>Maßstab (mm je Pixel)</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>scale of the photo in mm per pixel</source>
    <translation>Maßstab des Fotos in mm je Pixel</translation>
   </message>
@@ -3679,7 +3679,7 @@
    <translation>Fugen sichtbar</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>seed</source>
    <translation>Startzahl</translation>
   </message>
@@ -3734,7 +3734,7 @@
    <translation>geschoben, Mitte gestürzt</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>slope</source>
    <translation>Neigung</translation>
   </message>
@@ -3814,7 +3814,7 @@
    <translation>starker Farbwechsel</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>surface</source>
    <translation>Fläche</translation>
   </message>
@@ -3919,7 +3919,7 @@
    <translation>Toleranz</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/background.py" />
+   <location filename="veneerwb/core/photos/background.py" />
    <source>tolerance of the outline in pixels</source>
    <translation>Toleranz des Umrisses in Pixeln</translation>
   </message>
@@ -4054,7 +4054,7 @@
    <translation>ganzes Feld; seine Teile stehen in der Zuschnittliste</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>width</source>
    <translation>Breite</translation>
   </message>
@@ -4089,7 +4089,7 @@
    <translation>mit der gegebenen Neigung von {slope} Grad</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>without rows</source>
    <translation>ohne Zeilen</translation>
   </message>
@@ -4204,22 +4204,22 @@
    <translation>{count} der Fugen verbinden zwei Teile mit derselben Seite oben (die erste zwischen den Plätzen {a} und {b}), also sind sie keine gestürzten Fugen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{count} of {total} photographs will not do ({names}): {said}</source>
    <translation>{count} von {total} Fotos taugen nicht ({names}): {said}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{count} of {total} photographs will not do ({names}); the first: {said}</source>
    <translation>{count} von {total} Fotos taugen nicht ({names}); das erste: {said}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>{count} photograph at {original} mm per pixel; working copies at {copies} mm per pixel.</source>
    <translation>{count} Foto mit {original} mm je Pixel; Arbeitskopien mit {copies} mm je Pixel.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>{count} photographs at {original} mm per pixel; working copies at {copies} mm per pixel.</source>
    <translation>{count} Fotos mit {original} mm je Pixel; Arbeitskopien mit {copies} mm je Pixel.</translation>
   </message>
@@ -4294,17 +4294,17 @@
    <translation>{faces} nimmt {width} mm quer und {length} mm längs der Faser von Blatt {leaf}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>{file} is a folder; give the photo file itself.</source>
    <translation>{file} ist ein Ordner; geben Sie die Fotodatei selbst.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>{least} to {most}</source>
    <translation>{least} bis {most}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>{leaves} leaves of {thickness} mm make {depth} mm, and a generated log gives {most} mm; ask for fewer or thinner leaves.</source>
    <translation>{leaves} Blätter von {thickness} mm ergeben {depth} mm, und ein erzeugter Stamm gibt {most} mm; verlangen Sie weniger oder dünnere Blätter.</translation>
   </message>
@@ -4319,12 +4319,12 @@
    <translation>{names} nähmen von jeder Seite {taken} mm und ließen von dieser Platte nichts an einem Stück; geben Sie im Ganzen höchstens {most} mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{name} is left as it is.</source>
    <translation>{name} bleibt, wie es ist.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{name} was made {what}.</source>
    <translation>{name} wurde {what} gemacht.</translation>
   </message>
@@ -4369,72 +4369,72 @@
    <translation>{over} mm rechts</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>{photos} photographs of {columns} x {rows} pixels take {size} GB; give fewer leaves or more mm per pixel.</source>
    <translation>{photos} Fotos von {columns} x {rows} Pixeln nehmen {size} GB; geben Sie weniger Blätter oder mehr mm je Pixel.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo} has more than {most} times more or less light than the others; photograph the leaf again, or leave the photo out.</source>
    <translation>{photo} hat mehr als {most} mal mehr oder weniger Licht als die anderen; fotografieren Sie das Blatt noch einmal, oder lassen Sie das Foto weg.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>{photo} is black all over; photograph the leaf again.</source>
    <translation>{photo} ist ganz schwarz; fotografieren Sie das Blatt noch einmal.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo} is black where its light is measured; photograph the leaf again with more light, or choose another patch.</source>
    <translation>{photo} ist schwarz, wo sein Licht gemessen wird; fotografieren Sie das Blatt noch einmal mit mehr Licht, oder wählen Sie eine andere Stelle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo} is burnt out where its light is measured; photograph the leaf again with less light, or choose a darker patch.</source>
    <translation>{photo} ist ausgebrannt, wo sein Licht gemessen wird; fotografieren Sie das Blatt noch einmal mit weniger Licht, oder wählen Sie eine dunklere Stelle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo} is not plain where its light is measured; choose a patch of one colour, without figure, edges or deep shadow.</source>
    <translation>{photo} ist nicht einfarbig, wo sein Licht gemessen wird; wählen Sie eine Stelle in einer Farbe, ohne Textur, Kanten oder tiefen Schatten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{photo} is the same photograph as {other}; leave one of them out.</source>
    <translation>{photo} ist dasselbe Foto wie {other}; lassen Sie eines weg.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>{photo} is white all over; photograph the leaf again.</source>
    <translation>{photo} ist ganz weiß; fotografieren Sie das Blatt noch einmal.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{photo} shows its leaf turned by 90 degrees against the others; turn that photograph and save it so.</source>
    <translation>{photo} zeigt sein Blatt um 90 Grad gegen die anderen gedreht; drehen Sie dieses Foto und speichern Sie es so.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{photo} was given twice; leave one of them out.</source>
    <translation>{photo} wurde zweimal gegeben; lassen Sie eines weg.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>{photo} would show a leaf {width} m across and {length} m along, larger than any; check the scale.</source>
    <translation>{photo} zeigte ein Blatt von {width} m quer und {length} m längs, größer als irgendeines; prüfen Sie den Maßstab.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>{photo} would show {width} m by {length} m, more than a leaf; let the leaf be found, draw its outline, or check what the photograph is squared up by.</source>
    <translation>{photo} zeigte {width} m mal {length} m, mehr als ein Blatt; lassen Sie das Blatt finden, zeichnen Sie seinen Umriss, oder prüfen Sie, wonach das Foto entzerrt wird.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo}: the patch for the light covers only {count} pixels; draw it larger, at least {least} pixels.</source>
    <translation>{photo}: die Stelle für das Licht deckt nur {count} Pixel; zeichnen Sie sie größer, mindestens {least} Pixel.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo}: the patch for the light lies outside the picture of {columns} x {rows} pixels; draw it on the picture.</source>
    <translation>{photo}: die Stelle für das Licht liegt außerhalb des Bilds von {columns} x {rows} Pixeln; zeichnen Sie sie auf das Bild.</translation>
   </message>
@@ -4449,32 +4449,32 @@
    <translation>{rows} Reihen Kopf an Kopf wären je {row} mm lang, Splitter unter {least} mm: nehmen Sie {most} oder weniger.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} cooler</source>
    <translation>{share} kühler</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} darker</source>
    <translation>{share} dunkler</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} lighter</source>
    <translation>{share} heller</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} of it is now brighter than a picture can show.</source>
    <translation>{share} davon ist jetzt heller, als ein Bild zeigen kann.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} of it was too bright when it was photographed.</source>
    <translation>{share} davon war schon beim Fotografieren zu hell.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} warmer</source>
    <translation>{share} wärmer</translation>
   </message>

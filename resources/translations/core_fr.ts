@@ -24,7 +24,7 @@
    <translation>Une couronne en livre ouvert retourne une pièce sur deux, il lui faut donc un nombre pair de secteurs ; {ways} est impair : prenez {nearest}, ou une couronne glissée.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/offset.py" />
+   <location filename="veneerwb/core/outlines/offset.py" />
    <source>A border {width} mm wide leaves nothing of this top within it in one piece: the widest is {most} mm.</source>
    <translation>Une bordure large de {width} mm ne laisse en elle rien de ce plateau d'un seul tenant : la plus large est de {most} mm.</translation>
   </message>
@@ -34,12 +34,12 @@
    <translation>Un appareil qui ne regarde pas d'aplomb montre aussi les feuilles décalées : avec quatre repères sur la feuille du dessus la photo est redressée.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>A click one pixel off moves a corner by at most {worst} mm ({photo}).</source>
    <translation>Un clic décalé d'un pixel déplace un coin d'au plus {worst} mm ({photo}).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>A click one pixel off moves a corner by up to {mm} mm; zoom in, or click points further apart.</source>
    <translation>Un clic décalé d'un pixel déplace un coin de jusqu'à {mm} mm ; agrandissez, ou cliquez des points plus éloignés.</translation>
   </message>
@@ -79,12 +79,12 @@
    <translation>Une ligne de {length} mm le long du fil, large d'environ {width} mm, plus claire de {darker} que la feuille de part et d'autre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>A photo's pixels must be whole numbers from 0 to 255 (uint8), rows x columns x 3; these are {dtype} {shape}.</source>
    <translation>Les pixels d'une photo doivent être des nombres entiers de 0 à 255 (uint8), lignes x colonnes x 3 ; ceux-ci sont {dtype} {shape}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>A photograph can be turned by 90, 180 or 270 degrees, not by {turn}.</source>
    <translation>Une photo peut être tournée de 90, 180 ou 270 degrés, pas de {turn}.</translation>
   </message>
@@ -184,7 +184,7 @@
    <translation>En travers du fil le plateau est large de {width} mm et la plus petite bande est de {least} mm ; faites-le plus large.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>All photographs: {note}</source>
    <translation>Toutes les photos : {note}</translation>
   </message>
@@ -234,12 +234,12 @@
    <translation>Un ordre qui énumère {count} feuilles est pour {count} secteurs ; demandez seulement ceux-là, ou prenez les feuilles en suite.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>An outline must be a polygon, and this is a {kind}.</source>
    <translation>Un contour doit être un polygone, et ceci est un {kind}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>An outline must be one closed run, and these are {count}: give one of them.</source>
    <translation>Un contour doit être un seul tracé fermé, et ceux-ci sont {count} : donnez-en un.</translation>
   </message>
@@ -284,7 +284,7 @@
    <translation>À cet emplacement il y a place pour {room} degrés. Déplacez le secteur, prenez moins de surcote ou des feuilles plus larges, ou faites un gabarit plus sûr qui demande moins en plus.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>At {scale} mm per pixel a leaf of {width} x {length} mm has {columns} x {rows} pixels; choose another scale.</source>
    <translation>À {scale} mm par pixel, une feuille de {width} x {length} mm a {columns} x {rows} pixels ; choisissez une autre échelle.</translation>
   </message>
@@ -354,7 +354,7 @@
    <translation>Vérifiez l'épaisseur et la pente, ou laissez lire la dérive des photos.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>Click 2 points on the picture, each once.</source>
    <translation>Cliquez 2 points sur l'image, chacun une fois.</translation>
   </message>
@@ -364,7 +364,7 @@
    <translation>Cliquez de deux à {most} repères en papier, ou deux avec leur distance, ou quatre avec les six distances entre eux.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>Click {count} points on the picture, each once.</source>
    <translation>Cliquez {count} points sur l'image, chacun une fois.</translation>
   </message>
@@ -379,7 +379,7 @@
    <translation>Joint en bout continu</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>Corners {one} and {other} lie in one place; click four corners that are at least {least} pixels apart.</source>
    <translation>Les coins {one} et {other} sont au même endroit ; cliquez quatre coins à {least} pixels au moins l'un de l'autre.</translation>
   </message>
@@ -449,7 +449,7 @@
    <translation>Ne coupez pas. Voyez que c'est bien la feuille, que chaque repère a sa propre lettre, et que la feuille est face dessus.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>Draw the patch on which the light is measured, and choose to measure it there.</source>
    <translation>Tracez la plage où la lumière est mesurée, et choisissez de l'y mesurer.</translation>
   </message>
@@ -614,7 +614,7 @@
    <translation>Donnez le même à l'autre côté, ou omettez les deux.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>Give the photographs as a list of at least one file.</source>
    <translation>Donnez les photos comme une liste d'au moins un fichier.</translation>
   </message>
@@ -934,7 +934,7 @@
    <translation>Laissez la pile suivre le dessin, la grume ou des repères, à moins que toutes aient été photographiées dans un même montage.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>Light evened from the {light}, as measured on these photographs: gains from {least} to {most}; the photographs themselves are unchanged.</source>
    <translation>Lumière égalisée d'après {light}, mesurée sur ces photos : gains de {least} à {most} ; les photos elles-mêmes sont inchangées.</translation>
   </message>
@@ -1074,7 +1074,7 @@
    <translation>Aucune feuille n'a de surface utile ; tracez sur les feuilles ce qui est utilisable.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/background.py" />
+   <location filename="veneerwb/core/photos/background.py" />
    <source>No leaf stands out from the background; photograph it on a sheet or table of another colour, or draw its outline by hand.</source>
    <translation>Aucune feuille ne se détache du fond ; photographiez-la sur une table ou une planche d'une autre couleur, ou tracez son contour à la main.</translation>
   </message>
@@ -1124,7 +1124,7 @@
    <translation>Un seul dos ne dit rien de sa régularité ; photographiez-en un autre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>One corner lies inside the other three, as no rectangle's does; click the four corners of the rectangle, each once.</source>
    <translation>Un coin est à l'intérieur des trois autres, comme dans aucun rectangle ; cliquez les quatre coins du rectangle, chacun une fois.</translation>
   </message>
@@ -1234,12 +1234,12 @@
    <translation>Des pièces des panneaux {panels} sont des éclats de moins de {least} mm ; la plus étroite, position {a} du panneau {b}, est large de {width} mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>Places on a photograph are pairs of numbers: column and row.</source>
    <translation>Les places sur une photo sont des paires de nombres : colonne et ligne.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>Point {number} (column {column}, row {row}) lies outside the picture of {columns} x {rows} pixels; click it on the picture.</source>
    <translation>Le point {number} (colonne {column}, ligne {row}) est hors de l'image de {columns} x {rows} pixels ; cliquez-le sur l'image.</translation>
   </message>
@@ -1354,7 +1354,7 @@
    <translation>Dites dans quel air le panneau est fait et dans lequel il sera.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>Say the scale of the photograph in one way: mm per pixel, two points and their distance, four corners and the rectangle's width and length, or paper marks.</source>
    <translation>Dites l'échelle de la photo d'une seule façon : mm par pixel, deux points et leur distance, quatre coins et largeur et longueur du rectangle, ou repères en papier.</translation>
   </message>
@@ -1394,7 +1394,7 @@
    <translation>Sur chaque feuille, avant de la photographier, collez : {count} ; écartés, à plat, flèche vers le haut le long du</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>Stopped: none of the photographs was brought in.</source>
    <translation>Arrêté : aucune des photos n'a été importée.</translation>
   </message>
@@ -1594,7 +1594,7 @@
    <translation>L'âme est massive et travaille en travers du fil, et l'alaise de ses bouts ne travaille pas avec elle : leur joint cédera, ou l'âme se fendra.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>The corners do not look like a rectangle of {width} x {length} mm; check both sizes, and that each corner is clicked once.</source>
    <translation>Les coins ne ressemblent pas à un rectangle de {width} x {length} mm ; vérifiez les deux tailles, et que chaque coin est cliqué une fois.</translation>
   </message>
@@ -1639,7 +1639,7 @@
    <translation>La dérive du dessin a été donnée : {across} mm en travers et {along} mm en long de feuille à feuille (moins : vers la gauche, et vers le bord bas des photos).</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The file name {file} holds no number; put the number of the leaf in it.</source>
    <translation>Le nom de fichier {file} ne contient pas de nombre ; mettez-y le numéro de la feuille.</translation>
   </message>
@@ -1664,7 +1664,7 @@
    <translation>Le fichier {file} a deux fois la colonne {column} ; gardez-en une.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The file {file} has {size} MB and at most {most} can be read; save it at a smaller size.</source>
    <translation>Le fichier {file} a {size} Mo et au plus {most} sont lisibles ; enregistrez-le en plus petit.</translation>
   </message>
@@ -1674,7 +1674,7 @@
    <translation>Le fichier {file} ne contient aucune des colonnes d'un inventaire ; sa première ligne doit les nommer, comme {columns}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The file {file} is not a picture that can be read; give a PNG, JPEG, TIFF, BMP or WebP.</source>
    <translation>Le fichier {file} n'est pas une image lisible ; donnez PNG, JPEG, TIFF, BMP ou WebP.</translation>
   </message>
@@ -1684,22 +1684,22 @@
    <translation>Le fichier {file} n'est pas du texte en UTF-8 ; enregistrez-le en CSV en UTF-8.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The files {first} and {second} both carry the number {number}; rename one.</source>
    <translation>Les fichiers {first} et {second} portent tous deux le numéro {number} ; renommez-en un.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The folder {folder} cannot be read ({reason}); check its name.</source>
    <translation>Le dossier {folder} ne peut pas être lu ({reason}) ; vérifiez son nom.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The folder {folder} holds no photos; it needs PNG, JPEG, TIFF, BMP or WebP files.</source>
    <translation>Le dossier {folder} ne contient pas de photos ; il lui faut des fichiers PNG, JPEG, TIFF, BMP ou WebP.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The gains of a photo's light must be three numbers from {least} to {most}: for red, green and blue.</source>
    <translation>Les gains de la lumière d'une photo doivent être trois nombres de {least} à {most} : pour rouge, vert et bleu.</translation>
   </message>
@@ -1724,7 +1724,7 @@
    <translation>L'incrustation va à {reach} mm du centre et le champ seulement à {room} mm ; donnez-lui un rayon extérieur de moins de {most} mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The inner edge of a border {width} mm wide runs through the opening near ({x}, {y}): make the border narrower than {most} mm, or move the opening.</source>
    <translation>Le bord intérieur d'une bordure large de {width} mm traverse l'ouverture près de ({x}, {y}) : faites la bordure plus étroite que {most} mm, ou déplacez l'ouverture.</translation>
   </message>
@@ -1749,7 +1749,7 @@
    <translation>{what} ({kind}), large de {width} mm : les joints ne peuvent pas être faits sur ce bord ; faites-le large de {most} mm au plus.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>The last number in the file name {file} is {number}, which no leaf has; give each file the number of its leaf, from 1 to {most}.</source>
    <translation>Le dernier nombre du nom de fichier {file} est {number}, qu'aucune feuille n'a ; donnez à chaque fichier le numéro de sa feuille, de 1 à {most}.</translation>
   </message>
@@ -1759,22 +1759,22 @@
    <translation>La dernière des bandes serait large de {last} mm, un éclat de moins de {least} mm : prenez des bandes de {narrower} mm ou de {wider} mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The leaf fills the picture, so that no background is left to measure the light on; choose a patch instead.</source>
    <translation>La feuille remplit l'image, il ne reste donc pas de fond où mesurer la lumière ; choisissez plutôt une plage.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The leaf is {share} % larger than the others; check it.</source>
    <translation>La feuille est plus grande que les autres de {share} % ; vérifiez-la.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The leaf is {share} % smaller than the others; check it.</source>
    <translation>La feuille est plus petite que les autres de {share} % ; vérifiez-la.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The leaf runs out of the picture along {share} % of its outline; what lies beyond is not known.</source>
    <translation>La feuille sort de l'image sur {share} % de son contour ; ce qu'il y a au-delà n'est pas connu.</translation>
   </message>
@@ -1784,7 +1784,7 @@
    <translation>Les repères de la feuille sont au même endroit, rien ne peut donc être mesuré d'eux ; situez-les à nouveau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The leaf's outline is either found or drawn; choose one.</source>
    <translation>Le contour de la feuille est soit trouvé soit tracé ; choisissez.</translation>
   </message>
@@ -1814,17 +1814,17 @@
    <translation>Les feuilles {numbers} sont données deux fois ; donnez chaque numéro une fois.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>The light is as photographed.</source>
    <translation>La lumière est telle que photographiée.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The light must be measured in the same way on all photographs of a batch.</source>
    <translation>La lumière doit être mesurée de la même façon sur toutes les photos d'un lot.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>The light to even to must be red, green and blue, each above 0 and not above 1.</source>
    <translation>La lumière à laquelle égaliser doit être rouge, vert et bleu, chacun au-dessus de 0 et pas au-dessus de 1.</translation>
   </message>
@@ -1934,7 +1934,7 @@
    <translation>L'ouverture près de {x}, {y} mm n'est pas dans un seul élément de la couche {layer} ; déplacez-la, ou changez les largeurs des bandes ou la taille de l'incrustation.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The opening near ({x}, {y}) lies outside the outline or touches it or another opening; move it, or cut the outline there.</source>
    <translation>L'ouverture près de ({x}, {y}) est hors du contour ou le touche, lui ou une autre ouverture ; déplacez-la, ou coupez le contour là.</translation>
   </message>
@@ -1954,7 +1954,7 @@
    <translation>Le contour tracé ({side}) de la feuille {leaf} est à côté de sa photo ; tracez-le autour de la feuille.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The outline near ({x}, {y}) lies within an opening, and a top is of one piece; leave it out, or make it a top of its own.</source>
    <translation>Le contour près de ({x}, {y}) est dans une ouverture, et un plateau est d'une pièce ; omettez-le, ou faites-en un plateau à part.</translation>
   </message>
@@ -1964,7 +1964,7 @@
    <translation>Le contour de la feuille {leaf} n'est pas une surface sur sa photo ; tracez-le autour de la feuille, sans croisement.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The outline of the leaf encloses nothing of the photograph; draw it on the leaf.</source>
    <translation>Le contour de la feuille n'enferme rien de la photo ; tracez-le sur la feuille.</translation>
   </message>
@@ -1999,37 +1999,37 @@
    <translation>Le panneau prend {used} feuilles ; il en reste {left}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>The photo</source>
    <translation>La photo</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} cannot be opened ({reason}); copy it to a folder that you may read.</source>
    <translation>La photo {file} ne peut pas être ouverte ({reason}) ; copiez-la dans un dossier que vous pouvez lire.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} has changed since it was read; read it again.</source>
    <translation>La photo {file} a changé depuis sa lecture ; relisez-la.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} has {megapixels} megapixels and at most {most} can be read; save it at a smaller size.</source>
    <translation>La photo {file} a {megapixels} mégapixels et au plus {most} sont lisibles ; enregistrez-la en plus petit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} is an empty file; copy it again.</source>
    <translation>La photo {file} est un fichier vide ; copiez-la à nouveau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} is damaged or cut short; copy it again or save it anew.</source>
    <translation>La photo {file} est abîmée ou tronquée ; copiez-la à nouveau ou réenregistrez-la.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} is only {columns} x {rows} pixels; give one of the whole leaf.</source>
    <translation>La photo {file} n'a que {columns} x {rows} pixels ; donnez-en une de toute la feuille.</translation>
   </message>
@@ -2039,12 +2039,12 @@
    <translation>La photo {photo} est brûlée à la colonne {column}, ligne {row}, aucun repère n'y est donc visible ; photographiez à nouveau avec moins d'exposition ou sans reflet.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The photograph is {share} % larger in mm per pixel than the others; check it.</source>
    <translation>La photo est plus grande que les autres de {share} % en mm par pixel ; vérifiez-la.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>The photograph is {share} % smaller in mm per pixel than the others; check it.</source>
    <translation>La photo est plus petite que les autres de {share} % en mm par pixel ; vérifiez-la.</translation>
   </message>
@@ -2094,17 +2094,17 @@
    <translation>Les photos prouvent l'ordre des {leaves} feuilles telles qu'elles sont numérotées.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>The picture is too slanted to be squared so far from the rectangle; keep less margin, or photograph from straight above.</source>
    <translation>L'image est trop oblique pour être redressée si loin du rectangle ; gardez moins de marge, ou photographiez bien d'aplomb.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/background.py" />
+   <location filename="veneerwb/core/photos/background.py" />
    <source>The picture of {columns} x {rows} pixels is too small to find a leaf on it; give the photograph itself.</source>
    <translation>L'image de {columns} x {rows} pixels est trop petite pour y trouver une feuille ; donnez la photo même.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/background.py" />
+   <location filename="veneerwb/core/photos/background.py" />
    <source>The picture shows no plain background; photograph the leaf on a sheet or table of one colour that shows all round it, or draw its outline by hand.</source>
    <translation>L'image ne montre pas de fond uni ; photographiez la feuille sur une table ou une planche d'une seule couleur visible tout autour, ou tracez son contour à la main.</translation>
   </message>
@@ -2144,7 +2144,7 @@
    <translation>La région d'après laquelle caler doit être une surface sur la liasse ; donnez un polygone en mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The rings differ by {share} %; photograph it square on, or use four marks.</source>
    <translation>Les anneaux diffèrent de {share} % ; photographiez bien d'aplomb, ou utilisez quatre repères.</translation>
   </message>
@@ -2174,7 +2174,7 @@
    <translation>La seconde liasse commence au panneau {b} (feuille {after}), à côté du panneau {a} de la première (jusqu'à la feuille {before}), compté pour {missing} feuilles manquantes.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The six distances between the marks disagree by {off} mm, so one may be misread by some mm; measure them again.</source>
    <translation>Les six distances entre les repères se contredisent de {off} mm, l'une peut donc être mal lue de quelques mm ; mesurez-les à nouveau.</translation>
   </message>
@@ -2184,7 +2184,7 @@
    <translation>Les six distances se manquent de {off} mm, l'une est donc mal lue ; mesurez-les à nouveau de croix à croix.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>The slope is {value} degrees; give an angle from -{most} to {most}.</source>
    <translation>La pente est de {value} degrés ; donnez un angle de -{most} à {most}.</translation>
   </message>
@@ -2199,7 +2199,7 @@
    <translation>L'âme massive ({wood}, {sawn}), {width} mm en travers du fil, se rétracte de {change} mm quand son humidité va de {before} à {after} %, si elle était libre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>The squared picture would have {columns} x {rows} pixels, more than {most} megapixels; give more mm per pixel or a smaller margin.</source>
    <translation>L'image redressée aurait {columns} x {rows} pixels, plus de {most} mégapixels ; donnez plus de mm par pixel ou une marge plus petite.</translation>
   </message>
@@ -2259,7 +2259,7 @@
    <translation>Les deux liasses ne sont pas dans le même sens (la surface derrière une feuille est celle de la feuille {first} dans la première et de la feuille {second} dans la seconde) ; retournez l'une d'elles.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>The two points are only {apart} pixels apart; choose two at least {least} apart, the further the better.</source>
    <translation>Les deux points ne sont qu'à {apart} pixels l'un de l'autre ; choisissez-en deux à {least} au moins, le plus loin le mieux.</translation>
   </message>
@@ -2344,7 +2344,7 @@
    <translation>{name} : {value} n'est pas possible ; donnez un nombre de -{most} à {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/disturb.py" />
+   <location filename="veneerwb/core/inventory.py" />
    <source>The {name} cannot be {value}; give a number from 0 to {most}.</source>
    <translation>{name} : {value} n'est pas possible ; donnez un nombre de 0 à {most}.</translation>
   </message>
@@ -2359,7 +2359,7 @@
    <translation>{name} : {value} n'est pas possible ; donnez un nombre entier de {least} à {most}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>The {name} has only {count} corners; click at least 3.</source>
    <translation>{name} : seulement {count} coins ; cliquez-en au moins 3.</translation>
   </message>
@@ -2424,27 +2424,27 @@
    <translation>{what} : {value} mm n'est pas possible ; donnez de {least} à {most} mm.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} crosses or touches itself near ({x}, {y}); draw it without.</source>
    <translation>{what} : il se croise ou se touche près de ({x}, {y}) ; dessinez-le sans cela.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} encloses {size} mm2; it must be at least {least} mm2.</source>
    <translation>{what} : il enferme {size} mm2 ; il en faut au moins {least} mm2.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} has a place or a size that is no plain number.</source>
    <translation>{what} : une place ou une taille n'est pas un nombre ordinaire.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} has an arc of {sweep} degrees, which lies on itself; give at most 360.</source>
    <translation>{what} : un arc de {sweep} degrés se recouvre ; donnez au plus 360.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} has an arc with a radius of {radius} mm; draw it larger.</source>
    <translation>{what} : un arc a un rayon de {radius} mm ; dessinez-le plus grand.</translation>
   </message>
@@ -2454,17 +2454,17 @@
    <translation>{what} : ce plateau n'a pas de coin pour un onglet ; laissez-le suivre le bord, en un nombre de pièces.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} is open by {gap} mm near ({x}, {y}); close it there.</source>
    <translation>{what} : ouvert de {gap} mm près de ({x}, {y}) ; fermez-le là.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} must be of segments, and this is a {kind}.</source>
    <translation>{what} : il doit être fait de segments, et ceci est un {kind}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>The {what} reaches {reach} mm from the origin; the most is {most} mm.</source>
    <translation>{what} : il va à {reach} mm de l'origine ; le plus est {most} mm.</translation>
   </message>
@@ -2479,7 +2479,7 @@
    <translation>Il n'y a pas de feuilles pour lesquelles imprimer ; donnez leurs numéros.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>There are no photos to even; add at least one.</source>
    <translation>Il n'y a pas de photos à égaliser ; ajoutez-en au moins une.</translation>
   </message>
@@ -2499,7 +2499,7 @@
    <translation>Il y a {here} repères d'un côté et {there} de l'autre ; donnez les mêmes repères, dans le même ordre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>There are {photos} photographs and {ways} ways to prepare them; give one for all, or one for each.</source>
    <translation>Il y a {photos} photos et {ways} façons de les préparer ; donnez-en une pour toutes, ou une pour chacune.</translation>
   </message>
@@ -2514,7 +2514,7 @@
    <translation>Il n'y a pas de mesure appelée {name!r} ; les poids sont pour {known}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>There is no photo {file}; check its name and its folder.</source>
    <translation>Il n'y a pas de photo {file} ; vérifiez son nom et son dossier.</translation>
   </message>
@@ -2529,7 +2529,7 @@
    <translation>Il n'y a pas de repère entier près de la colonne {column}, ligne {row} de la photo {photo} ; cliquez à moins d'une largeur d'anneau de son centre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>There is not enough memory for the photo {file}; save it at a smaller size.</source>
    <translation>Il n'y a pas assez de mémoire pour la photo {file} ; enregistrez-la en plus petit.</translation>
   </message>
@@ -2599,7 +2599,7 @@
    <translation>Dans ce sens le contour va plus de deux fois mieux que tête-bêche.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>Three of the corners lie almost on a line; click the four corners of the rectangle, each once.</source>
    <translation>Trois des coins sont presque en ligne ; cliquez les quatre coins du rectangle, chacun une fois.</translation>
   </message>
@@ -2609,7 +2609,7 @@
    <translation>Trois des repères sont presque en ligne, ce qui ne redresse rien ; utilisez des repères près des coins de la feuille.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>To measure the light on the background the tool must know where the leaf is: let it be found, draw its outline, or click its corners.</source>
    <translation>Pour mesurer la lumière sur le fond, il faut savoir où est la feuille : laissez-la trouver, tracez son contour, ou cliquez ses coins.</translation>
   </message>
@@ -2619,7 +2619,7 @@
    <translation>Pour épargner du placage, coupez en lots par forme : chacun est alors tracé à part.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>Too bright when photographed, and lost: {lost}.</source>
    <translation>Trop clair à la prise de vue, et perdu : {lost}.</translation>
   </message>
@@ -2819,7 +2819,7 @@
    <translation>surface pieds carrés</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>as photographed</source>
    <translation>tel que photographié</translation>
   </message>
@@ -2849,7 +2849,7 @@
    <translation>contre-parement</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>background</source>
    <translation>fond</translation>
   </message>
@@ -3064,7 +3064,7 @@
    <translation>distance</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/squaring.py" />
+   <location filename="veneerwb/core/photos/squaring.py" />
    <source>distance between the two points</source>
    <translation>distance entre les deux points</translation>
   </message>
@@ -3079,7 +3079,7 @@
    <translation>distance de l'appareil</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/disturb.py" />
+   <location filename="veneerwb/core/log/disturb.py" />
    <source>disturbance</source>
    <translation>perturbation</translation>
   </message>
@@ -3124,7 +3124,7 @@
    <translation>champ</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>figure</source>
    <translation>dessin</translation>
   </message>
@@ -3144,7 +3144,7 @@
    <translation>étrangère</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>gain of a photo's light</source>
    <translation>gain de la lumière d'une photo</translation>
   </message>
@@ -3169,7 +3169,7 @@
    <translation>fil, dans la chute seulement. Ce qu'un repère couvre ne doit pas faire partie du parement.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>grey patch</source>
    <translation>plage grise</translation>
   </message>
@@ -3184,7 +3184,7 @@
    <translation>si le dessin est incliné de {slope} degrés sur la feuille, ce que personne n'a mesuré</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>in memory</source>
    <translation>en mémoire</translation>
   </message>
@@ -3244,7 +3244,7 @@
    <translation>nœud</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>knots</source>
    <translation>nœuds</translation>
   </message>
@@ -3264,7 +3264,7 @@
    <translation>épaisseur de feuille</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>leaf whose back is photographed</source>
    <translation>feuille dont le dos est photographié</translation>
   </message>
@@ -3274,12 +3274,12 @@
    <translation>largeur de feuille</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>leaves</source>
    <translation>feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>length</source>
    <translation>longueur</translation>
   </message>
@@ -3294,7 +3294,7 @@
    <translation>niveau</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>light</source>
    <translation>lumière</translation>
   </message>
@@ -3369,7 +3369,7 @@
    <translation>humidité en %</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>most megapixels of a working copy</source>
    <translation>mégapixels au plus d'une copie de travail</translation>
   </message>
@@ -3484,7 +3484,7 @@
    <translation>un repère</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>opening</source>
    <translation>ouverture</translation>
   </message>
@@ -3509,7 +3509,7 @@
    <translation>rayon extérieur de l'étoile</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/outline_tops.py" />
+   <location filename="veneerwb/core/outlines/given.py" />
    <source>outline</source>
    <translation>contour</translation>
   </message>
@@ -3659,12 +3659,12 @@
    <translation>échelle</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>scale (mm per pixel)</source>
    <translation>échelle (mm par pixel)</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>scale of the photo in mm per pixel</source>
    <translation>échelle de la photo en mm par pixel</translation>
   </message>
@@ -3679,7 +3679,7 @@
    <translation>joints visibles</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>seed</source>
    <translation>graine</translation>
   </message>
@@ -3734,7 +3734,7 @@
    <translation>glissé, centre en livre ouvert</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>slope</source>
    <translation>pente</translation>
   </message>
@@ -3814,7 +3814,7 @@
    <translation>couleur très changeante</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>surface</source>
    <translation>surface</translation>
   </message>
@@ -3919,7 +3919,7 @@
    <translation>tolérance</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/background.py" />
+   <location filename="veneerwb/core/photos/background.py" />
    <source>tolerance of the outline in pixels</source>
    <translation>tolérance du contour en pixels</translation>
   </message>
@@ -4054,7 +4054,7 @@
    <translation>champ entier ; ses pièces sont dans la liste de débit</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>width</source>
    <translation>largeur</translation>
   </message>
@@ -4089,7 +4089,7 @@
    <translation>avec la pente donnée de {slope} degrés</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/photos.py" />
+   <location filename="veneerwb/core/photos/reading.py" />
    <source>without rows</source>
    <translation>sans lignes</translation>
   </message>
@@ -4204,22 +4204,22 @@
    <translation>{count} des joints réunissent deux pièces du même côté dessus (le premier entre les positions {a} et {b}), ce ne sont donc pas des joints en livre ouvert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{count} of {total} photographs will not do ({names}): {said}</source>
    <translation>{count} photos sur {total} ne vont pas ({names}) : {said}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{count} of {total} photographs will not do ({names}); the first: {said}</source>
    <translation>{count} photos sur {total} ne vont pas ({names}) ; la première : {said}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>{count} photograph at {original} mm per pixel; working copies at {copies} mm per pixel.</source>
    <translation>{count} photo à {original} mm par pixel ; copies de travail à {copies} mm par pixel.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>{count} photographs at {original} mm per pixel; working copies at {copies} mm per pixel.</source>
    <translation>{count} photos à {original} mm par pixel ; copies de travail à {copies} mm par pixel.</translation>
   </message>
@@ -4294,17 +4294,17 @@
    <translation>{faces} prend {width} mm en travers et {length} mm le long du fil de la feuille {leaf}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/decode.py" />
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>{file} is a folder; give the photo file itself.</source>
    <translation>{file} est un dossier ; donnez le fichier de la photo même.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing_report.py" />
+   <location filename="veneerwb/core/photos/report.py" />
    <source>{least} to {most}</source>
    <translation>{least} à {most}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>{leaves} leaves of {thickness} mm make {depth} mm, and a generated log gives {most} mm; ask for fewer or thinner leaves.</source>
    <translation>{leaves} feuilles de {thickness} mm font {depth} mm, et une grume générée donne {most} mm ; demandez des feuilles moins nombreuses ou plus minces.</translation>
   </message>
@@ -4319,12 +4319,12 @@
    <translation>{names} prendraient {taken} mm de chaque côté et ne laisseraient rien de ce plateau d'un seul tenant ; donnez au plus {most} mm en tout.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{name} is left as it is.</source>
    <translation>{name} reste tel quel.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{name} was made {what}.</source>
    <translation>{name} a été rendu {what}.</translation>
   </message>
@@ -4369,72 +4369,72 @@
    <translation>{over} mm à droite</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/log.py" />
+   <location filename="veneerwb/core/log/sawn.py" />
    <source>{photos} photographs of {columns} x {rows} pixels take {size} GB; give fewer leaves or more mm per pixel.</source>
    <translation>{photos} photos de {columns} x {rows} pixels prennent {size} Go ; donnez moins de feuilles ou plus de mm par pixel.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo} has more than {most} times more or less light than the others; photograph the leaf again, or leave the photo out.</source>
    <translation>{photo} a plus de {most} fois plus ou moins de lumière que les autres ; photographiez la feuille à nouveau, ou omettez la photo.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>{photo} is black all over; photograph the leaf again.</source>
    <translation>{photo} est toute noire ; photographiez la feuille à nouveau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo} is black where its light is measured; photograph the leaf again with more light, or choose another patch.</source>
    <translation>{photo} est noire là où sa lumière est mesurée ; photographiez à nouveau la feuille avec plus de lumière, ou choisissez une autre plage.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo} is burnt out where its light is measured; photograph the leaf again with less light, or choose a darker patch.</source>
    <translation>{photo} est brûlée là où sa lumière est mesurée ; photographiez à nouveau la feuille avec moins de lumière, ou choisissez une plage plus sombre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo} is not plain where its light is measured; choose a patch of one colour, without figure, edges or deep shadow.</source>
    <translation>{photo} n'est pas unie là où sa lumière est mesurée ; choisissez une plage d'une couleur, sans dessin, bords ni ombre profonde.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{photo} is the same photograph as {other}; leave one of them out.</source>
    <translation>{photo} est la même photo que {other} ; omettez-en une.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>{photo} is white all over; photograph the leaf again.</source>
    <translation>{photo} est toute blanche ; photographiez la feuille à nouveau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{photo} shows its leaf turned by 90 degrees against the others; turn that photograph and save it so.</source>
    <translation>{photo} montre sa feuille tournée de 90 degrés par rapport aux autres ; tournez cette photo et enregistrez-la ainsi.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparing.py" />
+   <location filename="veneerwb/core/photos/preparing.py" />
    <source>{photo} was given twice; leave one of them out.</source>
    <translation>{photo} a été donnée deux fois ; omettez-en une.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>{photo} would show a leaf {width} m across and {length} m along, larger than any; check the scale.</source>
    <translation>{photo} montrerait une feuille de {width} m en travers et {length} m en long, plus grande qu'aucune ; vérifiez l'échelle.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/preparation.py" />
+   <location filename="veneerwb/core/photos/preparation.py" />
    <source>{photo} would show {width} m by {length} m, more than a leaf; let the leaf be found, draw its outline, or check what the photograph is squared up by.</source>
    <translation>{photo} montrerait {width} m sur {length} m, plus qu'une feuille ; laissez trouver la feuille, tracez son contour, ou vérifiez ce qui redresse la photo.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo}: the patch for the light covers only {count} pixels; draw it larger, at least {least} pixels.</source>
    <translation>{photo} : la plage pour la lumière ne couvre que {count} pixels ; tracez-la plus grande, au moins {least} pixels.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo}: the patch for the light lies outside the picture of {columns} x {rows} pixels; draw it on the picture.</source>
    <translation>{photo} : la plage pour la lumière est hors de l'image de {columns} x {rows} pixels ; tracez-la sur l'image.</translation>
   </message>
@@ -4449,32 +4449,32 @@
    <translation>{rows} rangs bout à bout seraient longs de {row} mm chacun, des éclats de moins de {least} mm : prenez-en {most} ou moins.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} cooler</source>
    <translation>plus froid de {share}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} darker</source>
    <translation>plus sombre de {share}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} lighter</source>
    <translation>plus clair de {share}</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} of it is now brighter than a picture can show.</source>
    <translation>{share} est maintenant plus clair qu'une image ne peut montrer.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} of it was too bright when it was photographed.</source>
    <translation>{share} était trop clair à la prise de vue.</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/evening.py" />
+   <location filename="veneerwb/core/photos/evening.py" />
    <source>{share} warmer</source>
    <translation>plus chaud de {share}</translation>
   </message>

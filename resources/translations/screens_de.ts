@@ -40,17 +40,17 @@
  <context>
   <name>Veneer</name>
   <message>
-   <location filename="veneerwb/gui/spot_state.py" />
+   <location filename="veneerwb/gui/spot/state.py" />
    <source>A stock of plain sizes has no photographs to choose a spot on; cut the match from a bundle of leaves.</source>
    <translation>Ein Vorrat bloßer Maße hat keine Fotos, auf denen eine Stelle zu wählen wäre; schneiden Sie das Furnierbild aus einem Paket von Blättern.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>Choose the folder that holds the photographs of the leaves.</source>
    <translation>Wählen Sie den Ordner, der die Fotos der Blätter enthält.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>Click what is still missing {where}.</source>
    <translation>Klicken Sie an, was {where} noch fehlt.</translation>
   </message>
@@ -60,27 +60,27 @@
    <translation>FreeCAD hat von der Seite {page} kein ganzes PDF geschrieben; schaffen Sie Platz auf dem Datenträger, berechnen Sie das Dokument neu und versuchen Sie es noch einmal.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>No back shares two marks with its face; click the same marks or points on both.</source>
    <translation>Keine Rückseite teilt zwei Marken mit ihrer Vorderseite; klicken Sie auf beiden dieselben Marken oder Punkte an.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>That is mark {letter} already; drag {moved} to another mark.</source>
    <translation>Das ist schon Marke {letter}; ziehen Sie {moved} zu einer anderen Marke.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>That is mark {there} already; drag {moved} to another mark.</source>
    <translation>Das ist schon Marke {there}; ziehen Sie {moved} zu einer anderen Marke.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>That is {letter} already; click another place.</source>
    <translation>Das ist schon {letter}; klicken Sie eine andere Stelle an.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>The back of leaf {leaf} is in the document already; add another photograph of it, which takes its place, or undo the step that added it.</source>
    <translation>Die Rückseite von Blatt {leaf} ist schon im Dokument; fügen Sie ein anderes Foto davon hinzu, das an ihre Stelle tritt, oder machen Sie den Schritt rückgängig, der sie hinzufügte.</translation>
   </message>
@@ -90,67 +90,67 @@
    <translation>Die Datei {file} hat {count} Zeilen für ein Paket namens {name}; geben Sie einer Zeile diesen Namen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>The first photograph</source>
    <translation>Das erste Foto</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_state.py" />
+   <location filename="veneerwb/gui/spot/state.py" />
    <source>The match is gone; close this panel.</source>
    <translation>Das Furnierbild ist weg; schließen Sie dieses Bedienfeld.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>The names of all photographs say back; those of the faces are missing.</source>
    <translation>Die Namen aller Fotos sagen back; die der Vorderseiten fehlen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>The names of the {backs} photographs of backs do not tell whose they are; put the number of its leaf last in each name.</source>
    <translation>Die Namen der {backs} Fotos von Rückseiten sagen nicht, wessen sie sind; setzen Sie in jedem Namen die Nummer des Blatts ans Ende.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>The usable outline of leaf {leaf} crosses itself or encloses nothing; draw it round the leaf, without crossing.</source>
    <translation>Der nutzbare Umriss von Blatt {leaf} kreuzt sich selbst oder umschließt nichts; zeichnen Sie ihn um das Blatt, ohne Kreuzung.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>Tie the backs to their faces first: until then the shift of the photographs would pass for wander.</source>
    <translation>Binden Sie zuerst die Rückseiten an ihre Vorderseiten: bis dahin würde die Verschiebung der Fotos für Wandern gehalten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>length of the first photograph</source>
    <translation>Länge des ersten Fotos</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>on each photograph</source>
    <translation>auf jedem Foto</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>on the photograph</source>
    <translation>auf dem Foto</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>on {names}</source>
    <translation>auf {names}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>on {names} and {more} more</source>
    <translation>auf {names} und {more} weiteren</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>size of a pixel</source>
    <translation>Größe eines Pixels</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>width of the first photograph</source>
    <translation>Breite des ersten Fotos</translation>
   </message>
@@ -191,22 +191,22 @@
    <translation>Blatt {number} ist weg; schließen Sie dieses Bedienfeld.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>Left as tied by marks or by hand: {leaves}.</source>
    <translation>Nach Marken oder von Hand gebunden, so belassen: {leaves}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>Measured before: from face to back the figure wanders {along} {up} the leaf and {across} to the {right}, known to {left}.</source>
    <translation>Früher gemessen: von der Vorderseite zur Rückseite wandert die Textur {along} {up} auf dem Blatt und {across} nach {right}, bekannt auf {left}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>OK does not keep it, unless you take it.</source>
    <translation>OK behält sie nicht, es sei denn, Sie lassen sie gelten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>One back can prove it.</source>
    <translation>Eine Rückseite kann es nachweisen.</translation>
   </message>
@@ -231,22 +231,22 @@
    <translation>Streifen von Vorder- und Rückseite im Wechsel: ihre Kanten sollen sich treffen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>The back of leaf {leaf} is not photographed.</source>
    <translation>Die Rückseite von Blatt {leaf} ist nicht fotografiert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The back of leaf {leaf} is tied by its outline: the two lie {off} apart.</source>
    <translation>Die Rückseite von Blatt {leaf} ist nach ihrem Umriss gebunden: die beiden liegen {off} auseinander.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The back of leaf {leaf} is tied by marks, which lie {off} apart.</source>
    <translation>Die Rückseite von Blatt {leaf} ist nach Marken gebunden, die {off} auseinander liegen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The back of leaf {leaf} was laid on its face by a script, which says not how.</source>
    <translation>Die Rückseite von Blatt {leaf} wurde von einem Skript auf ihre Vorderseite gelegt, das nicht sagt, wie.</translation>
   </message>
@@ -256,27 +256,27 @@
    <translation>Die Rückseite dieses Blatts ist nicht fotografiert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The bundle does not say how the leaves lay.</source>
    <translation>Das Paket sagt nicht, wie die Blätter lagen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The bundle says that leaf 2 lay over leaf 1.</source>
    <translation>Das Paket sagt, dass Blatt 2 über Blatt 1 lag.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The bundle says that leaf 2 lay under leaf 1.</source>
    <translation>Das Paket sagt, dass Blatt 2 unter Blatt 1 lag.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The leaves are not registered: it counts once they follow the figure.</source>
    <translation>Die Blätter sind nicht ausgerichtet: es zählt, sobald sie der Textur folgen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The stack follows the log, in which surfaces lie as they are.</source>
    <translation>Der Stapel richtet sich nach dem Stamm, in dem die Flächen liegen, wie sie sind.</translation>
   </message>
@@ -291,47 +291,47 @@
    <translation>Um nach Marken zu binden, {letter} anklicken: eine Papiermarke, ein Loch oder einen Einriss, die auf beiden Seiten zu sehen sind.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>Turned leaves are pinned by their backs' figure, which may miss by {left}.</source>
    <translation>Gewendete Blätter werden nach der Textur ihrer Rückseiten gestiftet, die um {left} daneben liegen kann.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>Turned leaves are shown as their backs will come out, to {left}.</source>
    <translation>Gewendete Blätter werden gezeigt, wie ihre Rückseiten herauskommen, auf {left} genau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>Where the back of leaf {leaf} lies on its face is not known yet: tie it.</source>
    <translation>Wo die Rückseite von Blatt {leaf} auf ihrer Vorderseite liegt, ist noch nicht bekannt: binden Sie sie.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>down</source>
    <translation>abwärts</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>left</source>
    <translation>links</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>marks</source>
    <translation>Marken</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>outline</source>
    <translation>Umriss</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>right</source>
    <translation>rechts</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>up</source>
    <translation>aufwärts</translation>
   </message>
@@ -341,22 +341,22 @@
    <translation>{backs} von {leaves} Rückseiten sind fotografiert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>{leaf}: by {by}, {off}</source>
    <translation>{leaf}: nach {by}, {off}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>{leaf}: in doubt, {off}</source>
    <translation>{leaf}: zweifelhaft, {off}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>{leaf}: laid by a script</source>
    <translation>{leaf}: von einem Skript gelegt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>{leaf}: not tied</source>
    <translation>{leaf}: nicht gebunden</translation>
   </message>
@@ -732,7 +732,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Fehler zeichnen</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_writing.py" />
+   <location filename="veneerwb/gui/books/fault_writing.py" />
    <source>Leaf {number} is gone; close this panel.</source>
    <translation>Blatt {number} ist weg; schließen Sie dieses Bedienfeld.</translation>
   </message>
@@ -757,42 +757,42 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Gelten lassen, oder liegen lassen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>all leaves</source>
    <translation>alle Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>knot</source>
    <translation>Ast</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>leaf {number}</source>
    <translation>Blatt {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>margin</source>
    <translation>Sicherheitsrand</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>patch</source>
    <translation>Flick</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>split</source>
    <translation>Riss</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>stain</source>
    <translation>Fleck</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>usable</source>
    <translation>nutzbar</translation>
   </message>
@@ -851,22 +851,22 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>&amp;Abstand</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>All are clicked on.</source>
    <translation>Auf allen ist geklickt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>As the leaves come in. OK keeps them.</source>
    <translation>Wie die Blätter hereinkommen. OK behält sie.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>Background shows round the leaf: choose Found on the page Prepare.</source>
    <translation>Um das Blatt ist Hintergrund zu sehen: Wählen Sie auf der Seite Vorbereiten „Gefunden“.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>Backs: {count}.</source>
    <translation>Rückseiten: {count}.</translation>
   </message>
@@ -876,67 +876,67 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Blätter einlesen</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click round the leaf.</source>
    <translation>Klicken Sie rund um das Blatt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click round the patch, back to the first corner or Enter.</source>
    <translation>Klicken Sie rund um die Stelle, zurück zur ersten Ecke oder Eingabe.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click the four corners of the leaf, in any order.</source>
    <translation>Klicken Sie die vier Ecken des Blatts an, in beliebiger Reihenfolge.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click the four corners of the sheet, in any order.</source>
    <translation>Klicken Sie die vier Ecken des Bogens an, in beliebiger Reihenfolge.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click the paper marks A, B, C, D, one after the other round.</source>
    <translation>Klicken Sie die Papiermarken A, B, C, D an, eine nach der anderen rundum.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click the two paper marks whose distance you know.</source>
    <translation>Klicken Sie die zwei Papiermarken an, deren Abstand Sie kennen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click two paper marks or more, far apart.</source>
    <translation>Klicken Sie zwei oder mehr Papiermarken an, weit auseinander.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click two points whose distance you know.</source>
    <translation>Klicken Sie zwei Punkte an, deren Abstand Sie kennen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>Counted in the order of their names, which hold no leaf numbers.</source>
    <translation>Gezählt nach ihren Namen, die keine Blattnummern enthalten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Drag a cross to another mark.</source>
    <translation>Ein Kreuz zu einer anderen Marke ziehen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Drag corners; a double click on an edge adds one; Delete finds it anew.</source>
    <translation>Ecken ziehen; ein Doppelklick auf eine Kante fügt eine hinzu; Entf sucht neu.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Drag its corners; Delete, to draw it anew.</source>
    <translation>Ecken ziehen; Entf, um neu zu zeichnen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Drag the crosses, or move them with the arrow keys.</source>
    <translation>Die Kreuze ziehen oder mit den Pfeiltasten bewegen.</translation>
   </message>
@@ -946,32 +946,32 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Ordner mit Fotos von Rückseiten</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Leaf {number}</source>
    <translation>Blatt {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Leaf {number}, back</source>
    <translation>Blatt {number}, Rückseite</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Leaves</source>
    <translation>Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>One is still to be clicked on.</source>
    <translation>Auf einem ist noch zu klicken.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>One photograph, leaf {first}.</source>
    <translation>Ein Foto, Blatt {first}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Page Down: the next photograph.</source>
    <translation>Bild ab: das nächste Foto.</translation>
   </message>
@@ -981,7 +981,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Fotos der Blätter</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>Still to be clicked on: {count}.</source>
    <translation>Noch zu klicken auf: {count}.</translation>
   </message>
@@ -991,32 +991,32 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Das Paket wurde gelöscht; OK liest die Fotos wieder ein.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>The first is {width} across, {length} along.</source>
    <translation>Das erste ist {width} breit, {length} lang.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>grey card</source>
    <translation>Graukarte</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>leaf</source>
    <translation>Blatt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>patch</source>
    <translation>Stelle</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>{count} in between are missing.</source>
    <translation>Dazwischen fehlen {count}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>{count} photographs, leaves {first} to {last}.</source>
    <translation>{count} Fotos, Blätter {first} bis {last}.</translation>
   </message>
@@ -1024,12 +1024,12 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerMarksPanel</name>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>; its arrow does not point up</source>
    <translation>; ihr Pfeil zeigt nicht nach oben</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>; its ring seems {seen} across, not {printed}: see scale and print</source>
    <translation>; ihr Ring scheint {seen} groß, nicht {printed}: Maßstab und Druck prüfen</translation>
   </message>
@@ -1064,22 +1064,22 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Marke {name} ungefähr anklicken; sie wird von selbst zentriert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>From this photograph, {count} marks centred to {error} or better.</source>
    <translation>Aus diesem Foto, {count} Marken auf {error} oder besser zentriert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>It is squared up by the marks of leaf {leaf}.</source>
    <translation>Es ist nach den Marken von Blatt {leaf} entzerrt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>It is taken to be square on.</source>
    <translation>Es gilt als gerade von oben aufgenommen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>Leaf {leaf} lies {depth} down: a parallax of {shift} is set right.</source>
    <translation>Blatt {leaf} liegt {depth} tief: eine Parallaxe von {shift} ist berichtigt.</translation>
   </message>
@@ -1114,12 +1114,12 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Foto dessen, was gestiftet ist</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_printing.py" />
+   <location filename="veneerwb/gui/books/mark_printing.py" />
    <source>Save the paper marks as PDF</source>
    <translation>Papiermarken als PDF speichern</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>The limits are our choice. Up the grain is where the arrows point, seen from the face.</source>
    <translation>Die Grenzen haben wir gewählt. Faser aufwärts ist, wohin die Pfeile zeigen, von der Vorderseite gesehen.</translation>
   </message>
@@ -1144,12 +1144,12 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Was gestiftet ist</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_printing.py" />
+   <location filename="veneerwb/gui/books/mark_printing.py" />
    <source>Written: {file}, one page. Print it at 100 %.</source>
    <translation>Geschrieben: {file}, eine Seite. Mit 100 % drucken.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_printing.py" />
+   <location filename="veneerwb/gui/books/mark_printing.py" />
    <source>Written: {file}, {pages} pages. Print it at 100 %.</source>
    <translation>Geschrieben: {file}, {pages} Seiten. Mit 100 % drucken.</translation>
   </message>
@@ -1169,12 +1169,12 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Mitte</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>of leaf {number}</source>
    <translation>von Blatt {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>pin {number}</source>
    <translation>Stift {number}</translation>
   </message>
@@ -1184,32 +1184,32 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Spitze</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>too near each other to compare</source>
    <translation>zu nahe beieinander, um zu vergleichen</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>{letter}, as kept</source>
    <translation>{letter}, wie gemerkt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>{name}, as clicked</source>
    <translation>{name}, wie angeklickt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>{number}: none</source>
    <translation>{number}: keine</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>{number}: {letters}</source>
    <translation>{number}: {letters}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>{rms} off leaf {other}</source>
    <translation>{rms} neben Blatt {other}</translation>
   </message>
@@ -1346,17 +1346,17 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerPhoto</name>
   <message>
-   <location filename="veneerwb/gui/photo_window.py" />
+   <location filename="veneerwb/gui/photos/window.py" />
    <source>Column {column}, row {row}</source>
    <translation>Spalte {column}, Zeile {row}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/photo_window.py" />
+   <location filename="veneerwb/gui/photos/window.py" />
    <source>lines every {step}</source>
    <translation>Linien alle {step}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/photo_window.py" />
+   <location filename="veneerwb/gui/photos/window.py" />
    <source>{across} across, {along} along</source>
    <translation>{across} quer, {along} längs</translation>
   </message>
@@ -1407,12 +1407,12 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Zeichnung als PDF speichern</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/chalk.py" />
+   <location filename="veneerwb/gui/books/chalk.py" />
    <source>Save the list to chalk the stack by</source>
    <translation>Liste zum Anschreiben des Stapels speichern</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/chalk.py" />
+   <location filename="veneerwb/gui/books/chalk.py" />
    <source>Text (*.txt)</source>
    <translation>Text (*.txt)</translation>
   </message>
@@ -1432,7 +1432,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>{name} gibt es schon. Ersetzen?</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/chalk.py" />
+   <location filename="veneerwb/gui/books/chalk.py" />
    <source>{name}: what to chalk on the leaves</source>
    <translation>{name}: was auf die Blätter zu schreiben ist</translation>
   </message>
@@ -1526,27 +1526,27 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSequencePanel</name>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>A usual ring</source>
    <translation>Ein üblicher Ring</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Click the same two points of the figure on every leaf. Without: {leaves}.</source>
    <translation>Dieselben zwei Punkte der Textur auf jedem Blatt anklicken. Ohne: {leaves}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Crowns meet all round; costs length if figure wanders.</source>
    <translation>Fladerspitzen treffen sich ringsum; kostet Länge, wenn die Textur wandert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Every leaf has its two marks; a click moves the nearer one.</source>
    <translation>Jedes Blatt hat seine zwei Marken; ein Klick bewegt die nähere.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Knots and edges stay put; the figure marches round.</source>
    <translation>Äste und Kanten bleiben an ihrem Platz; die Textur läuft ringsum weiter.</translation>
   </message>
@@ -1561,7 +1561,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Vorgeschlagen: {changes}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Registered so: costs {along} of length, {across} of width.</source>
    <translation>So ausgerichtet: kostet {along} an Länge, {across} an Breite.</translation>
   </message>
@@ -1571,7 +1571,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Messerfolge von {name}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Simply laid on each other; nothing is compared.</source>
    <translation>Einfach aufeinander gelegt; nichts wird verglichen.</translation>
   </message>
@@ -1581,12 +1581,12 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Etwas wurde rückgängig gemacht oder wiederholt. Die von Ihnen gewählten Marken sind hier noch da; prüfen Sie, ob sie noch passen, dann OK.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>The leaves were changed since the proof; prove the sequence again.</source>
    <translation>Die Blätter wurden seit dem Nachweis geändert; weisen Sie die Messerfolge noch einmal nach.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>The leaves were changed while they were compared, so the result is of no use; compare them again.</source>
    <translation>Die Blätter wurden geändert, während sie verglichen wurden, das Ergebnis nützt also nichts; vergleichen Sie sie noch einmal.</translation>
   </message>
@@ -1611,7 +1611,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <translation>Blatt {leaf} &amp;wenden</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>{count} leaves, {numbers}. Their order is not proved yet.</source>
    <translation>{count} Blätter, {numbers}. Ihre Reihenfolge ist noch nicht nachgewiesen.</translation>
   </message>
@@ -1619,267 +1619,267 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSequenceWindow</name>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>&amp;Stop</source>
    <translation>&amp;Anhalten</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>As photographed</source>
    <translation>Wie fotografiert</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>As registered</source>
    <translation>Wie ausgerichtet</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Click the picture to follow a point through the stack.</source>
    <translation>Das Bild anklicken, um einem Punkt durch den Stapel zu folgen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>Click the picture to see how a point drifts.</source>
    <translation>Das Bild anklicken, um zu sehen, wie ein Punkt wandert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Click: follow that point through the stack.</source>
    <translation>Klick: diesem Punkt durch den Stapel folgen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Click: mark A, then mark B, the same points on every leaf.</source>
    <translation>Klick: Marke A, dann Marke B, auf jedem Blatt dieselben Punkte.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Go to it, then press Turn leaf end for end.</source>
    <translation>Dorthin gehen, dann Blatt Kopf gegen Fuß drehen drücken.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Go to it, then press Turn leaf over.</source>
    <translation>Dorthin gehen, dann Blatt wenden drücken.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>How the figure goes on {pairs} is in doubt: look at those leaves one over the other before you cut.</source>
    <translation>Wie die Textur {pairs} weitergeht, ist zweifelhaft: sehen Sie diese Blätter übereinander an, bevor Sie schneiden.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>It goes with what the leaves are registered on; prove to follow the figure.</source>
    <translation>Er geht mit dem, worauf die Blätter ausgerichtet sind; nachweisen, um der Textur zu folgen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Its register could not be made exact and may be some millimetres off. {why}</source>
    <translation>Seine Lage ließ sich nicht genau bestimmen und kann um einige Millimeter falsch sein. {why}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Leaf {leaf}</source>
    <translation>Blatt {leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Leaf {leaf} ({place} of {count})</source>
    <translation>Blatt {leaf} ({place} von {count})</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Leaf {leaf}: {across} across, {along} along.</source>
    <translation>Blatt {leaf}: {across} quer, {along} längs.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Leaves {a} and {b}: likeness {value}</source>
    <translation>Blätter {a} und {b}: Ähnlichkeit {value}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Likeness of all pairs. Click one to see the two by turns.</source>
    <translation>Ähnlichkeit aller Paare. Ein Klick zeigt die zwei im Wechsel.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Look for a leaf that was not photographed, or measure there.</source>
    <translation>Nach einem nicht fotografierten Blatt suchen, oder dort messen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Measure the thickness of leaves on both sides of it.</source>
    <translation>Die Dicke der Blätter auf beiden Seiten davon messen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>On the figure</source>
    <translation>Auf der Textur</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>Prove the sequence: how alike all pairs are.</source>
    <translation>Messerfolge nachweisen: wie ähnlich alle Paare sind.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Renumber as proposed.</source>
    <translation>Wie vorgeschlagen nummerieren.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Space: play. Arrows: page. F: fit.</source>
    <translation>Leertaste: abspielen. Pfeile: blättern. F: einpassen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Take it out of the bundle (in the tree).</source>
    <translation>Aus dem Paket nehmen (im Baum).</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Take one of the two out of the bundle (in the tree).</source>
    <translation>Eines der beiden aus dem Paket nehmen (im Baum).</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>The figure</source>
    <translation>Die Textur</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>The figure alone: {across}, {along}.</source>
    <translation>Die Textur allein: {across}, {along}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>The leaves are not registered, so it stays where it is: prove or register.</source>
    <translation>Die Blätter sind nicht ausgerichtet, also bleibt er, wo er ist: nachweisen oder ausrichten.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>The log</source>
    <translation>Der Stamm</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Two picked marks</source>
    <translation>Zwei gewählte Punkte</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Wheel: zoom. Ctrl and wheel: page. Drag: move.</source>
    <translation>Rad: Zoom. Strg und Rad: blättern. Ziehen: verschieben.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>across, {unit}</source>
    <translation>quer, {unit}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>alike</source>
    <translation>ähnlich</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>along, {unit}</source>
    <translation>längs, {unit}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>drift of the log on the photographs</source>
    <translation>Drift des Stamms auf den Fotos</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>drift of the picked marks on the photographs</source>
    <translation>Drift der gewählten Marken auf den Fotos</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>drift: figure and photograph together</source>
    <translation>Drift: Textur und Foto zusammen</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>end for end</source>
    <translation>Kopf gegen Fuß</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>figure on the leaf</source>
    <translation>Textur auf dem Blatt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>figure on the leaf, by its marks</source>
    <translation>Textur auf dem Blatt, nach seinen Marken</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>figure on the leaf, by its outline</source>
    <translation>Textur auf dem Blatt, nach seinem Umriss</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>figure on the leaf, by the backs</source>
    <translation>Textur auf dem Blatt, nach den Rückseiten</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>foreign</source>
    <translation>fremd</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>from leaf {a} to {b}</source>
    <translation>von Blatt {a} zu {b}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>leaf</source>
    <translation>Blatt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>one missing?</source>
    <translation>eines fehlt?</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>out of place</source>
    <translation>am falschen Platz</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>photograph</source>
    <translation>Foto</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>thickness</source>
    <translation>Dicke</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>turned over</source>
    <translation>gewendet</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>twice</source>
    <translation>zweimal</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>unlike</source>
    <translation>unähnlich</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>{now} becomes {new}</source>
    <translation>{now} wird {new}</translation>
   </message>
@@ -1887,72 +1887,72 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSpot</name>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Drag the wedge, or the handles at its rim. Wheel over the top: ways.</source>
    <translation>Den Keil ziehen, oder die Griffe an seinem Rand. Rad über der Platte: Keile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>It lies well on all leaves that it needs.</source>
    <translation>Er liegt gut auf allen Blättern, die er braucht.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Leaf and Top</source>
    <translation>Blatt und Platte</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Leaf {number}</source>
    <translation>Blatt {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Leaf {number}, not used</source>
    <translation>Blatt {number}, unbenutzt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Leaf {number}: {where}</source>
    <translation>Blatt {number}: {where}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Not here: {reasons}.</source>
    <translation>Nicht hier: {reasons}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Position {position}: leaf {leaf}</source>
    <translation>Platz {position}: Blatt {leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>mirrored</source>
    <translation>gespiegelt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_looks.py" />
+   <location filename="veneerwb/gui/spot/looks.py" />
    <source>off leaf {leaves}</source>
    <translation>neben Blatt {leaves}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_looks.py" />
+   <location filename="veneerwb/gui/spot/looks.py" />
    <source>off leaves {leaves}</source>
    <translation>neben den Blättern {leaves}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>turned over</source>
    <translation>gewendet</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_looks.py" />
+   <location filename="veneerwb/gui/spot/looks.py" />
    <source>{fault} on leaf {leaves}</source>
    <translation>{fault} auf Blatt {leaves}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_looks.py" />
+   <location filename="veneerwb/gui/spot/looks.py" />
    <source>{fault} on leaves {leaves}</source>
    <translation>{fault} auf den Blättern {leaves}</translation>
   </message>
@@ -1960,7 +1960,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSpotCompare</name>
   <message>
-   <location filename="veneerwb/gui/spot_compare.py" />
+   <location filename="veneerwb/gui/spot/compare.py" />
    <source>Kept spots</source>
    <translation>Gemerkte Stellen</translation>
   </message>
@@ -1968,52 +1968,52 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSpotFound</name>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>No wedge of this top fits with its tip there.</source>
    <translation>Kein Keil dieser Platte passt mit seiner Spitze dorthin.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>Nothing counts; let one of the measures count.</source>
    <translation>Nichts zählt; lassen Sie eines der Maße zählen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>Nothing has been looked for yet. Find spots tries every spot and direction on the leaves, with the ways, the turn and the size that the top has now.</source>
    <translation>Noch wurde nichts gesucht. Stellen suchen versucht jede Stelle und Richtung auf den Blättern, mit den Keilen, dem Wenden und der Größe, die die Platte jetzt hat.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>Stopped; nothing was changed.</source>
    <translation>Angehalten; nichts wurde geändert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>The leaves or the top have changed since. Find spots again.</source>
    <translation>Die Blätter oder die Platte haben sich seither geändert. Stellen noch einmal suchen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>Where good spots lie is drawn here.</source>
    <translation>Wo gute Stellen liegen, wird hier gezeichnet.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>strong</source>
    <translation>stark</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>weak</source>
    <translation>schwach</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>with the tip here; pale: none fits</source>
    <translation>mit der Spitze hier; blass: keiner passt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>{k}: from leaf {first}</source>
    <translation>{k}: ab Blatt {first}</translation>
   </message>
@@ -2021,22 +2021,22 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSpotKept</name>
   <message>
-   <location filename="veneerwb/gui/spot_kept.py" />
+   <location filename="veneerwb/gui/spot/kept.py" />
    <source>No spot is kept yet. Keep the one that is seen, go on, and come back to it.</source>
    <translation>Noch ist keine Stelle gemerkt. Merken Sie die, die zu sehen ist, gehen Sie weiter und kommen Sie zu ihr zurück.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_kept.py" />
+   <location filename="veneerwb/gui/spot/kept.py" />
    <source>Old picture: the leaves or the top have changed since</source>
    <translation>Altes Bild: Blätter oder Platte haben sich seither geändert</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_kept.py" />
+   <location filename="veneerwb/gui/spot/kept.py" />
    <source>Spot {n}</source>
    <translation>Stelle {n}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_kept.py" />
+   <location filename="veneerwb/gui/spot/kept.py" />
    <source>Tick two to six kept spots to compare them; {count} are ticked.</source>
    <translation>Kreuzen Sie zwei bis sechs gemerkte Stellen an, um sie zu vergleichen; angekreuzt: {count}.</translation>
   </message>
@@ -2044,47 +2044,47 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSpotMakes</name>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>At least {count} tops of {size} in {ways} ways</source>
    <translation>Mindestens {count} Platten von {size} in {ways} Keilen</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>At least {count} tops of {size} in {ways} ways, a colour for each stack</source>
    <translation>Mindestens {count} Platten von {size} in {ways} Keilen, eine Farbe je Stapel</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>How many works out how many tops of this size the leaves give, with room between the cuts, and draws the cuts here.</source>
    <translation>Wie viele rechnet aus, wie viele Platten dieser Größe die Blätter geben, mit Platz zwischen den Schnitten, und zeichnet die Schnitte hier.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>No top of this shape fits in {ways} ways.</source>
    <translation>Keine Platte dieser Form passt in {ways} Keilen.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>No top of this size fits.</source>
    <translation>Keine Platte dieser Größe passt.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>Stopped; nothing was changed.</source>
    <translation>Angehalten; nichts wurde geändert.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>The table was made before the last change; make it again.</source>
    <translation>Die Tafel wurde vor der letzten Änderung gemacht; machen Sie sie neu.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>counted before the last change</source>
    <translation>vor der letzten Änderung gezählt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>none fits</source>
    <translation>keine passt</translation>
   </message>
@@ -2092,62 +2092,62 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSpotNearby</name>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>back and left</source>
    <translation>zurück und links</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>back and right</source>
    <translation>zurück und rechts</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>back {by}</source>
    <translation>{by} zurück</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>does not fit</source>
    <translation>passt nicht</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>here</source>
    <translation>hier</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>left {by}</source>
    <translation>{by} links</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>on and left</source>
    <translation>vor und links</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>on and right</source>
    <translation>vor und rechts</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>on {by}</source>
    <translation>{by} vor</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>right {by}</source>
    <translation>{by} rechts</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>turned left {by}</source>
    <translation>um {by} nach links gedreht</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>turned right {by}</source>
    <translation>um {by} nach rechts gedreht</translation>
   </message>
@@ -2178,12 +2178,12 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSpotTab</name>
   <message>
-   <location filename="veneerwb/gui/spot_tab.py" />
+   <location filename="veneerwb/gui/spot/tab.py" />
    <source>Something else is being worked out; stop that first.</source>
    <translation>Etwas anderes wird gerade ausgerechnet; halten Sie das zuerst an.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_tab.py" />
+   <location filename="veneerwb/gui/spot/tab.py" />
    <source>Stop ({percent} %)</source>
    <translation>Anhalten ({percent} %)</translation>
   </message>
@@ -2191,22 +2191,22 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSpotTabs</name>
   <message>
-   <location filename="veneerwb/gui/spot_tabs.py" />
+   <location filename="veneerwb/gui/spot/tabs.py" />
    <source>Found</source>
    <translation>Gefunden</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_tabs.py" />
+   <location filename="veneerwb/gui/spot/tabs.py" />
    <source>Kept</source>
    <translation>Gemerkt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_tabs.py" />
+   <location filename="veneerwb/gui/spot/tabs.py" />
    <source>Nearby</source>
    <translation>In der Nähe</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_tabs.py" />
+   <location filename="veneerwb/gui/spot/tabs.py" />
    <source>What This Bundle Makes</source>
    <translation>Was dieses Paket hergibt</translation>
   </message>
@@ -2214,27 +2214,27 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
  <context>
   <name>VeneerSpotWords</name>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>book</source>
    <translation>gestürzt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>slip</source>
    <translation>geschoben</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>{ways} ways, {turn}, from leaf {first}</source>
    <translation>{ways} Keile, {turn}, ab Blatt {first}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>{ways} ways, {turn}, leaves listed</source>
    <translation>{ways} Keile, {turn}, Blätter aufgezählt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>{ways} ways, {turn}, spread from leaf {first}</source>
    <translation>{ways} Keile, {turn}, verteilt ab Blatt {first}</translation>
   </message>

@@ -40,17 +40,17 @@
  <context>
   <name>Veneer</name>
   <message>
-   <location filename="veneerwb/gui/spot_state.py" />
+   <location filename="veneerwb/gui/spot/state.py" />
    <source>A stock of plain sizes has no photographs to choose a spot on; cut the match from a bundle of leaves.</source>
    <translation>Un stock de simples dimensions n'a pas de photos où choisir un emplacement ; coupez le frisage dans une liasse de feuilles.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>Choose the folder that holds the photographs of the leaves.</source>
    <translation>Choisissez le dossier qui contient les photos des feuilles.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>Click what is still missing {where}.</source>
    <translation>Cliquez ce qui manque encore {where}.</translation>
   </message>
@@ -60,27 +60,27 @@
    <translation>FreeCAD n'a pas écrit de PDF entier de la page {page} ; faites de la place sur le disque, recalculez le document et réessayez.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>No back shares two marks with its face; click the same marks or points on both.</source>
    <translation>Aucun dos ne partage deux repères avec sa face ; cliquez les mêmes repères ou points sur les deux.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>That is mark {letter} already; drag {moved} to another mark.</source>
    <translation>C'est déjà le repère {letter} ; tirez {moved} vers un autre repère.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>That is mark {there} already; drag {moved} to another mark.</source>
    <translation>C'est déjà le repère {there} ; tirez {moved} vers un autre repère.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>That is {letter} already; click another place.</source>
    <translation>C'est déjà {letter} ; cliquez un autre endroit.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>The back of leaf {leaf} is in the document already; add another photograph of it, which takes its place, or undo the step that added it.</source>
    <translation>Le dos de la feuille {leaf} est déjà dans le document ; ajoutez-en une autre photo, qui prendra sa place, ou annulez l'étape qui l'a ajouté.</translation>
   </message>
@@ -90,67 +90,67 @@
    <translation>Le fichier {file} a {count} lignes pour une liasse appelée {name} ; donnez ce nom à une seule ligne.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>The first photograph</source>
    <translation>La première photo</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_state.py" />
+   <location filename="veneerwb/gui/spot/state.py" />
    <source>The match is gone; close this panel.</source>
    <translation>Le frisage n'est plus là ; fermez ce panneau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>The names of all photographs say back; those of the faces are missing.</source>
    <translation>Les noms de toutes les photos disent back ; celles des faces manquent.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>The names of the {backs} photographs of backs do not tell whose they are; put the number of its leaf last in each name.</source>
    <translation>Les noms des {backs} photos de dos ne disent pas de quelles feuilles elles sont ; mettez le numéro de sa feuille en dernier dans chaque nom.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>The usable outline of leaf {leaf} crosses itself or encloses nothing; draw it round the leaf, without crossing.</source>
    <translation>Le contour utile de la feuille {leaf} se croise ou n'enferme rien ; tracez-le autour de la feuille, sans croisement.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>Tie the backs to their faces first: until then the shift of the photographs would pass for wander.</source>
    <translation>Liez d'abord les dos à leurs faces : jusque-là, le décalage des photos passerait pour de la dérive.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>length of the first photograph</source>
    <translation>longueur de la première photo</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>on each photograph</source>
    <translation>sur chaque photo</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>on the photograph</source>
    <translation>sur la photo</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>on {names}</source>
    <translation>sur {names}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>on {names} and {more} more</source>
    <translation>sur {names} et {more} autres</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>size of a pixel</source>
    <translation>taille d'un pixel</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_plan.py" />
+   <location filename="veneerwb/gui/leaves/plan.py" />
    <source>width of the first photograph</source>
    <translation>largeur de la première photo</translation>
   </message>
@@ -191,22 +191,22 @@
    <translation>La feuille {number} n'est plus là ; fermez ce panneau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>Left as tied by marks or by hand: {leaves}.</source>
    <translation>Laissés comme liés par repères ou à la main : {leaves}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>Measured before: from face to back the figure wanders {along} {up} the leaf and {across} to the {right}, known to {left}.</source>
    <translation>Mesuré auparavant : de la face au dos, le dessin dérive de {along} {up} de la feuille et de {across} vers {right}, connu à {left} près.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>OK does not keep it, unless you take it.</source>
    <translation>OK ne le garde pas, à moins que vous l'acceptiez.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>One back can prove it.</source>
    <translation>Un seul dos peut le prouver.</translation>
   </message>
@@ -231,22 +231,22 @@
    <translation>Bandes de face et de dos tour à tour : leurs bords doivent se rejoindre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>The back of leaf {leaf} is not photographed.</source>
    <translation>Le dos de la feuille {leaf} n'est pas photographié.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The back of leaf {leaf} is tied by its outline: the two lie {off} apart.</source>
    <translation>Le dos de la feuille {leaf} est lié par son contour : les deux sont à {off} l'un de l'autre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The back of leaf {leaf} is tied by marks, which lie {off} apart.</source>
    <translation>Le dos de la feuille {leaf} est lié par des repères, à {off} l'un de l'autre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The back of leaf {leaf} was laid on its face by a script, which says not how.</source>
    <translation>Le dos de la feuille {leaf} a été posé sur sa face par un script, qui ne dit pas comment.</translation>
   </message>
@@ -256,27 +256,27 @@
    <translation>Le dos de cette feuille n'est pas photographié.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The bundle does not say how the leaves lay.</source>
    <translation>La liasse ne dit pas comment les feuilles étaient posées.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The bundle says that leaf 2 lay over leaf 1.</source>
    <translation>La liasse dit que la feuille 2 était sur la feuille 1.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The bundle says that leaf 2 lay under leaf 1.</source>
    <translation>La liasse dit que la feuille 2 était sous la feuille 1.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The leaves are not registered: it counts once they follow the figure.</source>
    <translation>Les feuilles ne sont pas calées : cela compte dès qu'elles suivent le dessin.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>The stack follows the log, in which surfaces lie as they are.</source>
    <translation>La pile suit la grume, où les surfaces sont comme elles sont.</translation>
   </message>
@@ -291,47 +291,47 @@
    <translation>Pour lier par repères, cliquez {letter} : un repère en papier, un trou ou une déchirure visible des deux côtés.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>Turned leaves are pinned by their backs' figure, which may miss by {left}.</source>
    <translation>Les feuilles retournées sont pionnées par le dessin de leur dos, qui peut être à {left} près.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>Turned leaves are shown as their backs will come out, to {left}.</source>
    <translation>Les feuilles retournées sont montrées comme leurs dos viendront, à {left} près.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>Where the back of leaf {leaf} lies on its face is not known yet: tie it.</source>
    <translation>Où le dos de la feuille {leaf} se trouve sur sa face n'est pas encore connu : liez-le.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>down</source>
    <translation>vers le bas</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>left</source>
    <translation>la gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>marks</source>
    <translation>repères</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>outline</source>
    <translation>contour</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>right</source>
    <translation>la droite</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_words.py" />
+   <location filename="veneerwb/gui/books/back_words.py" />
    <source>up</source>
    <translation>vers le haut</translation>
   </message>
@@ -341,22 +341,22 @@
    <translation>{backs} dos sur {leaves} sont photographiés.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>{leaf}: by {by}, {off}</source>
    <translation>{leaf} : par {by}, {off}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>{leaf}: in doubt, {off}</source>
    <translation>{leaf} : douteux, {off}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>{leaf}: laid by a script</source>
    <translation>{leaf} : posé par un script</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/back_book.py" />
+   <location filename="veneerwb/gui/books/backs.py" />
    <source>{leaf}: not tied</source>
    <translation>{leaf} : non lié</translation>
   </message>
@@ -732,7 +732,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Tracer les défauts</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_writing.py" />
+   <location filename="veneerwb/gui/books/fault_writing.py" />
    <source>Leaf {number} is gone; close this panel.</source>
    <translation>La feuille {number} n'est plus là ; fermez ce panneau.</translation>
   </message>
@@ -757,42 +757,42 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Acceptez-le, ou laissez-le.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>all leaves</source>
    <translation>toutes les feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>knot</source>
    <translation>nœud</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>leaf {number}</source>
    <translation>feuille {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>margin</source>
    <translation>marge</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>patch</source>
    <translation>pièce rapportée</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>split</source>
    <translation>fente</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>stain</source>
    <translation>tache</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/fault_book.py" />
+   <location filename="veneerwb/gui/books/faults.py" />
    <source>usable</source>
    <translation>utile</translation>
   </message>
@@ -851,22 +851,22 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Éca&amp;rt</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>All are clicked on.</source>
    <translation>Toutes sont cliquées.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>As the leaves come in. OK keeps them.</source>
    <translation>Telles qu'elles arrivent. OK les garde.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>Background shows round the leaf: choose Found on the page Prepare.</source>
    <translation>Le fond se voit autour de la feuille : choisissez « Trouvée » à la page Préparer.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>Backs: {count}.</source>
    <translation>Dos : {count}.</translation>
   </message>
@@ -876,67 +876,67 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Importer des feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click round the leaf.</source>
    <translation>Cliquez autour de la feuille.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click round the patch, back to the first corner or Enter.</source>
    <translation>Cliquez autour de la plage, retour au premier coin ou Entrée.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click the four corners of the leaf, in any order.</source>
    <translation>Cliquez les quatre coins de la feuille, dans n'importe quel ordre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click the four corners of the sheet, in any order.</source>
    <translation>Cliquez les quatre coins du cadre, dans n'importe quel ordre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click the paper marks A, B, C, D, one after the other round.</source>
    <translation>Cliquez les repères en papier A, B, C, D, l'un après l'autre en tournant.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click the two paper marks whose distance you know.</source>
    <translation>Cliquez les deux repères en papier dont vous connaissez la distance.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click two paper marks or more, far apart.</source>
    <translation>Cliquez deux repères en papier ou plus, bien écartés.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Click two points whose distance you know.</source>
    <translation>Cliquez deux points dont vous connaissez la distance.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>Counted in the order of their names, which hold no leaf numbers.</source>
    <translation>Comptées dans l'ordre de leurs noms, qui ne portent pas de numéros de feuille.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Drag a cross to another mark.</source>
    <translation>Tirez une croix vers un autre repère.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Drag corners; a double click on an edge adds one; Delete finds it anew.</source>
    <translation>Tirez les coins ; un double clic sur un bord en ajoute un ; Suppr cherche à nouveau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Drag its corners; Delete, to draw it anew.</source>
    <translation>Tirez ses coins ; Suppr, pour la retracer.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Drag the crosses, or move them with the arrow keys.</source>
    <translation>Tirez les croix, ou déplacez-les avec les flèches.</translation>
   </message>
@@ -946,32 +946,32 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Dossier de photos de dos</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Leaf {number}</source>
    <translation>Feuille {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Leaf {number}, back</source>
    <translation>Feuille {number}, dos</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Leaves</source>
    <translation>Feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>One is still to be clicked on.</source>
    <translation>Il reste à cliquer sur une.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>One photograph, leaf {first}.</source>
    <translation>Une photo, feuille {first}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>Page Down: the next photograph.</source>
    <translation>Page suiv. : la photo suivante.</translation>
   </message>
@@ -981,7 +981,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Photographies des feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>Still to be clicked on: {count}.</source>
    <translation>Il reste à cliquer sur : {count}.</translation>
   </message>
@@ -991,32 +991,32 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>La liasse a été supprimée ; OK importe à nouveau les photos.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>The first is {width} across, {length} along.</source>
    <translation>La première fait {width} en travers, {length} en long.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>grey card</source>
    <translation>carte grise</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>leaf</source>
    <translation>feuille</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_photos.py" />
+   <location filename="veneerwb/gui/leaves/photos.py" />
    <source>patch</source>
    <translation>plage</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>{count} in between are missing.</source>
    <translation>Il en manque {count} entre elles.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/leaves_words.py" />
+   <location filename="veneerwb/gui/leaves/words.py" />
    <source>{count} photographs, leaves {first} to {last}.</source>
    <translation>{count} photos, feuilles {first} à {last}.</translation>
   </message>
@@ -1024,12 +1024,12 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerMarksPanel</name>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>; its arrow does not point up</source>
    <translation>; sa flèche ne pointe pas vers le haut</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>; its ring seems {seen} across, not {printed}: see scale and print</source>
    <translation>; son anneau semble faire {seen}, non {printed} : voir échelle et impression</translation>
   </message>
@@ -1064,22 +1064,22 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Cliquez le repère {name}, à peu près ; il est centré tout seul.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>From this photograph, {count} marks centred to {error} or better.</source>
    <translation>De cette photo, {count} repères centrés à {error} près ou mieux.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>It is squared up by the marks of leaf {leaf}.</source>
    <translation>Elle est redressée par les repères de la feuille {leaf}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>It is taken to be square on.</source>
    <translation>Elle est tenue pour prise d'aplomb.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>Leaf {leaf} lies {depth} down: a parallax of {shift} is set right.</source>
    <translation>La feuille {leaf} est à {depth} de profondeur : une parallaxe de {shift} est corrigée.</translation>
   </message>
@@ -1114,12 +1114,12 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Photographie de ce qui est pionné</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_printing.py" />
+   <location filename="veneerwb/gui/books/mark_printing.py" />
    <source>Save the paper marks as PDF</source>
    <translation>Enregistrer les repères en papier en PDF</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>The limits are our choice. Up the grain is where the arrows point, seen from the face.</source>
    <translation>Les limites sont notre choix. Le fil monte vers où pointent les flèches, vu depuis la face.</translation>
   </message>
@@ -1144,12 +1144,12 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Ce qui est pionné</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_printing.py" />
+   <location filename="veneerwb/gui/books/mark_printing.py" />
    <source>Written: {file}, one page. Print it at 100 %.</source>
    <translation>Écrit : {file}, une page. Imprimez à 100 %.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_printing.py" />
+   <location filename="veneerwb/gui/books/mark_printing.py" />
    <source>Written: {file}, {pages} pages. Print it at 100 %.</source>
    <translation>Écrit : {file}, {pages} pages. Imprimez à 100 %.</translation>
   </message>
@@ -1169,12 +1169,12 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>milieu</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>of leaf {number}</source>
    <translation>de la feuille {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>pin {number}</source>
    <translation>pion {number}</translation>
   </message>
@@ -1184,32 +1184,32 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>pointe</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>too near each other to compare</source>
    <translation>trop proches pour être comparés</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>{letter}, as kept</source>
    <translation>{letter}, tel que gardé</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/stack_book.py" />
+   <location filename="veneerwb/gui/books/stack.py" />
    <source>{name}, as clicked</source>
    <translation>{name}, tel que cliqué</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>{number}: none</source>
    <translation>{number} : aucun</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>{number}: {letters}</source>
    <translation>{number} : {letters}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/mark_book.py" />
+   <location filename="veneerwb/gui/books/marks.py" />
    <source>{rms} off leaf {other}</source>
    <translation>{rms} de la feuille {other}</translation>
   </message>
@@ -1346,17 +1346,17 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerPhoto</name>
   <message>
-   <location filename="veneerwb/gui/photo_window.py" />
+   <location filename="veneerwb/gui/photos/window.py" />
    <source>Column {column}, row {row}</source>
    <translation>Colonne {column}, ligne {row}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/photo_window.py" />
+   <location filename="veneerwb/gui/photos/window.py" />
    <source>lines every {step}</source>
    <translation>lignes tous les {step}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/photo_window.py" />
+   <location filename="veneerwb/gui/photos/window.py" />
    <source>{across} across, {along} along</source>
    <translation>{across} en travers, {along} en long</translation>
   </message>
@@ -1407,12 +1407,12 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Enregistrer le plan en PDF</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/chalk.py" />
+   <location filename="veneerwb/gui/books/chalk.py" />
    <source>Save the list to chalk the stack by</source>
    <translation>Enregistrer la liste pour marquer la pile à la craie</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/chalk.py" />
+   <location filename="veneerwb/gui/books/chalk.py" />
    <source>Text (*.txt)</source>
    <translation>Texte (*.txt)</translation>
   </message>
@@ -1432,7 +1432,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>{name} existe déjà. Le remplacer ?</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/chalk.py" />
+   <location filename="veneerwb/gui/books/chalk.py" />
    <source>{name}: what to chalk on the leaves</source>
    <translation>{name} : que marquer à la craie sur les feuilles</translation>
   </message>
@@ -1526,27 +1526,27 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSequencePanel</name>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>A usual ring</source>
    <translation>Une couronne usuelle</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Click the same two points of the figure on every leaf. Without: {leaves}.</source>
    <translation>Cliquez les deux mêmes points du dessin sur chaque feuille. Sans : {leaves}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Crowns meet all round; costs length if figure wanders.</source>
    <translation>Les ramages se rejoignent tout autour ; coûte de la longueur si le dessin dérive.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Every leaf has its two marks; a click moves the nearer one.</source>
    <translation>Chaque feuille a ses deux repères ; un clic déplace le plus proche.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Knots and edges stay put; the figure marches round.</source>
    <translation>Nœuds et bords restent en place ; le dessin avance en tournant.</translation>
   </message>
@@ -1561,7 +1561,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Proposé : {changes}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Registered so: costs {along} of length, {across} of width.</source>
    <translation>Calées ainsi : coûte {along} de longueur, {across} de largeur.</translation>
   </message>
@@ -1571,7 +1571,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Suite de {name}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>Simply laid on each other; nothing is compared.</source>
    <translation>Simplement posées l'une sur l'autre ; rien n'est comparé.</translation>
   </message>
@@ -1581,12 +1581,12 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Quelque chose a été annulé ou rétabli. Les repères que vous avez choisis sont gardés ici ; voyez s'ils conviennent encore, puis OK.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>The leaves were changed since the proof; prove the sequence again.</source>
    <translation>Les feuilles ont été changées depuis la preuve ; prouvez la suite à nouveau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>The leaves were changed while they were compared, so the result is of no use; compare them again.</source>
    <translation>Les feuilles ont été changées pendant leur comparaison, le résultat ne sert donc à rien ; comparez-les à nouveau.</translation>
   </message>
@@ -1611,7 +1611,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <translation>Retou&amp;rner la feuille {leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_work.py" />
+   <location filename="veneerwb/gui/sequence/work.py" />
    <source>{count} leaves, {numbers}. Their order is not proved yet.</source>
    <translation>{count} feuilles, {numbers}. Leur ordre n'est pas encore prouvé.</translation>
   </message>
@@ -1619,267 +1619,267 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSequenceWindow</name>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>&amp;Stop</source>
    <translation>&amp;Arrêter</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>As photographed</source>
    <translation>Comme photographiées</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>As registered</source>
    <translation>Comme calées</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Click the picture to follow a point through the stack.</source>
    <translation>Cliquez l'image pour suivre un point à travers la pile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>Click the picture to see how a point drifts.</source>
    <translation>Cliquez l'image pour voir comment un point dérive.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Click: follow that point through the stack.</source>
    <translation>Clic : suivre ce point à travers la pile.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Click: mark A, then mark B, the same points on every leaf.</source>
    <translation>Clic : repère A, puis repère B, les mêmes points sur chaque feuille.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Go to it, then press Turn leaf end for end.</source>
    <translation>Y aller, puis appuyer sur Tourner la feuille tête-bêche.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Go to it, then press Turn leaf over.</source>
    <translation>Y aller, puis appuyer sur Retourner la feuille.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>How the figure goes on {pairs} is in doubt: look at those leaves one over the other before you cut.</source>
    <translation>La suite du dessin {pairs} est douteuse : regardez ces feuilles l'une sur l'autre avant de couper.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>It goes with what the leaves are registered on; prove to follow the figure.</source>
    <translation>Il va avec ce sur quoi les feuilles sont calées ; prouvez pour suivre le dessin.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Its register could not be made exact and may be some millimetres off. {why}</source>
    <translation>Son calage n'a pas pu être rendu exact et peut être faux de quelques millimètres. {why}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Leaf {leaf}</source>
    <translation>Feuille {leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Leaf {leaf} ({place} of {count})</source>
    <translation>Feuille {leaf} ({place} sur {count})</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Leaf {leaf}: {across} across, {along} along.</source>
    <translation>Feuille {leaf} : {across} en travers, {along} en long.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Leaves {a} and {b}: likeness {value}</source>
    <translation>Feuilles {a} et {b} : ressemblance {value}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Likeness of all pairs. Click one to see the two by turns.</source>
    <translation>Ressemblance de toutes les paires. Cliquez-en une pour voir les deux tour à tour.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Look for a leaf that was not photographed, or measure there.</source>
    <translation>Chercher une feuille non photographiée, ou mesurer là.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Measure the thickness of leaves on both sides of it.</source>
    <translation>Mesurer l'épaisseur des feuilles de part et d'autre.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>On the figure</source>
    <translation>Sur le dessin</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>Prove the sequence: how alike all pairs are.</source>
    <translation>Prouvez la suite : ressemblance de toutes les paires.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Renumber as proposed.</source>
    <translation>Renuméroter comme proposé.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Space: play. Arrows: page. F: fit.</source>
    <translation>Espace : défiler. Flèches : parcourir. F : ajuster.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Take it out of the bundle (in the tree).</source>
    <translation>La retirer de la liasse (dans l'arbre).</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Take one of the two out of the bundle (in the tree).</source>
    <translation>Retirer l'une des deux de la liasse (dans l'arbre).</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>The figure</source>
    <translation>Le dessin</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>The figure alone: {across}, {along}.</source>
    <translation>Le dessin seul : {across}, {along}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>The leaves are not registered, so it stays where it is: prove or register.</source>
    <translation>Les feuilles ne sont pas calées, il reste donc où il est : prouvez ou calez.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>The log</source>
    <translation>La grume</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>Two picked marks</source>
    <translation>Deux points choisis</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_window.py" />
+   <location filename="veneerwb/gui/sequence/window.py" />
    <source>Wheel: zoom. Ctrl and wheel: page. Drag: move.</source>
    <translation>Molette : zoom. Ctrl et molette : parcourir. Glisser : déplacer.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>across, {unit}</source>
    <translation>en travers, {unit}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>alike</source>
    <translation>semblables</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>along, {unit}</source>
    <translation>en long, {unit}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>drift of the log on the photographs</source>
    <translation>dérive de la grume sur les photos</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>drift of the picked marks on the photographs</source>
    <translation>dérive des repères choisis sur les photos</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>drift: figure and photograph together</source>
    <translation>dérive : dessin et photo ensemble</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>end for end</source>
    <translation>tête-bêche</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>figure on the leaf</source>
    <translation>dessin sur la feuille</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>figure on the leaf, by its marks</source>
    <translation>dessin sur la feuille, par ses repères</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>figure on the leaf, by its outline</source>
    <translation>dessin sur la feuille, par son contour</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>figure on the leaf, by the backs</source>
    <translation>dessin sur la feuille, par les dos</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>foreign</source>
    <translation>étrangère</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>from leaf {a} to {b}</source>
    <translation>de la feuille {a} à la {b}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>leaf</source>
    <translation>feuille</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>one missing?</source>
    <translation>une manque ?</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>out of place</source>
    <translation>hors de sa place</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>photograph</source>
    <translation>photo</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>thickness</source>
    <translation>épaisseur</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>turned over</source>
    <translation>retournée</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>twice</source>
    <translation>deux fois</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_hands.py" />
+   <location filename="veneerwb/gui/sequence/hands.py" />
    <source>unlike</source>
    <translation>différentes</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/sequence_words.py" />
+   <location filename="veneerwb/gui/sequence/words.py" />
    <source>{now} becomes {new}</source>
    <translation>{now} devient {new}</translation>
   </message>
@@ -1887,72 +1887,72 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSpot</name>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Drag the wedge, or the handles at its rim. Wheel over the top: ways.</source>
    <translation>Tirez le secteur, ou les poignées à son pourtour. Molette sur le plateau : secteurs.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>It lies well on all leaves that it needs.</source>
    <translation>Il tient bien sur toutes les feuilles dont il a besoin.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Leaf and Top</source>
    <translation>Feuille et plateau</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Leaf {number}</source>
    <translation>Feuille {number}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Leaf {number}, not used</source>
    <translation>Feuille {number}, inutile</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Leaf {number}: {where}</source>
    <translation>Feuille {number} : {where}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Not here: {reasons}.</source>
    <translation>Pas ici : {reasons}.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>Position {position}: leaf {leaf}</source>
    <translation>Position {position} : feuille {leaf}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>mirrored</source>
    <translation>en miroir</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_looks.py" />
+   <location filename="veneerwb/gui/spot/looks.py" />
    <source>off leaf {leaves}</source>
    <translation>hors de la feuille {leaves}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_looks.py" />
+   <location filename="veneerwb/gui/spot/looks.py" />
    <source>off leaves {leaves}</source>
    <translation>hors des feuilles {leaves}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_window.py" />
+   <location filename="veneerwb/gui/spot/window.py" />
    <source>turned over</source>
    <translation>retournée</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_looks.py" />
+   <location filename="veneerwb/gui/spot/looks.py" />
    <source>{fault} on leaf {leaves}</source>
    <translation>{fault} sur la feuille {leaves}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_looks.py" />
+   <location filename="veneerwb/gui/spot/looks.py" />
    <source>{fault} on leaves {leaves}</source>
    <translation>{fault} sur les feuilles {leaves}</translation>
   </message>
@@ -1960,7 +1960,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSpotCompare</name>
   <message>
-   <location filename="veneerwb/gui/spot_compare.py" />
+   <location filename="veneerwb/gui/spot/compare.py" />
    <source>Kept spots</source>
    <translation>Emplacements gardés</translation>
   </message>
@@ -1968,52 +1968,52 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSpotFound</name>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>No wedge of this top fits with its tip there.</source>
    <translation>Aucun secteur de ce plateau ne tient avec sa pointe là.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>Nothing counts; let one of the measures count.</source>
    <translation>Rien ne compte ; laissez compter une des mesures.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>Nothing has been looked for yet. Find spots tries every spot and direction on the leaves, with the ways, the turn and the size that the top has now.</source>
    <translation>Rien n'a encore été cherché. Chercher essaie chaque emplacement et direction sur les feuilles, avec les secteurs, le retournement et la taille que le plateau a maintenant.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>Stopped; nothing was changed.</source>
    <translation>Arrêté ; rien n'a été changé.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>The leaves or the top have changed since. Find spots again.</source>
    <translation>Les feuilles ou le plateau ont changé depuis. Cherchez à nouveau.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>Where good spots lie is drawn here.</source>
    <translation>Où sont les bons emplacements est dessiné ici.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>strong</source>
    <translation>fort</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>weak</source>
    <translation>faible</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>with the tip here; pale: none fits</source>
    <translation>avec la pointe ici ; pâle : aucun ne tient</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_found.py" />
+   <location filename="veneerwb/gui/spot/found.py" />
    <source>{k}: from leaf {first}</source>
    <translation>{k} : dès la feuille {first}</translation>
   </message>
@@ -2021,22 +2021,22 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSpotKept</name>
   <message>
-   <location filename="veneerwb/gui/spot_kept.py" />
+   <location filename="veneerwb/gui/spot/kept.py" />
    <source>No spot is kept yet. Keep the one that is seen, go on, and come back to it.</source>
    <translation>Aucun emplacement n'est encore gardé. Gardez celui qui est vu, continuez, et revenez-y.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_kept.py" />
+   <location filename="veneerwb/gui/spot/kept.py" />
    <source>Old picture: the leaves or the top have changed since</source>
    <translation>Image ancienne : les feuilles ou le plateau ont changé depuis</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_kept.py" />
+   <location filename="veneerwb/gui/spot/kept.py" />
    <source>Spot {n}</source>
    <translation>Emplacement {n}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_kept.py" />
+   <location filename="veneerwb/gui/spot/kept.py" />
    <source>Tick two to six kept spots to compare them; {count} are ticked.</source>
    <translation>Cochez deux à six emplacements gardés pour les comparer ; cochés : {count}.</translation>
   </message>
@@ -2044,47 +2044,47 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSpotMakes</name>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>At least {count} tops of {size} in {ways} ways</source>
    <translation>Au moins {count} plateaux de {size} en {ways} secteurs</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>At least {count} tops of {size} in {ways} ways, a colour for each stack</source>
    <translation>Au moins {count} plateaux de {size} en {ways} secteurs, une couleur par pile</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>How many works out how many tops of this size the leaves give, with room between the cuts, and draws the cuts here.</source>
    <translation>Combien calcule combien de plateaux de cette taille les feuilles donnent, avec la place entre les coupes, et dessine les coupes ici.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>No top of this shape fits in {ways} ways.</source>
    <translation>Aucun plateau de cette forme ne tient en {ways} secteurs.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>No top of this size fits.</source>
    <translation>Aucun plateau de cette taille ne tient.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>Stopped; nothing was changed.</source>
    <translation>Arrêté ; rien n'a été changé.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>The table was made before the last change; make it again.</source>
    <translation>Le tableau a été fait avant le dernier changement ; refaites-le.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>counted before the last change</source>
    <translation>compté avant le dernier changement</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_makes.py" />
+   <location filename="veneerwb/gui/spot/makes.py" />
    <source>none fits</source>
    <translation>aucun ne tient</translation>
   </message>
@@ -2092,62 +2092,62 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSpotNearby</name>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>back and left</source>
    <translation>en arrière, à gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>back and right</source>
    <translation>en arrière, à droite</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>back {by}</source>
    <translation>{by} en arrière</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>does not fit</source>
    <translation>ne tient pas</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>here</source>
    <translation>ici</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>left {by}</source>
    <translation>{by} à gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>on and left</source>
    <translation>plus loin, à gauche</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>on and right</source>
    <translation>plus loin, à droite</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>on {by}</source>
    <translation>{by} plus loin</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>right {by}</source>
    <translation>{by} à droite</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>turned left {by}</source>
    <translation>tourné à gauche de {by}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_nearby.py" />
+   <location filename="veneerwb/gui/spot/nearby.py" />
    <source>turned right {by}</source>
    <translation>tourné à droite de {by}</translation>
   </message>
@@ -2178,12 +2178,12 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSpotTab</name>
   <message>
-   <location filename="veneerwb/gui/spot_tab.py" />
+   <location filename="veneerwb/gui/spot/tab.py" />
    <source>Something else is being worked out; stop that first.</source>
    <translation>Autre chose est en cours de calcul ; arrêtez-le d'abord.</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_tab.py" />
+   <location filename="veneerwb/gui/spot/tab.py" />
    <source>Stop ({percent} %)</source>
    <translation>Arrêter ({percent} %)</translation>
   </message>
@@ -2191,22 +2191,22 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSpotTabs</name>
   <message>
-   <location filename="veneerwb/gui/spot_tabs.py" />
+   <location filename="veneerwb/gui/spot/tabs.py" />
    <source>Found</source>
    <translation>Trouvés</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_tabs.py" />
+   <location filename="veneerwb/gui/spot/tabs.py" />
    <source>Kept</source>
    <translation>Gardés</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_tabs.py" />
+   <location filename="veneerwb/gui/spot/tabs.py" />
    <source>Nearby</source>
    <translation>Alentour</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_tabs.py" />
+   <location filename="veneerwb/gui/spot/tabs.py" />
    <source>What This Bundle Makes</source>
    <translation>Ce que donne cette liasse</translation>
   </message>
@@ -2214,27 +2214,27 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
  <context>
   <name>VeneerSpotWords</name>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>book</source>
    <translation>en livre ouvert</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>slip</source>
    <translation>glissé</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>{ways} ways, {turn}, from leaf {first}</source>
    <translation>{ways} secteurs, {turn}, dès la feuille {first}</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>{ways} ways, {turn}, leaves listed</source>
    <translation>{ways} secteurs, {turn}, feuilles énumérées</translation>
   </message>
   <message>
-   <location filename="veneerwb/gui/spot_words.py" />
+   <location filename="veneerwb/gui/spot/words.py" />
    <source>{ways} ways, {turn}, spread from leaf {first}</source>
    <translation>{ways} secteurs, {turn}, réparti dès la feuille {first}</translation>
   </message>

@@ -21,9 +21,9 @@ from veneerwb.core import Bundle, Disturbance, Top, prove_sequence, radial, sawn
 from veneerwb.core.appeal import maps_of
 from veneerwb.core.leaf import Leaf, Side
 from veneerwb.core.matches.radial import Radial
-from veneerwb.core.photos import Photo, save_jpeg
-from veneerwb.core.preparation import Preparation
-from veneerwb.core.preparing import prepared
+from veneerwb.core.photos.preparation import Preparation
+from veneerwb.core.photos.preparing import prepared
+from veneerwb.core.photos.reading import Photo, save_jpeg
 from veneerwb.core.search import searched
 from veneerwb.core.sequence.chain import chained
 from veneerwb.paint import picture

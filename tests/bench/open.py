@@ -21,7 +21,7 @@ from PIL import Image
 
 from veneerwb.core import sawn_bundle
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host.objects import add_bundle, add_match
 
 sys.path.insert(0, str(Path(__file__).parent))

@@ -27,7 +27,7 @@ import numpy as np
 from PIL import Image
 
 from veneerwb.core import Bundle, Disturbance, Leaf, Side, sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.sequence.proof import prove_sequence
 
 sys.path.insert(0, str(Path(__file__).parent))

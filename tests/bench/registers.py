@@ -32,7 +32,7 @@ from PIL import Image
 from shapely.geometry import Polygon, box
 
 from veneerwb.core import Bundle, Disturbance, Leaf, Motion, sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, cosd, sind
 from veneerwb.core.sequence.align import WORKING_SCALE, grids, refine, start
 from veneerwb.core.sequence.chain import chained

@@ -30,9 +30,9 @@ from skimage.color import deltaE_ciede2000
 from veneerwb.core import Bundle, Placement, Top, radial, sawn_bundle
 from veneerwb.core.appeal import UNITS, WEIGHTS, maps_of, weighed
 from veneerwb.core.appeal.maps import CHANCE, FAINT, FINE, GRAIN_REACH, SEEN_AS_ONE
-from veneerwb.core.log import Log
+from veneerwb.core.log.sawn import Log
 from veneerwb.core.matches.radial import Radial
-from veneerwb.core.photos import save_jpeg
+from veneerwb.core.photos.reading import save_jpeg
 from veneerwb.core.search import searched
 from veneerwb.core.search.refine import STEPS, Judge
 from veneerwb.core.search.task import Task

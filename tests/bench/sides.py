@@ -27,8 +27,8 @@ from PIL import Image, ImageDraw
 from shapely.geometry import Polygon
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, VeneerError
-from veneerwb.core.log import TABLE, Log
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.sawn import TABLE, Log
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.sequence import aligned, grids
 from veneerwb.core.sides import measured_wander, proved_sense, tied, with_tie
 

@@ -22,10 +22,10 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from table import Row, give
 
-from veneerwb.core.figures import FIGURES
 from veneerwb.core.leaf import Leaf, Side
-from veneerwb.core.log import Log
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.figures import FIGURES
+from veneerwb.core.log.sawn import Log
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.spots import suggested
 
 WIDTH, LENGTH, SCALE = 400.0, 1200.0, 0.5

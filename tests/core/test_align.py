@@ -8,8 +8,8 @@ import pytest
 from shapely.geometry import box
 
 from veneerwb.core.leaf import Fault, Leaf, Side
-from veneerwb.core.log import Log
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.sawn import Log
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.align import Grid, aligned, grids, mask, start
 

@@ -13,7 +13,7 @@ from veneerwb.core.appeal import UNITS, Appeal, appraised, cell_for, in_words, m
 from veneerwb.core.appeal.maps import SEEN_AS_ONE, Stopped
 from veneerwb.core.appeal.words import BANDS
 from veneerwb.core.colour import srgb_to_lab
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 
 LIGHT, DARK = (220, 190, 150), (120, 80, 50)
 

@@ -32,8 +32,8 @@ from veneerwb.core import (
     rings,
     side,
 )
-from veneerwb.core.curves import EllipseArc
-from veneerwb.core.edge import Arc, Line
+from veneerwb.core.outlines.curves import EllipseArc
+from veneerwb.core.outlines.edge import Arc, Line
 
 STOCK, ROUND = Stock(900.0, 3000.0, 30, 0.6), Top.round(800.0)
 ODD = (

@@ -11,9 +11,9 @@ from PIL import Image, ImageDraw
 from scipy.ndimage import gaussian_filter
 from shapely.geometry import LineString, Point, Polygon, box
 
-from veneerwb.core import background
-from veneerwb.core.background import around, leaf_on_background, mask
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.photos import background
+from veneerwb.core.photos.background import around, leaf_on_background, mask
 
 SHAPE = (400, 300)  # rows, columns
 LEAF = [(75.2, 50.4), (215.1, 45.3), (235.6, 350.2), (60.4, 360.9)]

@@ -21,7 +21,7 @@ from veneerwb.core import (
     sawn_bundle,
 )
 from veneerwb.core.checks.faces import may_miss
-from veneerwb.core.log import Log
+from veneerwb.core.log.sawn import Log
 
 SIZE = {
     "width": 160.0,

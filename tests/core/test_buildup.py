@@ -11,7 +11,6 @@ from hypothesis import strategies as st
 from shapely.geometry import Point, Polygon
 
 from veneerwb.core import Stock, Top, VeneerError, radial
-from veneerwb.core import edge as edges
 from veneerwb.core.buildup import (
     Backer,
     Border,
@@ -24,7 +23,8 @@ from veneerwb.core.buildup import (
     Star,
     Stringing,
 )
-from veneerwb.core.edge import Arc, Line
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Line
 
 ROUND, SQUARE, EIGHT = Top.round(1200.0), Top.polygon(4, 1200.0), Top.polygon(8, 900.0)
 

@@ -23,7 +23,7 @@ from veneerwb.core import (
     radial,
 )
 from veneerwb.core.checks.finding import Finding
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 
 TOP = Top.round(600.0)
 PLACE = Placement(150.0, 100.0)

@@ -12,11 +12,11 @@ from hypothesis import strategies as st
 from scipy.spatial import cKDTree
 
 from veneerwb.core import Motion
-from veneerwb.core import edge as edges
-from veneerwb.core.curves import FIT, Curve, EllipseArc, fitted
-from veneerwb.core.edge import Arc, Line
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.curves import FIT, Curve, EllipseArc, fitted
+from veneerwb.core.outlines.edge import Arc, Line
+from veneerwb.core.outlines.region import Half, Region
 from veneerwb.core.plane import polar
-from veneerwb.core.region import Half, Region
 
 SHARES = np.linspace(0.0, 1.0, 8001)
 mm, degrees = st.floats(-500.0, 500.0), st.floats(-400.0, 400.0)

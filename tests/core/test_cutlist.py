@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, Stock, Top, VeneerError, radial
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.shop import cutlist
 
 STOCK = Stock(300.0, 1000.0, 10, 0.6)

@@ -33,10 +33,10 @@ from veneerwb.core import (
     rings,
     side,
 )
-from veneerwb.core import edge as edges
 from veneerwb.core.layout import CUTS, cuts_of
 from veneerwb.core.lots import cutting, cuttings, pieces_differ
-from veneerwb.core.photos import Photo
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.shop.cutlist import as_csv
 from veneerwb.core.shop.lot_lines import lot_line
 from veneerwb.core.shop.one_sheet.sheet import Facts, sheet

@@ -11,9 +11,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from veneerwb.core import Motion
-from veneerwb.core import edge as edges
-from veneerwb.core.curves import EllipseArc
-from veneerwb.core.edge import Arc, Line
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.curves import EllipseArc
+from veneerwb.core.outlines.edge import Arc, Line
 
 CIRCLE = (Arc((0.0, 0.0), 500.0, -90.0, 360.0),)
 OBLONG = edges.straights([(300.0, -100.0), (300.0, 100.0), (-300.0, 100.0), (-300.0, -100.0)])

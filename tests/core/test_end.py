@@ -13,9 +13,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from veneerwb.core import Placement, Stock, Top, VeneerError, check
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc
 from veneerwb.core.matches.end import END_KINDS, KINDS, end
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc
 
 STOCK = Stock(260.0, 2400.0, 64, 0.6)
 SQUARE = Top.polygon(4, 800.0)

@@ -11,11 +11,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import Polygon, box
 
-from veneerwb.core import evening as module
-from veneerwb.core.background import around, leaf_on_background
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.evening import Evening, evened, evenings, measured
-from veneerwb.core.log import sawn_bundle
+from veneerwb.core.log.sawn import sawn_bundle
+from veneerwb.core.photos import evening as module
+from veneerwb.core.photos.background import around, leaf_on_background
+from veneerwb.core.photos.evening import Evening, evened, evenings, measured
 
 PATCH = box(5, 5, 55, 195)
 

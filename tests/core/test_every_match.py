@@ -14,13 +14,13 @@ from shapely.geometry import Point, Polygon, box
 from shapely.prepared import prep
 
 from veneerwb.core import Radial, Rings, Stock, Top, VeneerError, check
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, straights
 from veneerwb.core.matches.end import END_KINDS, End
 from veneerwb.core.matches.kinds import HALF_TURN, MATCHES, MIRROR, SHIFT, SHIFTED_MIRROR, TURN
 from veneerwb.core.matches.quarters import BOXES, QUARTER_KINDS, Quarters
 from veneerwb.core.matches.rings import RING_KINDS
 from veneerwb.core.matches.side import FACE_KINDS, FACES, TURN_KINDS, TURNS, SideMatch
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, straights
 
 STOCK = Stock(900.0, 3000.0, 30, 0.6)
 CABLE = [(140, 90), (140, 170), (260, 170), (260, 90)]

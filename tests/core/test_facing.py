@@ -9,7 +9,7 @@ from shapely.geometry import box
 
 from veneerwb.core import Fault, Leaf, Motion, Side, VeneerError
 from veneerwb.core.facing import Face, Faced, Frame, Lie, planes
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 
 PHOTO = Photo.of(np.zeros((400, 200, 3), np.uint8), 1.0)
 

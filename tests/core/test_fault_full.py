@@ -14,7 +14,7 @@ from veneerwb.core.buildup import BuildUp, Core, Show
 from veneerwb.core.buildup.bill import bill, write_bill
 from veneerwb.core.inventory import Entry, Particulars
 from veneerwb.core.inventory import write_csv as write_inventory
-from veneerwb.core.photos import save_jpeg, save_png
+from veneerwb.core.photos.reading import save_jpeg, save_png
 from veneerwb.core.shop import cutlist
 from veneerwb.core.shop.packet import PacketFile, named, write_packet
 from veneerwb.core.shop.templates.dxf import write_dxf

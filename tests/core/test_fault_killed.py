@@ -15,8 +15,8 @@ import pytest
 from PIL import Image
 
 from veneerwb.core.files import LEFT, scratch, write_beside
-from veneerwb.core.photos import Photo, save_jpeg, save_png
-from veneerwb.core.preparing import Preparation, prepared
+from veneerwb.core.photos.preparing import Preparation, prepared
+from veneerwb.core.photos.reading import Photo, save_jpeg, save_png
 from veneerwb.core.shop.packet import PacketFile, named, write_packet
 
 pytestmark = pytest.mark.skipif(not hasattr(os, "fork"), reason="children are made by fork")

@@ -20,8 +20,8 @@ from veneerwb.core.faults import (
     with_faults,
 )
 from veneerwb.core.leaf import Bundle, Fault, Leaf, Side
-from veneerwb.core.log import sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.sawn import sawn_bundle
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, Motion
 
 SIZE = (200.0, 500.0)

@@ -11,7 +11,7 @@ from shapely.geometry import box
 from veneerwb.core import Disturbance, Top, radial, sawn_bundle
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.chain import Chain, Check, Step
 from veneerwb.core.sequence.drift import CLEAR, drifted, shifted

@@ -6,8 +6,8 @@ import pytest
 from PIL import Image
 
 from veneerwb.core import VeneerError
-from veneerwb.core.evening import Evening, evened
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.evening import Evening, evened
+from veneerwb.core.photos.reading import Photo
 
 
 @pytest.fixture

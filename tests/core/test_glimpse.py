@@ -5,8 +5,9 @@ import numpy as np
 import pytest
 from PIL import Image
 
-from veneerwb.core import VeneerError, decode
-from veneerwb.core.photos import Photo, resized
+from veneerwb.core import VeneerError
+from veneerwb.core.photos import decode
+from veneerwb.core.photos.reading import Photo, resized
 
 SMALL = 50, 100
 

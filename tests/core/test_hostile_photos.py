@@ -21,9 +21,9 @@ from hypothesis import strategies as st
 from PIL import Image
 
 from veneerwb.core import Bundle, VeneerError
-from veneerwb.core.decode import decoded, sha256_of
-from veneerwb.core.photos import Photo, photo_files, working_copy
-from veneerwb.core.preparing import Preparation, prepared
+from veneerwb.core.photos.decode import decoded, sha256_of
+from veneerwb.core.photos.preparing import Preparation, prepared
+from veneerwb.core.photos.reading import Photo, photo_files, working_copy
 
 ROOT = Path(__file__).parents[2]
 KINDS = {  # suffix: (Pillow's format, its modes)
@@ -305,7 +305,7 @@ def test_the_largest_photographs_take_less_than_two_gigabytes(tmp_path):
         import resource, sys
         sys.path.insert(0, sys.argv[1])
         from pathlib import Path
-        from veneerwb.core.decode import decoded
+        from veneerwb.core.photos.decode import decoded
         most = lambda: resource.getrusage(resource.RUSAGE_SELF).ru_maxrss * 1024
         for name in sys.argv[2:]:
             decoded(Path(sys.argv[2]).parent / "small.png")

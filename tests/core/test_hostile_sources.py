@@ -63,7 +63,7 @@ def test_modules_are_imported_only_by_names_that_stand_in_the_source():
                 found[str(path.relative_to(ROOT / "veneerwb"))] = ast.unparse(node.args[0])
     assert found == {
         "gui/commands.py": "f'veneerwb.gui.{module}'",
-        "gui/spot_window.py": "f'veneerwb.gui.{module}'",
+        "gui/spot/window.py": "f'veneerwb.gui.{module}'",
         "host/compat.py": "name",
         "packages.py": "package.module",
     }

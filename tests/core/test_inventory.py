@@ -29,7 +29,7 @@ from veneerwb.core.inventory import (
     square_feet,
     write_csv,
 )
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.sequence import suspects
 
 KNOWN = Particulars(

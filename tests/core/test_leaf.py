@@ -13,7 +13,7 @@ from shapely.geometry import box
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, Stock, VeneerError
 from veneerwb.core.leaf import measures, ranges
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 
 
 def photo(shade=0, size=(300.0, 1000.0)):

@@ -7,11 +7,11 @@ import numpy as np
 import pytest
 from shapely.geometry import Point, box
 
-from veneerwb.core.disturb import CAMERA, Optics
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.figures import FIGURES
 from veneerwb.core.leaf import Bundle
-from veneerwb.core.log import TABLE, Disturbance, Log, sawn_bundle
+from veneerwb.core.log.disturb import CAMERA, Optics
+from veneerwb.core.log.figures import FIGURES
+from veneerwb.core.log.sawn import TABLE, Disturbance, Log, sawn_bundle
 from veneerwb.core.plane import IDENTITY, Motion
 
 SMALL = {"width": 120.0, "length": 300.0, "mm_per_px": 1.0}

@@ -12,9 +12,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from veneerwb.core import Stock, Top, check, radial
-from veneerwb.core.curves import Curve
-from veneerwb.core.edge import Line, straights
 from veneerwb.core.matches.kinds import MATCHES
+from veneerwb.core.outlines.curves import Curve
+from veneerwb.core.outlines.edge import Line, straights
 
 STOCK = Stock(900.0, 3000.0, 64, 0.6)
 TOPS = {

@@ -14,8 +14,8 @@ from veneerwb.core import Top, check, radial
 from veneerwb.core.checks.faces import unregistered
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.log import Disturbance, sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.sawn import Disturbance, sawn_bundle
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY
 from veneerwb.core.sequence import chained, grids, register
 from veneerwb.core.sequence.residual import residual

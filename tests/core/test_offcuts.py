@@ -11,7 +11,7 @@ from shapely.geometry import Point, Polygon, box
 
 from veneerwb.core import Bundle, Fault, Leaf, Side, Stock, Top, radial
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.shop.cutting.methods import KNIFE, SAW, method
 from veneerwb.core.shop.cutting.offcuts import WORTH, Worth, largest_rectangle, offcuts
 

@@ -14,10 +14,10 @@ from shapely.geometry import LinearRing, Polygon
 from shapely.geometry import Point as ShapelyPoint
 
 from veneerwb.core import Top, VeneerError
-from veneerwb.core import edge as edges
-from veneerwb.core.curves import Curve, EllipseArc
-from veneerwb.core.edge import Arc, Line
-from veneerwb.core.offset import parallel, widest
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.curves import Curve, EllipseArc
+from veneerwb.core.outlines.edge import Arc, Line
+from veneerwb.core.outlines.offset import parallel, widest
 
 ELL = edges.straights(
     [(-600.0, -400.0), (600.0, -400.0), (600.0, 100.0), (100.0, 100.0), (100.0, 400.0),

@@ -8,7 +8,7 @@ import pytest
 
 from veneerwb.core import Bundle, Leaf, Side, Stock, Top, VeneerError, radial
 from veneerwb.core.matches.order import paired_zigzag, zigzag
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 
 TOP = Top.round(400.0)
 STOCK = Stock(300.0, 1000.0, 24, 0.6)

@@ -14,7 +14,8 @@ from PIL import Image
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.files import write_beside
-from veneerwb.core.photos import (
+from veneerwb.core.photos.preparing import Troubles
+from veneerwb.core.photos.reading import (
     MOST_NUMBER,
     Photo,
     by_number,
@@ -25,7 +26,6 @@ from veneerwb.core.photos import (
     sha256_of,
     working_copy,
 )
-from veneerwb.core.preparing import Troubles
 
 
 def grain(rows: int = 30, columns: int = 20, seed: int = 1) -> np.ndarray:

@@ -12,8 +12,8 @@ import numpy as np
 import pytest
 from PIL import Image, ImageCms, features
 
-from veneerwb.core import decode
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos import decode
+from veneerwb.core.photos.reading import Photo
 
 BROWN = (140, 90, 50)
 

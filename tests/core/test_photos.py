@@ -17,9 +17,10 @@ import numpy as np
 import pytest
 from PIL import Image
 
-from veneerwb.core import decode, photos
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos import decode
+from veneerwb.core.photos import reading as photos
+from veneerwb.core.photos.reading import Photo
 
 
 def grain(rows: int = 30, columns: int = 20, seed: int = 1) -> np.ndarray:

@@ -14,7 +14,7 @@ from shapely.geometry import Point, Polygon, box
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, Stock, Top, VeneerError, end, radial
 from veneerwb.core.fitting import rigid
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.shop.cutting.methods import KNIFE, METHODS, SAW, method
 from veneerwb.core.shop.cutting.piles import piles
 from veneerwb.core.shop.pinning.marks import Reference, hole, laid_off, references

@@ -9,9 +9,9 @@ import numpy as np
 import pytest
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, Stock, Top, radial
-from veneerwb.core.edge import Arc
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.photos import Photo
+from veneerwb.core.outlines.edge import Arc
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.shop.cutting.methods import KNIFE, METHODS, SAW
 from veneerwb.core.shop.drawing.drawn import Drawing, Letters, Stroke
 from veneerwb.core.shop.drawing.legible import troubles

@@ -10,7 +10,7 @@ import pytest
 from shapely.geometry import Polygon, box
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, VeneerError, sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import tand
 from veneerwb.core.sequence import chained
 from veneerwb.core.sequence.frames import leaf_frames

@@ -7,9 +7,9 @@ import numpy as np
 import pytest
 
 from veneerwb.core import Leaf, Side, VeneerError
-from veneerwb.core.photos import Photo
-from veneerwb.core.preparation import check_leaf_size, made
-from veneerwb.core.preparing import Preparation, prepared
+from veneerwb.core.photos.preparation import check_leaf_size, made
+from veneerwb.core.photos.preparing import Preparation, prepared
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.sequence.grid import check_scale
 
 CORNERS = ((52.0, 395.0), (250.0, 380.0), (228.0, 40.0), (80.0, 30.0))

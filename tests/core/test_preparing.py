@@ -10,11 +10,11 @@ import pytest
 from PIL import Image
 from shapely.geometry import box
 
-from veneerwb.core import preparation, preparing
 from veneerwb.core.colour import decode, encode
-from veneerwb.core.decode import decoded
-from veneerwb.core.preparing import Cancelled, Preparation, Troubles, prepared
-from veneerwb.core.squaring import Squaring
+from veneerwb.core.photos import preparation, preparing
+from veneerwb.core.photos.decode import decoded
+from veneerwb.core.photos.preparing import Cancelled, Preparation, Troubles, prepared
+from veneerwb.core.photos.squaring import Squaring
 
 WIDTH, LENGTH = 120.0, 300.0  # mm of the leaf
 TABLE = (60, 90, 130)

@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from shapely.geometry import Point, box
 
 from veneerwb.core import Backer, BuildUp, Core, Crossband, Show, Stock, Top, VeneerError, radial
-from veneerwb.core import edge as edges
 from veneerwb.core.matches.kinds import MATCHES
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.shop.press.day import (
     BAND,
     OFF_SEAM,

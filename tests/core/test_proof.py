@@ -10,8 +10,8 @@ from scipy.ndimage import gaussian_filter
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.log import Disturbance, sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.sawn import Disturbance, sawn_bundle
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY
 from veneerwb.core.sequence.exact import exact
 from veneerwb.core.sequence.picture import FLIPS, unflipped

@@ -8,7 +8,7 @@ import inspect
 import pytest
 import shapely.geometry
 
-from veneerwb.core.quicker import carry_signatures
+from veneerwb.core.outlines.quicker import carry_signatures
 
 
 def test_no_signature_is_read_when_shapely_is_called(monkeypatch):

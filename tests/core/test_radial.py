@@ -14,7 +14,7 @@ from shapely.geometry import Point
 from shapely.ops import unary_union
 
 from veneerwb.core import Motion, Placement, Stock, Top, VeneerError, radial
-from veneerwb.core import edge as edges
+from veneerwb.core.outlines import edge as edges
 
 STOCK = Stock(400.0, 2400.0, 64, 0.6)
 PLACE = Placement(210.0, 320.0, 80.0)

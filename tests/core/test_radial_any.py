@@ -22,12 +22,12 @@ from veneerwb.core import (
     check,
     radial,
 )
-from veneerwb.core import edge as edges
 from veneerwb.core.checks.ring import ring_findings
-from veneerwb.core.edge import Arc
 from veneerwb.core.layout import cuts_by_shape
 from veneerwb.core.matches.cells import pieces_of
-from veneerwb.core.photos import Photo
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc
+from veneerwb.core.photos.reading import Photo
 
 STOCK = Stock(900.0, 3000.0, 200, 0.6)
 PLACE = Placement(450.0, 700.0, 80.0)

@@ -27,9 +27,9 @@ from veneerwb.core import (
     rings,
     side,
 )
-from veneerwb.core.edge import Line
 from veneerwb.core.matches.end import KINDS as ENDS
 from veneerwb.core.matches.quarters import KINDS as QUARTERS
+from veneerwb.core.outlines.edge import Line
 
 STOCK = Stock(400.0, 2000.0, 24, 0.6)
 ROUND, SQUARE = Top.round(800.0), Top.square(800.0)

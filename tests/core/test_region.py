@@ -10,7 +10,7 @@ import pytest
 from shapely.geometry import Polygon
 
 from veneerwb.core import Stock, Top, check, cuts_by_shape, quarters, radial, side
-from veneerwb.core.region import Half
+from veneerwb.core.outlines.region import Half
 
 STOCK = Stock(900.0, 3000.0, 30, 0.6)
 NOTCHED = [(-100, -100), (100, -100), (100, 100), (-100, 100), (-100, 50), (0, 0), (-100, -50)]

@@ -10,10 +10,10 @@ from shapely.geometry import Point, box
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.log import Disturbance, sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.sawn import Disturbance, sawn_bundle
+from veneerwb.core.photos.preparing import Cancelled
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, Motion
-from veneerwb.core.preparing import Cancelled
 from veneerwb.core.sequence import chain as chain_file
 from veneerwb.core.sequence import chained, register, registered
 from veneerwb.core.sequence.exact import exact

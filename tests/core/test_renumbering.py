@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from shapely.geometry import box
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, VeneerError, sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.renumbering import (
     all_numbers,
     lies_end_for_end,

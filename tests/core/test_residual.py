@@ -12,7 +12,7 @@ from veneerwb.core import Stock, Top, radial, sawn_bundle
 from veneerwb.core.checks.faces import unregistered
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.chain import registered
 from veneerwb.core.sequence.residual import HALF, REACH, residual

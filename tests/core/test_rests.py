@@ -6,7 +6,7 @@ from __future__ import annotations
 import pytest
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, Stock, Top, VeneerError, radial
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.shop.rests import FOLLOWS, rests
 
 

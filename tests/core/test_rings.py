@@ -11,12 +11,12 @@ import pytest
 from shapely.geometry import Polygon
 
 from veneerwb.core import Placement, Stock, Top, VeneerError, check
-from veneerwb.core import edge as edges
 from veneerwb.core.checks.ring import ring_findings
-from veneerwb.core.edge import Line
-from veneerwb.core.joints import joints
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rings import RING_KINDS, Rings, rings
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Line
+from veneerwb.core.outlines.joints import joints
 
 STOCK = Stock(900.0, 3000.0, 120, 0.6)
 LOW, HIGH = Placement(450.0, 300.0), Placement(450.0, 1500.0)

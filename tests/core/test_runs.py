@@ -23,7 +23,7 @@ from veneerwb.core import (
     Top,
     VeneerError,
 )
-from veneerwb.core.edge import Arc
+from veneerwb.core.outlines.edge import Arc
 from veneerwb.core.plane import Motion
 from veneerwb.core.runs import GAPS, MODES, Run, elevation, joined, run_findings
 from veneerwb.core.runs.grain import grain_of, grain_on

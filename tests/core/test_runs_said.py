@@ -11,7 +11,7 @@ from shapely.geometry import box
 
 from veneerwb.core import Bundle, Leaf, Radial, Side, SideMatch, Stock, Top, VeneerError
 from veneerwb.core.checks import trials
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.runs import Run, elevation, joined, run_findings
 
 STOCK = Stock(260.0, 2600.0, 200, 0.6)

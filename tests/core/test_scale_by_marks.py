@@ -10,8 +10,8 @@ import pytest
 from PIL import Image
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.preparation import Preparation, made
-from veneerwb.core.preparing import Troubles, prepared
+from veneerwb.core.photos.preparation import Preparation, made
+from veneerwb.core.photos.preparing import Troubles, prepared
 from veneerwb.core.targets import located
 from veneerwb.core.targets.scaling import PAIRS
 

@@ -28,7 +28,7 @@ from veneerwb.core import (
 )
 from veneerwb.core.appeal import Stopped, appraised, cell_for, maps_of, weighed
 from veneerwb.core.matches.radial import Radial
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import polar
 from veneerwb.core.raster import Frame, covered
 from veneerwb.core.search import searched

@@ -8,8 +8,8 @@ import numpy as np
 import pytest
 
 from veneerwb.core.leaf import Bundle, Side
-from veneerwb.core.log import sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.sawn import sawn_bundle
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY
 from veneerwb.core.sides import proved_sense
 

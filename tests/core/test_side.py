@@ -15,10 +15,10 @@ from hypothesis import strategies as st
 from shapely.geometry import Polygon
 
 from veneerwb.core import Placement, Stock, Top, VeneerError, check
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc
 from veneerwb.core.matches.rows import LEAST_STRIP
 from veneerwb.core.matches.side import FACE_KINDS, FACES, TURN_KINDS, TURNED, TURNS, shuffled, side
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc
 
 STOCK = Stock(260.0, 2400.0, 64, 0.6)
 SQUARE = Top.polygon(4, 800.0)

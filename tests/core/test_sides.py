@@ -13,8 +13,8 @@ from shapely.geometry import LineString, Polygon, box
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.fitting import rigid
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.log import TABLE, Log, sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.sawn import TABLE, Log, sawn_bundle
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence import register
 from veneerwb.core.sides import (

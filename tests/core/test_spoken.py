@@ -18,7 +18,7 @@ from veneerwb.core.buildup.bill import bill, bill_csv
 from veneerwb.core.checks.buildup import buildup_findings
 from veneerwb.core.leaf import Fault
 from veneerwb.core.listing import all_of, one_of, put_in
-from veneerwb.core.log import sawn_bundle
+from veneerwb.core.log.sawn import sawn_bundle
 from veneerwb.core.matches.kinds import MATCHES
 from veneerwb.core.runs import Run, run_findings
 from veneerwb.core.sequence import suspects

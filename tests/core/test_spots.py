@@ -9,10 +9,10 @@ import pytest
 from PIL import Image, ImageDraw
 from shapely.geometry import LineString, Polygon, box
 
-from veneerwb.core.figures import FIGURES
 from veneerwb.core.leaf import Fault, Leaf, Side
-from veneerwb.core.log import TABLE, Log
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.figures import FIGURES
+from veneerwb.core.log.sawn import TABLE, Log
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.spots import suggested
 
 WIDTH, LENGTH = 300.0, 500.0

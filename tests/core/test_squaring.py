@@ -12,9 +12,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from PIL import Image
 
-from veneerwb.core import squaring as module
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.squaring import NEAREST, Squaring, scale_between, squared, squaring
+from veneerwb.core.photos import squaring as module
+from veneerwb.core.photos.squaring import NEAREST, Squaring, scale_between, squared, squaring
 
 SHAPE = (480, 360)  # rows, columns of the test's photographs
 WIDTH, LENGTH = 210.0, 297.0

@@ -17,9 +17,9 @@ from shapely.geometry import Polygon
 from veneerwb.core import Bundle, Leaf, Radial, Side, Stock, Top, VeneerError, radial, rings, side
 from veneerwb.core.appeal.maps import maps_of
 from veneerwb.core.appeal.measures import across_seams, appraised
-from veneerwb.core.log import sawn_bundle
+from veneerwb.core.log.sawn import sawn_bundle
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.shop.taping.plan import ASKED, CLOSE, LAY, ONLY, TAPE, TRUE, named, taping
 from veneerwb.core.shop.taping.said import closing_reason, instructions, running
 from veneerwb.core.shop.taping.seen import (

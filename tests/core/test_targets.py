@@ -13,7 +13,7 @@ from scipy.ndimage import gaussian_filter
 
 from veneerwb.core.colour import decode, encode
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.log import sawn_bundle
+from veneerwb.core.log.sawn import sawn_bundle
 from veneerwb.core.plane import Motion
 from veneerwb.core.targets import (
     MARK,

@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.log import sawn_bundle
+from veneerwb.core.log.sawn import sawn_bundle
 from veneerwb.core.plane import Motion
 from veneerwb.core.targets import (
     Located,

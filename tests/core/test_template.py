@@ -13,10 +13,10 @@ from shapely.geometry import Polygon
 from shapely.ops import unary_union
 
 from veneerwb.core import Stock, Top, VeneerError, radial
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Line
 from veneerwb.core.matches.kinds import MATCHES
 from veneerwb.core.matches.quarters import quarters
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Line
 from veneerwb.core.plane import Motion
 from veneerwb.core.shop.cutting.piles import piles
 from veneerwb.core.shop.drawing.drawn import Letters

@@ -10,8 +10,8 @@ from shapely.geometry import LineString, Point, box
 from shapely.ops import unary_union
 
 from veneerwb.core import Stock, Top, VeneerError, radial
-from veneerwb.core import edge as edges
 from veneerwb.core.matches.kinds import MATCHES
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.shop.drawing.drawn import Letters, Stroke
 from veneerwb.core.shop.drawing.legible import troubles
 from veneerwb.core.shop.drawing.lengths import Lengths

@@ -8,7 +8,7 @@ import math
 import pytest
 
 from veneerwb.core import Top, VeneerError
-from veneerwb.core import edge as edges
+from veneerwb.core.outlines import edge as edges
 
 
 def polygon_area(sides, apothem):

@@ -13,10 +13,10 @@ from shapely.geometry import LineString, MultiPolygon, Polygon, box
 from shapely.geometry import Point as ShapelyPoint
 
 from veneerwb.core import Top, VeneerError
-from veneerwb.core import edge as edges
-from veneerwb.core.curves import Curve, EllipseArc
-from veneerwb.core.edge import Arc, Line
-from veneerwb.core.region import Half
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.curves import Curve, EllipseArc
+from veneerwb.core.outlines.edge import Arc, Line
+from veneerwb.core.outlines.region import Half
 
 ELL = Polygon([(0, 0), (1200, 0), (1200, 500), (600, 500), (600, 900), (0, 900)])
 HOLED = Polygon(

@@ -17,7 +17,7 @@ from PIL import Image
 from PySide import QtGui
 
 from veneerwb.core import Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.gui import view as views
 from veneerwb.gui.facing import selected_faces
 from veneerwb.gui.plain import BARE

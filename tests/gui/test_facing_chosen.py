@@ -8,7 +8,7 @@ import pytest
 from FreeCAD import Vector
 
 from veneerwb.core import Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.gui.facing import selected_faces
 from veneerwb.host.objects import add_facing, add_leaf
 

@@ -13,7 +13,7 @@ import pytest
 from PySide import QtGui
 
 from veneerwb.core import VeneerError
-from veneerwb.core.photos import sha256_of
+from veneerwb.core.photos.reading import sha256_of
 from veneerwb.gui import drawing
 from veneerwb.host.objects import add_drawing, add_match
 from veneerwb.host.objects.drawing import page_of

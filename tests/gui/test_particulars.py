@@ -10,7 +10,7 @@ from PySide import QtGui
 from shapely import geometry
 
 from veneerwb.core import Bundle, Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host.objects import add_bundle, core_bundle
 
 OPEN = ("Veneer_Particulars", "Species")

@@ -12,10 +12,12 @@ import pytest
 from pivy import coin
 from PySide import QtCore, QtGui
 
-from veneerwb.gui import photo_looks, spot_looks, themes
+from veneerwb.gui import themes
 from veneerwb.gui.panels import base
-from veneerwb.gui.photo_items import Item
-from veneerwb.gui.photo_window import PhotoWindow
+from veneerwb.gui.photos import looks as photo_looks
+from veneerwb.gui.photos.items import Item
+from veneerwb.gui.photos.window import PhotoWindow
+from veneerwb.gui.spot import looks as spot_looks
 from veneerwb.host import settings
 from veneerwb.host.objects import add_match, add_stock
 from veneerwb.paint import ink, strip

@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 from PySide import QtGui
 
-from veneerwb.gui import sequence_work
+from veneerwb.gui.sequence import work as sequence_work
 from veneerwb.host.objects import core_bundle
 from veneerwb.host.objects.base import Refused
 

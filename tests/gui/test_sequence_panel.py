@@ -225,7 +225,7 @@ def test_one_leaf_and_two_are_looked_at_and_told_of(user, fresh, eight_leaves, c
 
 def test_a_black_photograph_is_named_in_a_sentence(user, fresh, eight_leaves, in_document):
     from veneerwb.core import Leaf, Side
-    from veneerwb.core.photos import Photo
+    from veneerwb.core.photos.reading import Photo
 
     black = Leaf(4, Side(Photo.of(np.zeros((250, 120, 3), np.uint8), 2.0)))
     leaves = [black if leaf.number == 4 else leaf for leaf in eight_leaves.leaves]

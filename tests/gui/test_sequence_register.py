@@ -11,7 +11,7 @@ from PySide import QtCore, QtGui
 from veneerwb.core import Motion, sawn_bundle
 from veneerwb.core.plane import IDENTITY
 from veneerwb.core.sequence import registered
-from veneerwb.gui.sequence_work import _stuck
+from veneerwb.gui.sequence.work import _stuck
 from veneerwb.host.objects import add_match, core_bundle
 
 OPEN = ("Veneer_Sequence", "prove")

@@ -6,8 +6,8 @@ import pytest
 from PySide import QtCore, QtGui
 
 from veneerwb.core import sawn_bundle
-from veneerwb.gui.sequence_state import Stack, State
-from veneerwb.gui.sequence_window import SequenceWindow, Told
+from veneerwb.gui.sequence.state import Stack, State
+from veneerwb.gui.sequence.window import SequenceWindow, Told
 from veneerwb.paint import ink
 from veneerwb.paint.drift import Plot
 

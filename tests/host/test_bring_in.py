@@ -11,7 +11,7 @@ from PIL import Image
 from shapely.geometry import box
 
 from veneerwb.core import VeneerError
-from veneerwb.core.preparing import Cancelled, Preparation, Troubles
+from veneerwb.core.photos.preparing import Cancelled, Preparation, Troubles
 from veneerwb.host import areas, light
 from veneerwb.host.bringing_in import bring_in, take_out
 from veneerwb.host.objects import add_bundle, add_bundle_from_photos, add_match, core_bundle
@@ -123,7 +123,7 @@ def test_what_is_brought_in_survives_saving(doc, paths, tmp_path):
 
 
 def test_a_core_bundle_with_gains_keeps_its_pictures_as_photographed(doc, paths):
-    from veneerwb.core.preparing import prepared
+    from veneerwb.core.photos.preparing import prepared
 
     batch = prepared(paths, HOW)
     bundle = add_bundle(doc, batch.bundle(0.6))

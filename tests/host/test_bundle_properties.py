@@ -11,7 +11,7 @@ from shapely.geometry import box
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, VeneerError
 from veneerwb.core.inventory import Entry, extent, from_csv
 from veneerwb.core.inventory import as_csv as inventory_csv
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host import areas, values
 from veneerwb.host.objects import add_bundle, add_match, core_bundle
 from veneerwb.host.outlines import area_of, kind_of_label

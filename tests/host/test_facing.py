@@ -9,7 +9,7 @@ from FreeCAD import Placement, Rotation, Vector
 from shapely.geometry import box
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host.objects import add_bundle, add_facing, add_leaf, faced, set_faces
 
 WIDTH, LENGTH = 200.0, 400.0

@@ -11,7 +11,7 @@ import pytest
 from PIL import Image
 
 from veneerwb.core import Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host.objects import add_facing, add_leaf, faced, set_faces
 
 

@@ -10,7 +10,7 @@ import FreeCAD
 import pytest
 from PIL import Image
 
-from veneerwb.core.photos import sha256_of
+from veneerwb.core.photos.reading import sha256_of
 from veneerwb.host import keeping
 from veneerwb.host.objects import add_bundle, add_bundle_from_photos, add_match
 

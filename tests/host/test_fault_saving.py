@@ -13,7 +13,7 @@ import pytest
 from PIL import Image
 
 from veneerwb.core import VeneerError
-from veneerwb.core.preparing import Preparation, Troubles
+from veneerwb.core.photos.preparing import Preparation, Troubles
 from veneerwb.host import keeping, packet
 from veneerwb.host.bringing_in import bring_in
 from veneerwb.host.objects import add_bundle, add_bundle_from_photos, add_match, add_stock

@@ -8,7 +8,7 @@ import FreeCAD
 import pytest
 from PIL import Image
 
-from veneerwb.core.photos import sha256_of
+from veneerwb.core.photos.reading import sha256_of
 from veneerwb.host.objects import add_bundle, add_match, core_bundle
 
 

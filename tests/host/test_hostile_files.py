@@ -16,7 +16,7 @@ import pytest
 from PIL import Image
 
 from veneerwb.core import VeneerError
-from veneerwb.core.preparing import Preparation
+from veneerwb.core.photos.preparing import Preparation
 from veneerwb.host import backs, inventory, packet, photos, values
 from veneerwb.host import bench as benches
 from veneerwb.host.bringing_in import bring_in

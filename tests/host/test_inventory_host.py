@@ -6,7 +6,7 @@ import pytest
 
 from veneerwb.core import Bundle, Leaf, Side, VeneerError
 from veneerwb.core.inventory import Particulars, read_csv
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host import inventory
 from veneerwb.host.objects import add_bundle
 

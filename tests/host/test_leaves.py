@@ -12,7 +12,7 @@ from PIL import Image, ImageFile
 from shapely.geometry import Point, box
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, VeneerError
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host.objects import (
     add_bundle,
     add_bundle_from_photos,

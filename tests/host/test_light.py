@@ -8,8 +8,8 @@ import pytest
 from shapely.geometry import box
 
 from veneerwb.core import Bundle, Leaf, Side, sawn_bundle
-from veneerwb.core.photos import Photo, save_png
-from veneerwb.core.preparing import Prepared, Troubles
+from veneerwb.core.photos.preparing import Prepared, Troubles
+from veneerwb.core.photos.reading import Photo, save_png
 from veneerwb.host.backs import add_backs
 from veneerwb.host.light import even_backs, even_light, told
 from veneerwb.host.objects import add_bundle, core_bundle

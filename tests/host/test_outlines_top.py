@@ -8,8 +8,8 @@ import Part
 import pytest
 from FreeCAD import Vector
 
-from veneerwb.core.curves import Curve, EllipseArc
-from veneerwb.core.edge import Arc, Line
+from veneerwb.core.outlines.curves import Curve, EllipseArc
+from veneerwb.core.outlines.edge import Arc, Line
 from veneerwb.host import values
 from veneerwb.host.objects import add_match
 

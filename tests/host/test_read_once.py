@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from veneerwb.core import Bundle, Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host import values
 from veneerwb.host.objects import add_bundle, core_bundle
 

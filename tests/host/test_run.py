@@ -6,7 +6,7 @@ import Part
 import pytest
 from FreeCAD import Placement, Rotation, Vector
 
-from veneerwb.core.edge import Arc
+from veneerwb.core.outlines.edge import Arc
 from veneerwb.host.objects import add_bundle, add_run, add_stock, run_of, set_faces
 
 WIDE, HIGH, THICK, GAP = 400.0, 700.0, 19.0, 3.0

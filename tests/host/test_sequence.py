@@ -11,7 +11,7 @@ from PIL import Image
 from shapely.geometry import box
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side, VeneerError
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.renumbering import end_for_end, mirrored, turned_end_for_end, turned_over
 from veneerwb.core.sequence import registered
 from veneerwb.host import sequence, turning

@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 
 from veneerwb.core import Stock, Top, closure, radial, side
-from veneerwb.core import edge as edges
+from veneerwb.core.outlines import edge as edges
 
 STOCK = Stock(1000.0, 3000.0, 24, 0.6)
 TOP = Top.round(1000.0)

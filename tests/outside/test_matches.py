@@ -9,9 +9,9 @@ import math
 import pytest
 
 from veneerwb.core import Placement, Stock, Top, VeneerError, check
-from veneerwb.core import edge as edges
 from veneerwb.core.matches.end import end
 from veneerwb.core.matches.side import FACES, side
+from veneerwb.core.outlines import edge as edges
 
 STOCK = Stock(width=400.0, length=3000.0, leaves=64, thickness=0.6)
 FACE = Top.polygon(4, 1200.0)

@@ -11,8 +11,8 @@ import xml.etree.ElementTree as ElementTree
 import pytest
 
 from veneerwb.core import Stock, Top, VeneerError, radial
-from veneerwb.core import edge as edges
 from veneerwb.core.matches.quarters import quarters
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.shop.drawing.lengths import Lengths
 from veneerwb.core.shop.templates.arcs import TOLERANCE, vertices
 from veneerwb.core.shop.templates.dxf import dxf, write_dxf

@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 
 from veneerwb.core import Bundle, Leaf, Side, Stock, Top, VeneerError, check, closure, radial
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.shop import cutlist
 
 INCH = 25.4

@@ -9,7 +9,7 @@ import pytest
 from veneerwb.core import VeneerError
 from veneerwb.core.inventory import SQUARE_FOOT
 from veneerwb.core.leaf import Bundle, Leaf, Side, Stock
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.wood import (
     DRIEST,
     HELD,

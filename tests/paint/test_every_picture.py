@@ -14,7 +14,7 @@ from shapely.prepared import prep
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, Top, check
 from veneerwb.core.matches.kinds import MATCHES
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 
 pytest.importorskip("veneerwb.paint.qt", reason="no Qt for this Python")
 from veneerwb.paint import picture  # noqa: E402

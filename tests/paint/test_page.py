@@ -9,8 +9,8 @@ import numpy as np
 import pytest
 
 from veneerwb.core import Motion, Side
-from veneerwb.core.log import Log
-from veneerwb.core.photos import Photo
+from veneerwb.core.log.sawn import Log
+from veneerwb.core.photos.reading import Photo
 
 pytest.importorskip("veneerwb.paint.qt", reason="no Qt for this Python")
 from veneerwb.paint import ink  # noqa: E402

@@ -20,7 +20,7 @@ from veneerwb.core import (
     radial,
     sawn_bundle,
 )
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 
 pytest.importorskip("veneerwb.paint.qt", reason="no Qt for this Python")
 from veneerwb.paint import picture  # noqa: E402

@@ -13,11 +13,11 @@ from shapely.geometry import Point
 from shapely.prepared import prep
 
 from veneerwb.core import Bundle, Leaf, Placement, Side, Stock, Top, sawn_bundle
-from veneerwb.core.edge import Arc
-from veneerwb.core.inside import number_places
 from veneerwb.core.matches.end import end
 from veneerwb.core.matches.side import side
-from veneerwb.core.photos import Photo
+from veneerwb.core.outlines.edge import Arc
+from veneerwb.core.outlines.inside import number_places
+from veneerwb.core.photos.reading import Photo
 
 pytest.importorskip("veneerwb.paint.qt", reason="no Qt for this Python")
 from veneerwb.paint import picture  # noqa: E402

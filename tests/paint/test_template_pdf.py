@@ -16,8 +16,8 @@ import pytest
 from shapely.geometry import LineString, MultiLineString, Point
 
 from veneerwb.core import Stock, Top, radial
-from veneerwb.core import edge as edges
 from veneerwb.core.matches.quarters import quarters
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.shop.drawing.page import Look
 from veneerwb.core.shop.drawing.paper import PAPERS
 from veneerwb.core.shop.pages.template import FINE, pages

@@ -26,7 +26,7 @@ from veneerwb.core.checks.finding import Finding
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Cut, Layout, Piece, Seam, cuts_by_shape
 from veneerwb.core.leaf import Bundle, Fault, Leaf, Side, Stock
-from veneerwb.core.log import Disturbance, sawn_bundle
+from veneerwb.core.log.sawn import Disturbance, sawn_bundle
 from veneerwb.core.lots import Cutting, Lot, cutting, cuttings
 from veneerwb.core.matches.end import End, end
 from veneerwb.core.matches.placement import Placement

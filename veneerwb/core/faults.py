@@ -17,10 +17,10 @@ from shapely.geometry import LineString, MultiPolygon, Polygon, box
 from shapely.ops import unary_union
 from shapely.validation import explain_validity
 
-from veneerwb.core.background import leaf_on_background
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Fault, Leaf
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.background import leaf_on_background
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import TOUCH, choice, positive
 from veneerwb.words import marked, word
 

@@ -17,11 +17,11 @@ import numpy as np
 from shapely.geometry import LineString, Polygon
 from shapely.ops import unary_union
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge, Line
 from veneerwb.core.leaf import Leaves
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge, Line
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import TOUCH, Motion, choice, stepped
-from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 
 

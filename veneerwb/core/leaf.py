@@ -24,7 +24,7 @@ import numpy as np
 from shapely.geometry import box
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, Motion, choice, positive, tand, whole
 
 BACKS = ("next", "previous", "own")

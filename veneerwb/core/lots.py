@@ -18,10 +18,10 @@ import numpy as np
 from shapely.geometry import Point
 from shapely.ops import unary_union
 
-from veneerwb.core import edge as edges
 from veneerwb.core.checks.sufficiency import in_rectangle, overhang
-from veneerwb.core.edge import Arc, Line, Segment
 from veneerwb.core.layout import CUTS, Cut, Layout, Piece, cuts_of, lots_of
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Line, Segment
 from veneerwb.core.plane import SAGITTA, stepped
 
 FINE = 1e-4

@@ -15,7 +15,7 @@ import numpy as np
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.photos import MOST_NUMBER, Photo
+from veneerwb.core.photos.reading import MOST_NUMBER, Photo
 from veneerwb.core.plane import IDENTITY, Motion, whole
 
 Change = Callable[[np.ndarray], np.ndarray]

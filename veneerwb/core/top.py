@@ -10,14 +10,14 @@ from functools import cached_property
 
 from shapely.geometry import Polygon
 
-from veneerwb.core import edge as edges
-from veneerwb.core import outline_tops as outlines
-from veneerwb.core.curves import EllipseArc
-from veneerwb.core.edge import Arc, Edge, Line, Segment
 from veneerwb.core.errors import VeneerError, sentence
-from veneerwb.core.offset import parallel
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines import given as outlines
+from veneerwb.core.outlines.curves import EllipseArc
+from veneerwb.core.outlines.edge import Arc, Edge, Line, Segment
+from veneerwb.core.outlines.offset import parallel
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import LONGEST, Motion, cosd, finite, polar, positive, whole
-from veneerwb.core.region import Region
 from veneerwb.words import marked, say
 
 SIDES = (3, 64)

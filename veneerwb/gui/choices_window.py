@@ -12,7 +12,7 @@ import FreeCAD
 from veneerwb.gui.canvas import Canvas
 from veneerwb.gui.panels import fields
 from veneerwb.gui.ring import RingHand
-from veneerwb.gui.sequence_words import followed_as
+from veneerwb.gui.sequence.words import followed_as
 from veneerwb.gui.side_window import Window
 
 translate = FreeCAD.Qt.translate

@@ -58,7 +58,7 @@ class ItemView:
         """Opens the panel of a drawing, a bench or a bundle, or goes to a kept spot; true, so that
         the host does nothing of its own."""
         if kind_of(view.Object) == "Spot":
-            from veneerwb.gui.spot_tabs import take_up
+            from veneerwb.gui.spot.tabs import take_up
 
             take_up(view.Object)
             return True

@@ -13,8 +13,8 @@ from pivy import coin
 from shapely.geometry import Point as ShapelyPoint
 from shapely.ops import polylabel
 
-from veneerwb.core.inside import number_places, room_at
 from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.outlines.inside import number_places, room_at
 from veneerwb.core.plane import Motion, Point, sind
 from veneerwb.core.runs import Panel
 from veneerwb.core.runs.findings import bundle_seams

@@ -18,10 +18,10 @@ import FreeCAD
 import numpy as np
 from pivy import coin
 
-from veneerwb.core.inside import number_places, room_at
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Bundle, Leaves, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.outlines.inside import number_places, room_at
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import Point
 from veneerwb.gui.facets import facets
 from veneerwb.gui.plain import BARE

@@ -12,9 +12,9 @@ from typing import Any
 from veneerwb.core import Side, VeneerError
 from veneerwb.core.files import shown_name
 from veneerwb.core.leaf import BACKS, Leaf
-from veneerwb.core.photos import AnyPath, by_number
+from veneerwb.core.photos.preparing import Preparation, Prepared, Progress, prepared
+from veneerwb.core.photos.reading import AnyPath, by_number
 from veneerwb.core.plane import choice
-from veneerwb.core.preparing import Preparation, Prepared, Progress, prepared
 from veneerwb.core.sides import Wander
 from veneerwb.core.sides.wander import pinned
 from veneerwb.host import imports, values

@@ -10,9 +10,9 @@ from typing import Any
 
 from veneerwb.core import Leaf, Side, VeneerError
 from veneerwb.core.files import scratch
-from veneerwb.core.photos import MOST_NUMBER
+from veneerwb.core.photos.preparing import Preparation, Prepared, Progress, prepared
+from veneerwb.core.photos.reading import MOST_NUMBER
 from veneerwb.core.plane import whole
-from veneerwb.core.preparing import Preparation, Prepared, Progress, prepared
 from veneerwb.host import imports
 from veneerwb.host.objects.base import Refused
 from veneerwb.host.photos import included

@@ -15,10 +15,10 @@ from shapely.geometry import Polygon, box
 
 from veneerwb.core import Fault, Leaf, Side, VeneerError
 from veneerwb.core.leaf import BACKS, THICKEST
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.preparation import check_leaf_size
+from veneerwb.core.photos.preparing import Prepared
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import choice, positive
-from veneerwb.core.preparation import check_leaf_size
-from veneerwb.core.preparing import Prepared
 from veneerwb.host.keeping import keep
 from veneerwb.host.objects import bundle as bundles
 from veneerwb.host.objects import leaf as leaves

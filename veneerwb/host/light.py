@@ -10,13 +10,13 @@ import numpy as np
 from shapely import affinity
 
 from veneerwb.core import Leaf, Side, VeneerError
-from veneerwb.core.background import around, leaf_on_background
-from veneerwb.core.evening import Evening, Light, Three, evenings, measured
 from veneerwb.core.leaf import Bundle
-from veneerwb.core.photos import checked_gains
-from veneerwb.core.preparation import CLEAR
-from veneerwb.core.preparing import Troubles, each_evening
-from veneerwb.core.preparing_report import light_report
+from veneerwb.core.photos.background import around, leaf_on_background
+from veneerwb.core.photos.evening import Evening, Light, Three, evenings, measured
+from veneerwb.core.photos.preparation import CLEAR
+from veneerwb.core.photos.preparing import Troubles, each_evening
+from veneerwb.core.photos.reading import checked_gains
+from veneerwb.core.photos.report import light_report
 from veneerwb.host import values
 from veneerwb.host.objects.base import set_if_new
 from veneerwb.host.sequence import leaf_objects

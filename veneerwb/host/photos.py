@@ -16,11 +16,11 @@ from pathlib import Path
 
 import numpy as np
 
-from veneerwb.core.background import leaf_on_background
-from veneerwb.core.decode import glimpse, sha256_of, stored
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.evening import Evening, Three, evened
-from veneerwb.core.photos import Photo, checked_gains, resized, save_jpeg, working_copy
+from veneerwb.core.photos.background import leaf_on_background
+from veneerwb.core.photos.decode import glimpse, sha256_of, stored
+from veneerwb.core.photos.evening import Evening, Three, evened
+from veneerwb.core.photos.reading import Photo, checked_gains, resized, save_jpeg, working_copy
 
 GLANCE, LEAST_LEAF = 400, 0.3
 """Pixels of a photograph's longer side at a glance; the share of it that a leaf takes at least,

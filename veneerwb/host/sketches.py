@@ -19,13 +19,13 @@ import numpy as np
 import Part
 from FreeCAD import Vector
 
-from veneerwb.core import edge as edges
-from veneerwb.core import outline_tops
-from veneerwb.core.curves import Curve, EllipseArc, fitted
-from veneerwb.core.edge import Arc, Edge, Line, Segment
 from veneerwb.core.facing import SAME_PLANE
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines import given as outline_tops
+from veneerwb.core.outlines.curves import Curve, EllipseArc, fitted
+from veneerwb.core.outlines.edge import Arc, Edge, Line, Segment
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import Motion
-from veneerwb.core.region import Region
 from veneerwb.host.faces import is_flat, refuse_endless
 from veneerwb.host.objects.base import Refused
 from veneerwb.words import say, word

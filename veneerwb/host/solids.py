@@ -17,12 +17,12 @@ from typing import Any
 import Part
 from FreeCAD import Vector
 
-from veneerwb.core.curves import Curve, EllipseArc
-from veneerwb.core.edge import Arc, Edge, Segment
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Bundle, Leaves
+from veneerwb.core.outlines.curves import Curve, EllipseArc
+from veneerwb.core.outlines.edge import Arc, Edge, Segment
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import TOUCH, Motion, polar
-from veneerwb.core.region import Region
 
 SHOW_FACE, BACK, FIRST_SEAM, LAST_SEAM = -1, -2, 0, -3
 """Places in a wedge's list of faces."""

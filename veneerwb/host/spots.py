@@ -15,7 +15,7 @@ from veneerwb.core import Layout, Placement
 from veneerwb.core.files import scratch
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.matches.radial import Radial
-from veneerwb.core.photos import save_jpeg
+from veneerwb.core.photos.reading import save_jpeg
 from veneerwb.host import keeping, values
 from veneerwb.host.objects.base import Refused, set_if_new
 from veneerwb.host.objects.spot import Spot, add_spot, kept

@@ -11,8 +11,8 @@ from pathlib import Path
 
 import numpy as np
 
-from veneerwb.core.decode import decoded, stored, upright
-from veneerwb.core.photos import save_png
+from veneerwb.core.photos.decode import decoded, stored, upright
+from veneerwb.core.photos.reading import save_png
 from veneerwb.core.renumbering import Change
 
 _SCAN, _EXIF, _JFIF = 0xDA, 0xE1, 0xE0

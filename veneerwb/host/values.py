@@ -23,7 +23,7 @@ from veneerwb.core import (
 from veneerwb.core.faults import carried, trimmed
 from veneerwb.core.inventory import Extent, Particulars, extent
 from veneerwb.core.leaf import Leaves
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY
 from veneerwb.host import outlines
 from veneerwb.host.keeping import gone, put_back

@@ -10,9 +10,9 @@ from typing import Any
 
 import numpy as np
 
-from veneerwb.core.edge import Edge
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Side
+from veneerwb.core.outlines.edge import Edge
 from veneerwb.paint import texture as textures
 from veneerwb.paint.picture import qt_path, qt_transform
 from veneerwb.paint.qt import QtCore, QtGui

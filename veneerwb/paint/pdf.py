@@ -8,9 +8,9 @@ from collections.abc import Iterator, Sequence
 
 import numpy as np
 
-from veneerwb.core.curves import Curve, EllipseArc
-from veneerwb.core.edge import Arc, Line
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.outlines.curves import Curve, EllipseArc
+from veneerwb.core.outlines.edge import Arc, Line
 from veneerwb.core.shop.drawing.drawn import Drawing, Image, Letters, Mark, Stroke
 from veneerwb.core.shop.drawing.lettering import clean, width
 from veneerwb.core.shop.drawing.page import Page

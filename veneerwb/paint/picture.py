@@ -9,9 +9,9 @@ from typing import Any
 import numpy as np
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.inside import number_places
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Bundle, Side
+from veneerwb.core.outlines.inside import number_places
 from veneerwb.core.plane import Motion, positive
 from veneerwb.paint.qt import QtCore, QtGui, application, can_write_text, to_pixels
 from veneerwb.paint.texture import texture

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from itertools import accumulate
 
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.paint import ink
 from veneerwb.paint.qt import QtCore, QtGui
 from veneerwb.paint.texture import texture

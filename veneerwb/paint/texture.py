@@ -10,7 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 from PIL import Image
 
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.paint.qt import QtGui, from_pixels
 
 MOST_BYTES = 400_000_000

@@ -10,8 +10,8 @@ from dataclasses import replace
 import pytest
 
 from veneerwb.core import Stock, Top, bill, check, quarters, radial, side
-from veneerwb.core import edge as edges
 from veneerwb.core.matches.kinds import MATCHES
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.shop.cutlist import rows
 from veneerwb.core.shop.drawing.drawn import Image, Letters, Stroke
 from veneerwb.core.shop.drawing.paper import Box

@@ -8,9 +8,9 @@ import numpy as np
 import pytest
 from PIL import Image, ImageDraw
 
-from veneerwb.core.log import TABLE, Log
+from veneerwb.core.log.sawn import TABLE, Log
+from veneerwb.core.photos.preparing import Preparation, prepared
 from veneerwb.core.plane import Motion
-from veneerwb.core.preparing import Preparation, prepared
 from veneerwb.core.sequence import chained
 from veneerwb.gui.panels import base
 from veneerwb.host.bringing_in import bring_in

@@ -10,8 +10,8 @@ import pytest
 from PIL import Image
 from PySide import QtGui
 
-from veneerwb.core.log import TABLE
-from veneerwb.gui.back_book import BANDS
+from veneerwb.core.log.sawn import TABLE
+from veneerwb.gui.books.backs import BANDS
 from veneerwb.host.areas import set_marks
 from veneerwb.host.backs import kept_ties
 from veneerwb.host.objects import core_bundle

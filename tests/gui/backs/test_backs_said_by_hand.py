@@ -6,7 +6,7 @@ import FreeCADGui
 import pytest
 from PySide import QtGui
 
-from veneerwb.gui.back_words import wander_told
+from veneerwb.gui.books.back_words import wander_told
 from veneerwb.host.backs import kept_ties
 from veneerwb.host.sequence import renumber
 

@@ -13,7 +13,7 @@ from PIL import Image
 from PySide import QtGui
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, sawn_bundle
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.targets import MARK
 from veneerwb.gui.panels import base
 from veneerwb.host.areas import set_marks

@@ -12,7 +12,7 @@ import pytest
 from PySide import QtCore, QtGui
 
 from veneerwb.core import Bundle, Leaf, Motion, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host.areas import marks_of, set_marks
 from veneerwb.host.objects import add_bundle, add_match, layout
 from veneerwb.host.objects.base import kind_of

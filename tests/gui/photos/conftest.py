@@ -10,11 +10,11 @@ from PySide import QtCore, QtGui
 from shapely.geometry import box
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY
 from veneerwb.gui.panels import base
-from veneerwb.gui.photo_frame import Picture
-from veneerwb.gui.photo_window import PhotoWindow
+from veneerwb.gui.photos.frame import Picture
+from veneerwb.gui.photos.window import PhotoWindow
 from veneerwb.host.objects import add_bundle, core_bundle
 
 # --- a picture in its window --------------------------------------------------------------------

@@ -7,9 +7,9 @@ from PySide import QtCore, QtGui
 from shapely.geometry import box
 
 from veneerwb.core import Bundle
-from veneerwb.core.photos import Photo
-from veneerwb.gui.fault_book import Entry, FaultBook
-from veneerwb.gui.photo_items import mark
+from veneerwb.core.photos.reading import Photo
+from veneerwb.gui.books.faults import Entry, FaultBook
+from veneerwb.gui.photos.items import mark
 from veneerwb.host import values
 from veneerwb.host.sequence import renumber
 

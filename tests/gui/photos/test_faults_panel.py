@@ -10,7 +10,7 @@ from PySide import QtCore, QtGui
 from shapely.geometry import Polygon, box
 
 from veneerwb.core import Bundle, Leaf, Motion, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.host.objects import add_bundle, core_bundle
 
 Qt = QtCore.Qt

@@ -11,8 +11,8 @@ from PySide import QtCore, QtGui
 from shapely.geometry import Point, Polygon, box
 
 from veneerwb.core import Bundle, Leaf, Side, sawn_bundle
-from veneerwb.core.photos import Photo
-from veneerwb.gui import fault_book
+from veneerwb.core.photos.reading import Photo
+from veneerwb.gui.books import faults as fault_book
 from veneerwb.gui.panels import base
 from veneerwb.host.objects import add_bundle
 

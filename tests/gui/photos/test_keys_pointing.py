@@ -4,7 +4,7 @@
 import pytest
 from PySide import QtCore
 
-from veneerwb.gui.photo_items import Item, mark
+from veneerwb.gui.photos.items import Item, mark
 
 Qt = QtCore.Qt
 SQUARE = [(100.0, 100.0), (500.0, 100.0), (500.0, 800.0), (100.0, 800.0)]

@@ -5,7 +5,7 @@ import numpy as np
 import pytest
 from PySide import QtCore, QtGui
 
-from veneerwb.gui.photo_items import Item, mark
+from veneerwb.gui.photos.items import Item, mark
 
 Qt = QtCore.Qt
 ROWS = 900

@@ -8,10 +8,10 @@ import numpy as np
 import pytest
 from PySide import QtCore, QtGui
 
-from veneerwb.gui import photo_looks as looks
-from veneerwb.gui.photo_frame import Picture
-from veneerwb.gui.photo_items import Item
-from veneerwb.gui.photo_window import PhotoWindow
+from veneerwb.gui.photos import looks
+from veneerwb.gui.photos.frame import Picture
+from veneerwb.gui.photos.items import Item
+from veneerwb.gui.photos.window import PhotoWindow
 
 Qt = QtCore.Qt
 ROWS, COLUMNS = 900, 600

@@ -12,7 +12,7 @@ from veneerwb.core import Fault, Motion, Placement, Stock, Top, check
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.sequence import registered
-from veneerwb.gui.spot_fit import Fit
+from veneerwb.gui.spot.fit import Fit
 
 
 @pytest.fixture(scope="module")

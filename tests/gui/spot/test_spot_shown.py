@@ -6,7 +6,7 @@ import pytest
 from PySide import QtCore, QtGui
 
 from veneerwb.core import Top, radial
-from veneerwb.gui import spot_window
+from veneerwb.gui.spot import window as spot_window
 from veneerwb.paint import texture
 from veneerwb.paint.live import LivePicture
 

@@ -16,12 +16,12 @@ from typing import Any
 import numpy as np
 from scipy.sparse import csr_matrix
 
-from veneerwb.core import edge as edges
 from veneerwb.core.appeal.maps import CHANNELS, FINE, Maps
 from veneerwb.core.colour import ciede2000
-from veneerwb.core.edge import Edge
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout, Piece, Seam, alike
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge
 from veneerwb.core.plane import IDENTITY, Motion, finite
 from veneerwb.core.raster import Frame, covered
 from veneerwb.words import marked, say, word

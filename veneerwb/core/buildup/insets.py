@@ -6,10 +6,10 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 
-from veneerwb.core.edge import Edge
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.listing import all_of
-from veneerwb.core.offset import parallel, widest
+from veneerwb.core.outlines.edge import Edge
+from veneerwb.core.outlines.offset import parallel, widest
 from veneerwb.core.top import Top
 from veneerwb.words import say, word
 

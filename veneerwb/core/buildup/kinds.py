@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge
 from veneerwb.core.plane import LONGEST, SHORTEST, choice, cosd, finite, polar, whole
 from veneerwb.core.wood import SAWN, Coefficients
 from veneerwb.words import marked, say, word

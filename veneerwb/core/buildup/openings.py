@@ -7,10 +7,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.region import Region
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge
+from veneerwb.core.outlines.region import Region
 from veneerwb.words import word
 
 

@@ -14,7 +14,6 @@ from dataclasses import dataclass, replace
 
 from shapely.geometry import Point
 
-from veneerwb.core import edge as edges
 from veneerwb.core.buildup.insets import inset, room_for
 from veneerwb.core.buildup.kinds import (
     Backer,
@@ -31,11 +30,12 @@ from veneerwb.core.buildup.kinds import (
 )
 from veneerwb.core.buildup.openings import opened
 from veneerwb.core.buildup.ring import reversed_edge, strips
-from veneerwb.core.edge import Edge
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.listing import one_of
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import finite
-from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 from veneerwb.words import marked, word
 

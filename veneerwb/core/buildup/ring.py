@@ -12,11 +12,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from veneerwb.core.edge import Edge, Line, Point, Segment
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.offset import parallel
+from veneerwb.core.outlines.edge import Edge, Line, Point, Segment
+from veneerwb.core.outlines.offset import parallel
+from veneerwb.core.outlines.region import Region, joined
 from veneerwb.core.plane import TOUCH, cosd, polar, sind
-from veneerwb.core.region import Region, joined
 from veneerwb.words import word
 
 CORNER = 3.0

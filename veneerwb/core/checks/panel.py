@@ -6,9 +6,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from veneerwb.core import edge as edges
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.plane import TOUCH
 from veneerwb.words import word
 

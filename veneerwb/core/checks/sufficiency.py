@@ -11,12 +11,12 @@ from typing import Any
 import numpy as np
 from shapely.geometry import Point
 
-from veneerwb.core import edge as edges
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.checks.trials import tried
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.radial import LEAST_WAYS, MOST_WAYS, Radial
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.plane import TOUCH, Motion
 from veneerwb.core.top import Top
 from veneerwb.words import marked, word

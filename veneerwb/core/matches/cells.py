@@ -17,12 +17,12 @@ from dataclasses import dataclass, replace
 from typing import Any, Protocol
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.joints import joints
 from veneerwb.core.layout import Layout, Piece, Seam, cuts_of
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.placement import Placement
+from veneerwb.core.outlines.joints import joints
+from veneerwb.core.outlines.region import Half, Region
 from veneerwb.core.plane import Motion
-from veneerwb.core.region import Half, Region
 from veneerwb.core.top import Top
 from veneerwb.words import marked
 

@@ -20,8 +20,8 @@ from veneerwb.core.matches import rows as strips
 from veneerwb.core.matches.cells import Cell, laid
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.matches.rows import LEAST_STRIP, Field, Kind
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import TOUCH, choice, whole
-from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 from veneerwb.words import marked, word
 

@@ -13,7 +13,6 @@ from typing import NamedTuple
 
 from shapely.geometry import Point
 
-from veneerwb.core import edge as edges
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.end import END_KINDS, end
@@ -22,6 +21,7 @@ from veneerwb.core.matches.radial import Radial, radial
 from veneerwb.core.matches.rings import RING_KINDS, rings
 from veneerwb.core.matches.rows import Kind
 from veneerwb.core.matches.side import FACE_KINDS, TURN_KINDS, side
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.top import Top
 from veneerwb.words import marked, word
 

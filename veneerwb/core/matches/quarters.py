@@ -26,8 +26,8 @@ from veneerwb.core.matches import asked
 from veneerwb.core.matches.cells import Cell, laid
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.matches.rows import LEAST_STRIP, Kind, leaves_for
+from veneerwb.core.outlines.region import Half, Region
 from veneerwb.core.plane import Motion, Point, choice, cosd, positive, whole
-from veneerwb.core.region import Half, Region
 from veneerwb.core.top import Top
 from veneerwb.words import marked
 

@@ -20,8 +20,8 @@ from veneerwb.core.matches import asked, wedges
 from veneerwb.core.matches.cells import Cell, from_first, middle, pieces_of, seams_of
 from veneerwb.core.matches.order import as_listed, grouped_zigzag, paired_zigzag, zigzag
 from veneerwb.core.matches.placement import Placement
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import LONGEST, TOUCH, choice, finite, whole
-from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 from veneerwb.words import marked, say
 

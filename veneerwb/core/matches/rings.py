@@ -14,9 +14,6 @@ from dataclasses import dataclass, replace
 
 from shapely.geometry import Point, Polygon
 
-from veneerwb.core import edge as edges
-from veneerwb.core.curves import EllipseArc
-from veneerwb.core.edge import Arc, Edge, Line, Segment
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import CUTS, Layout, Piece, cuts_of
 from veneerwb.core.leaf import Leaves
@@ -25,8 +22,11 @@ from veneerwb.core.matches.cells import Cell, middle_of, pieces_of, seams_of
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rows import Kind
 from veneerwb.core.matches.wedges import with_disc
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.curves import EllipseArc
+from veneerwb.core.outlines.edge import Arc, Edge, Line, Segment
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import SAGITTA, TOUCH, Motion, positive
-from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 from veneerwb.words import marked
 

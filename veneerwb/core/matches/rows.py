@@ -17,8 +17,8 @@ from veneerwb.core.listing import one_of
 from veneerwb.core.matches import asked
 from veneerwb.core.matches.cells import from_first
 from veneerwb.core.matches.order import as_listed
+from veneerwb.core.outlines.region import Half, Region
 from veneerwb.core.plane import TOUCH, Motion, finite, positive, whole
-from veneerwb.core.region import Half, Region
 from veneerwb.words import filled, marked, word
 
 LEAST_STRIP = 10.0

@@ -22,8 +22,8 @@ from veneerwb.core.matches import asked, rows
 from veneerwb.core.matches.cells import Cell, laid
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.matches.rows import Field, Kind
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import choice, whole
-from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 from veneerwb.words import marked, word
 

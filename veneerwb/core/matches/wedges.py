@@ -15,16 +15,16 @@ from typing import Any
 
 from shapely.geometry import LineString, Point
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge, Line
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Piece, Seam
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.cells import Cell
 from veneerwb.core.matches.placement import Placement
 from veneerwb.core.matches.rows import LEAST_STRIP
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge, Line
+from veneerwb.core.outlines.region import Half, Region
 from veneerwb.core.plane import SAGITTA, TOUCH, Motion, cosd, polar
-from veneerwb.core.region import Half, Region
 from veneerwb.core.top import Top
 
 DISC = "disc"

@@ -16,8 +16,8 @@ from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.asked import CutBy
 from veneerwb.core.matches.cells import Cell, laid
 from veneerwb.core.matches.placement import Placement
+from veneerwb.core.outlines.region import Half, Region
 from veneerwb.core.plane import TOUCH, Motion, Point, polar
-from veneerwb.core.region import Half, Region
 from veneerwb.core.runs.panels import Panel
 from veneerwb.core.top import Top
 

@@ -8,11 +8,11 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from typing import Any
 
-from veneerwb.core import edge as edges
 from veneerwb.core.checks import check
 from veneerwb.core.checks.finding import LEVELS, Finding
 from veneerwb.core.layout import Layout, Piece, Seam
 from veneerwb.core.matches.rows import LEAST_STRIP
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.plane import TOUCH, whole
 from veneerwb.core.runs.run import LaidRun
 from veneerwb.words import marked, say, word

@@ -8,12 +8,12 @@ from dataclasses import dataclass
 from itertools import combinations
 from typing import Any
 
-from veneerwb.core import edge as edges
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.listing import all_of, put_in
-from veneerwb.core.outline_tops import LEAST_AREA
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.given import LEAST_AREA
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import Motion, Point
-from veneerwb.core.region import Region
 from veneerwb.core.top import Top
 from veneerwb.words import word
 

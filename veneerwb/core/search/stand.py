@@ -11,10 +11,10 @@ import numpy as np
 from shapely.geometry import Polygon
 from shapely.prepared import prep
 
-from veneerwb.core import edge as edges
 from veneerwb.core.checks.sufficiency import room_on
 from veneerwb.core.layout import Piece
 from veneerwb.core.leaf import Leaves
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.plane import TOUCH, Motion
 from veneerwb.core.raster import outlines
 

@@ -11,7 +11,7 @@ import numpy as np
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.photos import Photo, shrunk
+from veneerwb.core.photos.reading import Photo, shrunk
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.sequence.chain import chained
 from veneerwb.core.sequence.picture import FLIPS, unflipped

@@ -20,7 +20,7 @@ from scipy.ndimage import gaussian_filter, spline_filter, uniform_filter
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Leaf
-from veneerwb.core.photos import too_large
+from veneerwb.core.photos.reading import too_large
 
 WORKING_SCALE = 1.0
 """mm per pixel of the finest grid: the registers' working scale."""

@@ -18,11 +18,11 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from veneerwb.core import edge as edges
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.inventory import SQUARE_FOOT, Particulars
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Leaves, measures
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.plane import choice, finite, whole
 from veneerwb.words import marked
 

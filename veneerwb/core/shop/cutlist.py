@@ -9,13 +9,13 @@ import os
 from collections.abc import Iterable
 from dataclasses import astuple, dataclass, replace
 
-from veneerwb.core import edge as edges
 from veneerwb.core.checks.sufficiency import onto_leaf
-from veneerwb.core.edge import Edge
 from veneerwb.core.errors import number
 from veneerwb.core.files import write_beside
 from veneerwb.core.inventory import guarded
 from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge
 from veneerwb.core.plane import Motion
 from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.lot_lines import lot_lines

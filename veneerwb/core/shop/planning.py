@@ -14,11 +14,11 @@ from typing import Any
 
 from shapely.geometry import Polygon
 
-from veneerwb.core import edge as edges
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import MOST_LEAVES, Stock
 from veneerwb.core.matches.asked import MOST_OVERSIZE, between
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.plane import LONGEST, TOUCH, Motion, positive, whole
 from veneerwb.core.shop.cost import MM2, MOST_TOPS, Factors
 from veneerwb.core.shop.room import ROOM

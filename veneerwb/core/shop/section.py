@@ -9,9 +9,9 @@ from dataclasses import dataclass, replace
 
 from shapely.geometry import LineString
 
-from veneerwb.core import edge as edges
 from veneerwb.core.buildup import PanelPart
 from veneerwb.core.buildup.panel import THROUGH
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.shop.built import Built
 from veneerwb.words import marked, say, word
 

@@ -11,11 +11,11 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge, Line, Point, Segment
 from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge, Line, Point, Segment
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import IDENTITY, TOUCH, Motion, polar
-from veneerwb.core.region import Region
 from veneerwb.core.shop.wedge import Wedge, is_ring, kinds
 
 SHARES = (0.25, 0.5, 0.75)

@@ -15,10 +15,10 @@ from typing import Any
 
 import numpy as np
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Point
 from veneerwb.core.layout import Cut, Layout, Piece
 from veneerwb.core.leaf import Fault
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Point
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.shop.pinning.marks import Reference, references
 from veneerwb.core.shop.wedge import is_ring

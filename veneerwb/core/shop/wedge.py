@@ -11,11 +11,11 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge, Line
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.matches.radial import Radial
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge, Line
 from veneerwb.core.plane import TOUCH, Motion
 
 

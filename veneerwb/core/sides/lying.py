@@ -10,7 +10,7 @@ from PIL import Image
 from shapely.geometry import box
 
 from veneerwb.core.leaf import Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, Motion
 
 FINEST = 0.5

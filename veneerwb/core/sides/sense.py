@@ -19,7 +19,7 @@ import numpy as np
 from veneerwb.core.errors import sentence
 from veneerwb.core.leaf import Bundle, Leaf, ranges
 from veneerwb.core.listing import put_in
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import Motion
 from veneerwb.core.sequence import Grid, aligned, grids
 from veneerwb.core.sides.lying import laid, tie_of

@@ -14,7 +14,7 @@ from shapely.geometry import box
 from veneerwb.core.errors import VeneerError, sentence
 from veneerwb.core.faults import leaf_outline
 from veneerwb.core.leaf import Bundle, Leaf, Side
-from veneerwb.core.photos import Photo
+from veneerwb.core.photos.reading import Photo
 from veneerwb.core.plane import IDENTITY, Motion, finite
 from veneerwb.core.sequence import aligned, grids
 from veneerwb.core.sequence.grid import LEAST_CONTRAST

@@ -17,7 +17,7 @@ from scipy.ndimage import uniform_filter1d
 from scipy.signal import fftconvolve
 
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.photos import COARSEST
+from veneerwb.core.photos.reading import COARSEST
 from veneerwb.core.plane import positive
 from veneerwb.core.targets.mark import MARK
 from veneerwb.core.targets.ring import INNER, Ring, fitted

@@ -20,8 +20,8 @@ from scipy.optimize import least_squares
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.fitting import rigid
+from veneerwb.core.photos.squaring import Squaring, scale_between
 from veneerwb.core.plane import Motion, positive
-from veneerwb.core.squaring import Squaring, scale_between
 from veneerwb.core.targets.locating import Located
 from veneerwb.core.targets.mark import MARK, letter
 

@@ -11,8 +11,8 @@ import numpy as np
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.fitting import similar
+from veneerwb.core.photos.squaring import Squaring
 from veneerwb.core.plane import Motion, positive
-from veneerwb.core.squaring import Squaring
 from veneerwb.core.targets.locating import Located, located
 from veneerwb.core.targets.mark import LETTERS, MARK, letter
 from veneerwb.core.targets.measuring import by_distances, scale_from, squared_by

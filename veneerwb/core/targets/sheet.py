@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import ranges
-from veneerwb.core.photos import MOST_NUMBER
+from veneerwb.core.photos.reading import MOST_NUMBER
 from veneerwb.core.plane import choice, whole
 from veneerwb.core.targets.mark import LETTERS, MARK, letter
 from veneerwb.words import filled, marked, say, word

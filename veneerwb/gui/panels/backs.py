@@ -10,12 +10,12 @@ from typing import Any
 import FreeCADGui
 from PySide import QtGui
 
-from veneerwb.gui.back_words import sense_told, wander_told
+from veneerwb.gui.books.back_words import sense_told, wander_told
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.at_work import AtWork, Progress
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.leaf_by_leaf import LeafByLeaf
-from veneerwb.gui.photo_items import Grip, Item
+from veneerwb.gui.photos.items import Grip, Item
 from veneerwb.host.objects.base import Refused
 
 HERE = "VeneerBacksPanel"
@@ -72,7 +72,7 @@ class BacksPanel(LeafByLeaf, AtWork):
         form.backs.activated.connect(self.pick)
 
     def read(self) -> Any:
-        from veneerwb.gui.back_book import BackBook
+        from veneerwb.gui.books.backs import BackBook
 
         return BackBook(self.obj)
 
@@ -209,7 +209,7 @@ class BacksPanel(LeafByLeaf, AtWork):
     # --- photographs --------------------------------------------------------------------------
 
     def _asked(self, title: str, one: bool) -> list[str]:
-        from veneerwb.core.photos import SUFFIXES
+        from veneerwb.core.photos.reading import SUFFIXES
 
         kinds = " ".join(f"*{suffix} *{suffix.upper()}" for suffix in SUFFIXES)
         kinds = f"{translate(HERE, 'Photographs')} ({kinds})"

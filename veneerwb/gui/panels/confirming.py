@@ -13,8 +13,8 @@ from PySide import QtCore, QtGui
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.findings import LOOKS
-from veneerwb.gui.photo_items import Grip, Item
-from veneerwb.gui.photo_window import PhotoWindow
+from veneerwb.gui.photos.items import Grip, Item
+from veneerwb.gui.photos.window import PhotoWindow
 
 HERE = "VeneerMarksPanel"
 STAND = ("pin_x", "pin_y")
@@ -58,7 +58,7 @@ class Confirming:
         self._name = name
         if bundle is not None:
             if self.book is None:
-                from veneerwb.gui.stack_book import StackBook
+                from veneerwb.gui.books.stack import StackBook
 
                 self.book = StackBook(bundle, places)
             self._fill(bundle)
@@ -82,7 +82,7 @@ class Confirming:
     # --- the window ---------------------------------------------------------------------------
 
     def _ask(self) -> None:
-        from veneerwb.core.photos import SUFFIXES
+        from veneerwb.core.photos.reading import SUFFIXES
 
         kinds = " ".join(f"*{suffix} *{suffix.upper()}" for suffix in SUFFIXES)
         title = translate(HERE, "Photograph of what is pinned")

@@ -11,7 +11,7 @@ import FreeCADGui
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.leaf_by_leaf import LeafByLeaf
-from veneerwb.gui.photo_items import Grip, Item
+from veneerwb.gui.photos.items import Grip, Item
 from veneerwb.host.objects.base import Refused, kind_of
 
 HERE = "VeneerFaultsPanel"
@@ -58,7 +58,7 @@ class FaultsPanel(LeafByLeaf):
             button.clicked.connect(lambda _=False, action=action: self._do(action))
 
     def read(self) -> Any:
-        from veneerwb.gui.fault_book import FaultBook
+        from veneerwb.gui.books.faults import FaultBook
         from veneerwb.host import outlines, values
 
         obj = self.obj
@@ -258,7 +258,7 @@ class FaultsPanel(LeafByLeaf):
             raise Refused(translate(HERE, "Nothing stands out on this leaf."))
 
     def _add_shapes(self) -> None:
-        from veneerwb.gui.fault_book import Entry
+        from veneerwb.gui.books.faults import Entry
         from veneerwb.host import outlines
 
         there = {id(entry.source) for entry in self.book.entries}
@@ -295,12 +295,12 @@ class FaultsPanel(LeafByLeaf):
     # --- the end ------------------------------------------------------------------------------
 
     def changed(self) -> bool:
-        from veneerwb.gui import fault_writing
+        from veneerwb.gui.books import fault_writing
 
         self._refuse_unsound()
         return fault_writing.differs(self.book, self.obj)
 
     def write(self) -> None:
-        from veneerwb.gui import fault_writing
+        from veneerwb.gui.books import fault_writing
 
         fault_writing.write(self.book, self.obj)

@@ -11,8 +11,8 @@ from typing import Any
 
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
-from veneerwb.gui.photo_frame import Picture
-from veneerwb.gui.photo_window import PhotoWindow
+from veneerwb.gui.photos.frame import Picture
+from veneerwb.gui.photos.window import PhotoWindow
 from veneerwb.host.objects.base import Refused, kind_of
 from veneerwb.host.steps import Step
 

@@ -116,7 +116,7 @@ class LeavesPanel(Panel):
         return QtGui.QFileDialog.getExistingDirectory(FreeCADGui.getMainWindow(), title, start)
 
     def _ask_files(self) -> None:
-        from veneerwb.core.photos import SUFFIXES
+        from veneerwb.core.photos.reading import SUFFIXES
 
         kinds = " ".join(f"*{suffix} *{suffix.upper()}" for suffix in SUFFIXES)
         title = translate(HERE, "Photographs of leaves")
@@ -130,7 +130,7 @@ class LeavesPanel(Panel):
 
     def photos(self) -> tuple[dict[int, Path], dict[int, Path]]:
         """The photographs of faces and of backs by their leaves' numbers. Raises VeneerError."""
-        from veneerwb.gui.leaves_plan import found
+        from veneerwb.gui.leaves.plan import found
 
         return found(self.files, self.form.folder.text().strip(), self.form.backs.text().strip())
 
@@ -148,7 +148,7 @@ class LeavesPanel(Panel):
             self.photographs.refresh()
 
     def _summary(self) -> str:
-        from veneerwb.gui.leaves_words import summary
+        from veneerwb.gui.leaves.words import summary
 
         faces, backs = self.photos()
         self._meet([*faces.values(), *backs.values()])
@@ -167,7 +167,7 @@ class LeavesPanel(Panel):
 
     def plan(self) -> Any:
         """What the boxes say, with what was clicked."""
-        from veneerwb.gui.leaves_plan import Clicks, Plan
+        from veneerwb.gui.leaves.plan import Clicks, Plan
 
         self.clicks = self.clicks or Clicks()
         return Plan(
@@ -216,7 +216,7 @@ class LeavesPanel(Panel):
         self.attempt(lambda: self._open_photographs(goal))
 
     def _open_photographs(self, goal: str) -> None:
-        from veneerwb.gui.leaves_photos import LeavesPhotos
+        from veneerwb.gui.leaves.photos import LeavesPhotos
 
         faces, backs = self.photos()
         if self.photographs is None:
@@ -276,7 +276,7 @@ class LeavesPanel(Panel):
 
     def _look_at(self, said: list[str]) -> None:
         """Shows what was said of the photographs, and the leaves as they come in."""
-        from veneerwb.gui.leaves_photos import LeavesLook
+        from veneerwb.gui.leaves.photos import LeavesLook
         from veneerwb.host.objects import core_bundle
 
         self._report(said)
@@ -310,7 +310,7 @@ class LeavesPanel(Panel):
 
     def _sense(self) -> str:
         """The stack's sense as seen from the side photographed, which becomes the face."""
-        from veneerwb.gui.leaves_plan import SENSES
+        from veneerwb.gui.leaves.plan import SENSES
 
         return SENSES.get((self.value("back"), self.value("side")), "own")
 

@@ -10,8 +10,8 @@ from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.confirming import Confirming
 from veneerwb.gui.panels.leaf_by_leaf import LeafByLeaf
-from veneerwb.gui.photo_frame import Place
-from veneerwb.gui.photo_items import Grip, Item
+from veneerwb.gui.photos.frame import Place
+from veneerwb.gui.photos.items import Grip, Item
 from veneerwb.host.objects.base import Refused, kind_of
 
 HERE = "VeneerMarksPanel"
@@ -56,7 +56,7 @@ class MarksPanel(LeafByLeaf):
         self.confirming = Confirming(self)
 
     def read(self) -> Any:
-        from veneerwb.gui.mark_book import MarkBook
+        from veneerwb.gui.books.marks import MarkBook
         from veneerwb.host import areas, values
 
         marks = {leaf.Number: areas.marks_of(leaf) for leaf in self.obj.Leaves}
@@ -257,7 +257,7 @@ class MarksPanel(LeafByLeaf):
         self.form.leaf.setCurrentIndex(index.row())
 
     def _print(self) -> None:
-        from veneerwb.gui.mark_printing import save_marks
+        from veneerwb.gui.books.mark_printing import save_marks
 
         said = save_marks(self.obj, self.form.per_leaf.value(), self.form.paper.currentData())
         self.form.written.setText(said)

@@ -14,10 +14,10 @@ from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.at_work import Progress
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.seams import MeasuresSeams
-from veneerwb.gui.sequence_state import State
-from veneerwb.gui.sequence_window import SequenceWindow
-from veneerwb.gui.sequence_words import REGISTERED, remedy, renumbering
-from veneerwb.gui.sequence_work import FOLLOWS, Work
+from veneerwb.gui.sequence.state import State
+from veneerwb.gui.sequence.window import SequenceWindow
+from veneerwb.gui.sequence.words import REGISTERED, remedy, renumbering
+from veneerwb.gui.sequence.work import FOLLOWS, Work
 from veneerwb.gui.told import show_box
 from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused
@@ -362,7 +362,7 @@ class SequencePanel(MeasuresSeams):
 
     def _chalk(self) -> None:
         """Asks for a file and writes the list to chalk the real stack by."""
-        from veneerwb.gui import chalk
+        from veneerwb.gui.books import chalk
 
         work = self.work
 

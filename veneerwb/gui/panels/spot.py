@@ -17,9 +17,9 @@ from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import Panel, translate
 from veneerwb.gui.panels.findings import Findings, found_on, select
-from veneerwb.gui.spot_state import TIP, SpotState
-from veneerwb.gui.spot_steps import SpotSteps
-from veneerwb.gui.spot_window import SpotWindow, verdict
+from veneerwb.gui.spot.state import TIP, SpotState
+from veneerwb.gui.spot.steps import SpotSteps
+from veneerwb.gui.spot.window import SpotWindow, verdict
 from veneerwb.gui.told import show_box
 from veneerwb.host import compat, settings, values
 from veneerwb.host.objects.base import Refused, set_if_new, told_elsewhere

@@ -11,8 +11,8 @@ from veneerwb.core import Placement, VeneerError
 from veneerwb.core.appeal import WEIGHTS
 from veneerwb.core.appeal.words import in_words
 from veneerwb.core.search.task import Task
-from veneerwb.gui import spot_found
-from veneerwb.gui.spot_found import best_at
+from veneerwb.gui.spot import found as spot_found
+from veneerwb.gui.spot.found import best_at
 from veneerwb.host import spots
 from veneerwb.paint.gallery import pictured
 from veneerwb.paint.qt import to_pixels

@@ -12,11 +12,11 @@ import math
 from dataclasses import dataclass
 from functools import cached_property
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Line
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout
 from veneerwb.core.matches.radial import Radial
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Line
 from veneerwb.core.plane import Motion, Point
 
 CORNER = 0.05

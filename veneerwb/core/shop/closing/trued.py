@@ -22,8 +22,8 @@ from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches import wedges
 from veneerwb.core.matches.cells import Cell, pieces_of, seams_of
 from veneerwb.core.matches.radial import Radial
+from veneerwb.core.outlines.region import Half, Region
 from veneerwb.core.plane import Motion, Point, cosd, polar, positive, sind
-from veneerwb.core.region import Half, Region
 from veneerwb.core.shop.closing.over import parts_of
 from veneerwb.core.shop.closing.ring import Ring
 from veneerwb.core.top import Top

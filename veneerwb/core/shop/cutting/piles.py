@@ -15,12 +15,12 @@ from typing import Any
 from shapely.geometry import Polygon
 from shapely.ops import unary_union
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Cut, Layout, Piece, cuts_of
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.matches.radial import Radial
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge
 from veneerwb.core.plane import TOUCH
 from veneerwb.core.shop.cutting.sides import Side, sides_along, sides_of
 from veneerwb.core.shop.templates.make import outlines_over

@@ -14,9 +14,9 @@ from shapely.geometry import Point as ShapelyPoint
 from shapely.ops import linemerge, unary_union
 from shapely.prepared import prep
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Line
 from veneerwb.core.layout import Piece
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Line
 from veneerwb.core.plane import Point
 
 ON = 0.02

@@ -12,7 +12,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from veneerwb.core.edge import Edge, Line, Point, straights
+from veneerwb.core.outlines.edge import Edge, Line, Point, straights
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.shop.drawing.lettering import SMALL, width
 from veneerwb.core.shop.drawing.paper import Box

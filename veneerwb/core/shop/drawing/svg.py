@@ -12,8 +12,8 @@ import math
 from typing import TYPE_CHECKING
 from xml.sax.saxutils import escape
 
-from veneerwb.core.curves import Curve
-from veneerwb.core.edge import Arc, Line, Point, Segment
+from veneerwb.core.outlines.curves import Curve
+from veneerwb.core.outlines.edge import Arc, Line, Point, Segment
 from veneerwb.core.shop.drawing.lettering import FONT, clean
 
 if TYPE_CHECKING:

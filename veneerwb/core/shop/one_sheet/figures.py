@@ -5,10 +5,10 @@ from __future__ import annotations
 
 import math
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Line, Point
-from veneerwb.core.inside import number_places, room_at
 from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Line, Point
+from veneerwb.core.outlines.inside import number_places, room_at
 from veneerwb.core.plane import polar, tand
 from veneerwb.core.shop.drawing.drawn import (
     CHAIN,

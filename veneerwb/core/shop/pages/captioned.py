@@ -3,8 +3,8 @@
 
 from __future__ import annotations
 
-from veneerwb.core import edge as edges
 from veneerwb.core.layout import Layout
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.drawing.drawn import Drawing
 from veneerwb.core.shop.drawing.lettering import PITCH, SMALL

@@ -7,9 +7,9 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Line, Point
 from veneerwb.core.layout import Layout
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Line, Point
 from veneerwb.core.plane import Motion, polar, sind
 from veneerwb.core.shop.closing import Closing, Places
 from veneerwb.core.shop.closing.ring import Ring

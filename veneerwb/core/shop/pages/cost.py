@@ -6,8 +6,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from veneerwb.core.edge import straights
 from veneerwb.core.inventory import square_feet
+from veneerwb.core.outlines.edge import straights
 from veneerwb.core.plane import stepped
 from veneerwb.core.shop.cost import Cost, Factors, LeafYield, Yields
 from veneerwb.core.shop.drawing.drawn import MEDIUM, THIN, Drawing

@@ -15,7 +15,7 @@ from typing import Any
 from shapely.geometry import Point as ShapelyPoint
 from shapely.ops import polylabel
 
-from veneerwb.core.edge import Arc, straights
+from veneerwb.core.outlines.edge import Arc, straights
 from veneerwb.core.plane import Point, polar
 from veneerwb.core.shop.cutting.methods import Method
 from veneerwb.core.shop.cutting.piles import PileCut

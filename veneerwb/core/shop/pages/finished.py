@@ -3,10 +3,10 @@
 
 from __future__ import annotations
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Line, Point
 from veneerwb.core.layout import Layout
-from veneerwb.core.region import Region
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Line, Point
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.drawing.drawn import MEDIUM, THIN, Drawing, placed
 from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page, blank_page

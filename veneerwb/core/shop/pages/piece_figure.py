@@ -9,8 +9,8 @@ from collections.abc import Sequence
 
 from shapely.geometry import Polygon, box
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Point
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Point
 from veneerwb.core.shop.drawing.drawn import CHAIN, DASHED, THICK, THIN, Drawing, placed
 from veneerwb.core.shop.drawing.legible import area, line
 from veneerwb.core.shop.drawing.lengths import Lengths

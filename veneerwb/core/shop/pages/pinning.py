@@ -11,8 +11,8 @@ from shapely.geometry import LineString, Polygon
 from shapely.geometry import Point as ShapelyPoint
 from shapely.ops import nearest_points
 
-from veneerwb.core.edge import straights
 from veneerwb.core.layout import Layout
+from veneerwb.core.outlines.edge import straights
 from veneerwb.core.plane import Point
 from veneerwb.core.shop.cutting.said import ERROR, in_units
 from veneerwb.core.shop.drawing.drawn import MEDIUM, THIN, Drawing

@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from veneerwb.core.edge import Arc
+from veneerwb.core.outlines.edge import Arc
 from veneerwb.core.shop.cutting.said import in_units
 from veneerwb.core.shop.drawing.drawn import DASHED, MEDIUM, THIN, Drawing
 from veneerwb.core.shop.drawing.lengths import INCH

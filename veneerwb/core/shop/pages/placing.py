@@ -17,9 +17,9 @@ from shapely.geometry import Point as ShapelyPoint
 from shapely.ops import polylabel
 from shapely.prepared import prep
 
-from veneerwb.core.edge import Point
-from veneerwb.core.inside import NEAR
 from veneerwb.core.layout import Piece
+from veneerwb.core.outlines.edge import Point
+from veneerwb.core.outlines.inside import NEAR
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.shop.drawing.lettering import LARGE, PLAIN, SMALL, width
 from veneerwb.core.shop.shown import lettered

@@ -11,8 +11,8 @@ from typing import Any
 from shapely.geometry import LineString, Polygon, box
 from shapely.geometry import Point as ShapelyPoint
 
-from veneerwb.core.edge import Point
 from veneerwb.core.layout import Piece
+from veneerwb.core.outlines.edge import Point
 from veneerwb.core.plane import polar
 from veneerwb.core.shop.drawing.lettering import SMALL, width
 from veneerwb.core.shop.pages.placing import Shape, Widest, leaf_text

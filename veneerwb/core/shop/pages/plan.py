@@ -11,9 +11,9 @@ from functools import lru_cache
 
 from shapely.geometry import Polygon
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge, Point
 from veneerwb.core.layout import Layout
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge, Point
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.drawing.drawn import MEDIUM, THICK, THIN, Drawing, placed

@@ -9,10 +9,10 @@ from collections.abc import Sequence
 from shapely.geometry import LineString, Polygon
 from shapely.geometry import Point as ShapelyPoint
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge, Point
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge, Point
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.plane import Motion, polar
-from veneerwb.core.region import Region
 from veneerwb.core.shop.drawing.drawn import THIN, Drawing
 from veneerwb.core.shop.drawing.legible import area, line
 from veneerwb.core.shop.drawing.lettering import PLAIN

@@ -9,9 +9,9 @@ from collections.abc import Sequence
 from shapely.geometry import LineString, Polygon, box
 from shapely.geometry import Point as ShapelyPoint
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Line, Point
 from veneerwb.core.layout import Layout, Piece
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Line, Point
 from veneerwb.core.plane import Motion, polar
 from veneerwb.core.shop.drawing.drawn import MEDIUM, THIN, Drawing
 from veneerwb.core.shop.drawing.lettering import SMALL, width

@@ -7,10 +7,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Point
 from veneerwb.core.layout import Layout
-from veneerwb.core.region import Region
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Point
+from veneerwb.core.outlines.region import Region
 from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.drawing.page import Look

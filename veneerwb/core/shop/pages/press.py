@@ -4,8 +4,8 @@ pressure, which tape comes off when, and how the edge is cut."""
 
 from __future__ import annotations
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Point
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Point
 from veneerwb.core.plane import polar
 from veneerwb.core.shop.drawing.drawn import CHAIN, GREY, MEDIUM, THICK, THIN, Drawing, placed
 from veneerwb.core.shop.drawing.lettering import SMALL, width

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from veneerwb.core.edge import Arc, Line, Point
+from veneerwb.core.outlines.edge import Arc, Line, Point
 from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.drawing.drawn import CHAIN, MEDIUM, THIN, Drawing
 from veneerwb.core.shop.drawing.lettering import PLAIN, SMALL, width

@@ -11,9 +11,9 @@ from typing import Any
 from shapely.geometry import LineString
 from shapely.geometry import Point as ShapelyPoint
 
-from veneerwb.core.edge import Arc, Point, straights
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Bundle
+from veneerwb.core.outlines.edge import Arc, Point, straights
 from veneerwb.core.plane import polar
 from veneerwb.core.shop.drawing.drawn import (
     CHAIN,

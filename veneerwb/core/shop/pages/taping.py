@@ -6,7 +6,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from veneerwb.core import edge as edges
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.shop.drawing.drawn import Drawing
 from veneerwb.core.shop.drawing.lettering import PITCH, PLAIN, SMALL, fitted
 from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page, blank_page, text_block, text_height

@@ -14,10 +14,10 @@ from shapely import affinity
 from shapely.geometry import Polygon, box
 from shapely.ops import polylabel, unary_union
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Line, Point
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.matches.radial import Radial
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Line, Point
 from veneerwb.core.plane import IDENTITY, Motion
 from veneerwb.core.shop.drawing.drawn import DASHED, MEDIUM, RED, THICK, THIN, Drawing
 from veneerwb.core.shop.drawing.lettering import LARGE, PLAIN, SMALL, width

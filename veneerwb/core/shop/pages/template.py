@@ -12,9 +12,9 @@ from shapely.geometry import Point as ShapelyPoint
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge, Line, Point, Segment
 from veneerwb.core.listing import all_of
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge, Line, Point, Segment
 from veneerwb.core.plane import TOUCH, Motion, polar
 from veneerwb.core.shop.drawing.drawn import (
     CHAIN,

@@ -9,7 +9,7 @@ from shapely.geometry import LineString, box
 from shapely.geometry import Point as ShapelyPoint
 from shapely.ops import unary_union
 
-from veneerwb.core.edge import Arc, Edge, Point
+from veneerwb.core.outlines.edge import Arc, Edge, Point
 from veneerwb.core.plane import Motion
 from veneerwb.core.shop.drawing.drawn import (
     MEDIUM,

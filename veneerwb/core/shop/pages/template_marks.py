@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from veneerwb.core.edge import Edge, Point
+from veneerwb.core.outlines.edge import Edge, Point
 from veneerwb.core.shop.drawing.drawn import (
     THIN,
     Drawing,

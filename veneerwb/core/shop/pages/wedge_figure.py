@@ -5,8 +5,8 @@ from __future__ import annotations
 
 import math
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Arc, Edge, Line, Point
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge, Line, Point
 from veneerwb.core.plane import polar, tand
 from veneerwb.core.shop.drawing.drawn import (
     ARROW,

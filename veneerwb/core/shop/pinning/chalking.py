@@ -16,9 +16,9 @@ from shapely.geometry import Point as ShapelyPoint
 from shapely.ops import nearest_points
 
 from veneerwb.core.checks.sufficiency import onto_leaf
-from veneerwb.core.inside import number_places
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import ranges
+from veneerwb.core.outlines.inside import number_places
 from veneerwb.core.plane import Point, choice
 from veneerwb.core.shop.cutting.piles import as_layouts, piles
 from veneerwb.core.shop.cutting.said import Said

@@ -14,11 +14,11 @@ from dataclasses import dataclass, fields
 
 from shapely.geometry import Point as ShapelyPoint
 
-from veneerwb.core import edge as edges
 from veneerwb.core.buildup import BuildUp
-from veneerwb.core.edge import Arc, Edge, Point
 from veneerwb.core.layout import Layout
 from veneerwb.core.matches.asked import MOST_OVERSIZE, between
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Arc, Edge, Point
 from veneerwb.core.plane import TOUCH, finite, polar, positive, whole
 from veneerwb.core.shop.press.units import of_the_air, pressure
 from veneerwb.core.top import Top

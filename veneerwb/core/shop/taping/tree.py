@@ -20,11 +20,11 @@ from functools import cached_property
 
 import numpy as np
 
-from veneerwb.core import edge as edges
 from veneerwb.core.layout import Layout
 from veneerwb.core.matches.end import End
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rings import Rings
+from veneerwb.core.outlines import edge as edges
 from veneerwb.core.plane import polar
 
 NEAR = 0.05

@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from veneerwb.core.edge import Edge
+from veneerwb.core.outlines.edge import Edge
 from veneerwb.core.plane import TOUCH
 from veneerwb.core.shop.templates.template import Pin, Template
 

@@ -17,8 +17,8 @@ from collections.abc import Iterable
 
 import numpy as np
 
-from veneerwb.core.curves import Curve, EllipseArc
-from veneerwb.core.edge import Arc, Line, Point, Segment
+from veneerwb.core.outlines.curves import Curve, EllipseArc
+from veneerwb.core.outlines.edge import Arc, Line, Point, Segment
 
 TOLERANCE = 1e-4
 """mm."""

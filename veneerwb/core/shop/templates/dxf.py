@@ -13,9 +13,9 @@ from collections.abc import Iterable
 from typing import Any
 
 from veneerwb import packages
-from veneerwb.core.edge import Arc, Edge, Line
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.files import write_beside
+from veneerwb.core.outlines.edge import Arc, Edge, Line
 from veneerwb.core.plane import choice
 from veneerwb.core.shop.drawing.drawn import ANCHORS, Letters
 from veneerwb.core.shop.drawing.lengths import INCH, Lengths

@@ -15,15 +15,15 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Line, Point
 from veneerwb.core.layout import Layout, Piece, Recipe
 from veneerwb.core.matches.asked import between
 from veneerwb.core.matches.quarters import Quarters
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.matches.rings import Rings
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Line, Point
+from veneerwb.core.outlines.region import joined
 from veneerwb.core.plane import IDENTITY, LONGEST, Motion
-from veneerwb.core.region import joined
 from veneerwb.core.shop.drawing.lettering import runs
 from veneerwb.core.shop.templates.alike import (
     NEAR,

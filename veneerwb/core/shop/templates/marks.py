@@ -17,9 +17,9 @@ from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
 from shapely.prepared import prep
 
-from veneerwb.core.edge import Arc, Edge, Line, Point
+from veneerwb.core.outlines.edge import Arc, Edge, Line, Point
+from veneerwb.core.outlines.region import joined
 from veneerwb.core.plane import Motion, polar
-from veneerwb.core.region import joined
 from veneerwb.core.shop.drawing.drawn import Letters
 from veneerwb.core.shop.drawing.lengths import Lengths
 from veneerwb.core.shop.drawing.lettering import (

@@ -13,12 +13,12 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from veneerwb.core import edge as edges
-from veneerwb.core.corners import meeting, share_at
-from veneerwb.core.curves import Curve, EllipseArc
-from veneerwb.core.edge import Arc, Edge, Line, Point, Segment
 from veneerwb.core.errors import VeneerError
-from veneerwb.core.offset import aside
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.corners import meeting, share_at
+from veneerwb.core.outlines.curves import Curve, EllipseArc
+from veneerwb.core.outlines.edge import Arc, Edge, Line, Point, Segment
+from veneerwb.core.outlines.offset import aside
 from veneerwb.core.plane import SAGITTA, TOUCH, Motion, finite
 from veneerwb.words import marked
 

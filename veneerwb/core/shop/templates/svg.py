@@ -14,9 +14,9 @@ from xml.sax.saxutils import escape, quoteattr
 
 from shapely import affinity
 
-from veneerwb.core.curves import Curve
-from veneerwb.core.edge import Arc, Line, Point, Segment
 from veneerwb.core.files import write_beside
+from veneerwb.core.outlines.curves import Curve
+from veneerwb.core.outlines.edge import Arc, Line, Point, Segment
 from veneerwb.core.shop.drawing.drawn import Letters
 from veneerwb.core.shop.drawing.legible import area
 from veneerwb.core.shop.drawing.lengths import Lengths

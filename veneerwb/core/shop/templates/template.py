@@ -16,9 +16,9 @@ from functools import cached_property
 
 from shapely.geometry import Polygon
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Line, Point
-from veneerwb.core.offset import parallel
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Line, Point
+from veneerwb.core.outlines.offset import parallel
 from veneerwb.core.plane import TOUCH, Motion, polar
 from veneerwb.core.shop.setout import STEP, SetOut, set_out
 from veneerwb.core.shop.templates.over import Over, seams_of, tip_of

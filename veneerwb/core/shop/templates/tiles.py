@@ -20,9 +20,9 @@ from shapely.geometry import Point as ShapelyPoint
 from shapely.ops import unary_union
 from shapely.prepared import prep
 
-from veneerwb.core import edge as edges
-from veneerwb.core.edge import Edge, Line, Point, Segment
 from veneerwb.core.errors import VeneerError
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.edge import Edge, Line, Point, Segment
 from veneerwb.core.plane import TOUCH, Motion
 from veneerwb.core.shop.drawing.paper import Box, Paper
 from veneerwb.core.shop.templates.template import Template

@@ -15,11 +15,11 @@ from dataclasses import replace
 from shapely.geometry import LineString, Point, Polygon
 from shapely.ops import unary_union
 
-from veneerwb.core import edge as edges
-from veneerwb.core.corners import crossing_at, share_at
-from veneerwb.core.edge import Edge, Line, Segment
+from veneerwb.core.outlines import edge as edges
+from veneerwb.core.outlines.corners import crossing_at, share_at
+from veneerwb.core.outlines.edge import Edge, Line, Segment
+from veneerwb.core.outlines.region import joined
 from veneerwb.core.plane import SHORTEST, TOUCH
-from veneerwb.core.region import joined
 
 FINE = 0.001
 """mm: how near polygons follow edges here."""
