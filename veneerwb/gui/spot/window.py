@@ -3,7 +3,7 @@
 
 What a tab (Nearby, Found, Kept) may lean on:
 
-`SpotState` (spot_state), one for the window and its panel, without widgets:
+`SpotState` (state), one for the window and its panel, without widgets:
     .match .bundle .recipe .top .size .margin .placement   the object; the core's values as they are
     .layout()                    the top from the true leaves; VeneerError where it cannot be laid
     .go(placement, first=, ways=, turn=, order=, size=)    goes there: an undo step of its own
@@ -13,7 +13,7 @@ What a tab (Nearby, Found, Kept) may lean on:
     .onto_leaf(number)           Motion, bundle mm to mm on that leaf
 `SpotWindow`:
     .state                       that object
-    .view                        the leaf: see spot_leaf
+    .view                        the leaf: see leaf.py
     .add_tab(title, widget)      puts a widget of the host's making below
     .show_pictures()             has leaf and top seen, where a tab hides them
     .when_closed(f)              f() when the window closes: drop every name for its widgets
@@ -46,7 +46,7 @@ from veneerwb.words import word
 translate = FreeCAD.Qt.translate
 HERE = "VeneerSpot"
 
-TABS: tuple[str, ...] = ("spot_tabs",)
+TABS: tuple[str, ...] = ("spot.tabs",)
 """Modules of the screens whose `add(window)` adds a tab."""
 ACROSS, DOWN = (2, 3), (7, 4)
 """Shares of the leaf and the top, and of these and the tabs."""
