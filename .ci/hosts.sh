@@ -5,14 +5,17 @@
 # out/hosts. One that cannot be had is skipped, and a line says why; one that takes too long is stopped and has failed.
 #   bash .ci/hosts.sh [RING [ARGS...]]   as for tests/run.sh
 # VENEERWB_HOSTS    which of the three; all if not set
-# VENEERWB_MINUTES  how long the own host may take, and how long the whole, building included; "14 39" if not set
+# VENEERWB_MINUTES  how long the own host may take, and how long the whole, building included; "14 39" if not set,
+#                   39 where only the first is
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 . "$here/../resources/setup.sh"
 declare -A freecad=([bookworm]=0.20.2 [trixie]=1.0.0 [forky]=1.1.3) job=()
 own=$(codename) logs=$root/out/hosts summary='' said='' failed=0 ticker=''
 read -ra chosen <<<"${VENEERWB_HOSTS:-bookworm trixie forky}"
-read -r own_minutes all_minutes <<<"${VENEERWB_MINUTES:-14 39}"
+read -r own_minutes all_minutes <<<"${VENEERWB_MINUTES:-14}"
+all_minutes=${all_minutes:-39}
+[[ "$own_minutes $all_minutes" =~ ^[1-9][0-9]*\ [1-9][0-9]*$ ]] || stop "VENEERWB_MINUTES is two numbers, as \"14 39\"."
 for suite in "${chosen[@]}"; do
   [[ -n ${freecad[$suite]:-} ]] || stop "No host is called $suite: bookworm, trixie or forky."
 done
@@ -76,6 +79,7 @@ if [[ " ${chosen[*]} " == *" $own "* ]]; then
   ended "$own" "$own_minutes"
 fi
 other_minutes=$((all_minutes - SECONDS / 60))
+((other_minutes > 0)) || other_minutes=1 # timeout takes 0 for no limit
 (($(env -u OMP_NUM_THREADS nproc) > 3)) || export VENEERWB_ONE_AT_A_TIME=1 # a core each
 export OMP_NUM_THREADS=1
 for suite in "${chosen[@]}"; do

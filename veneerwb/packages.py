@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import os
 import sys
+import traceback
 from importlib import import_module
 from typing import NamedTuple
 
@@ -40,11 +41,14 @@ def put_into(folder: str) -> None:
     _folder[0] = folder
 
 
-def told(error: ImportError) -> str:
+def told(error: Exception) -> str:
     """One sentence about everything that is needed and missing, with what to do; where all is there
     about the one that did not load; empty where `error` is about something else."""
+    modules = _module(error), _being_loaded(error)
+    asked = next((one for one in (*NEEDED, EZDXF) if one.module in modules), None)
+    if asked is None and not isinstance(error, ImportError):
+        return ""
     lacking = [one for one in NEEDED if not _found(one)]
-    asked = next((one for one in (*NEEDED, EZDXF) if one.module == _module(error)), None)
     if asked is EZDXF and not _found(EZDXF):
         lacking.append(EZDXF)
     if lacking:
@@ -54,7 +58,7 @@ def told(error: ImportError) -> str:
     return say(
         "The Python package {package} is there but cannot be loaded ({why}); remove it, run this "
         "in a terminal and start FreeCAD again: {command}",
-        package=asked.name, why=str(error).strip().splitlines()[0], command=command(asked),
+        package=asked.name, why=str(error).strip().partition("\n")[0], command=command(asked),
     )  # fmt: skip
 
 
@@ -85,14 +89,27 @@ def _found(package: Package) -> bool:
     """Whether it is there, in order or not."""
     try:
         import_module(package.module)
-    except ImportError as error:
-        return not isinstance(error, ModuleNotFoundError) or _module(error) != package.module
+    except ModuleNotFoundError as error:
+        return _module(error) != package.module
+    except Exception:  # one made for another numpy raises what it likes
+        return True
     return True
 
 
-def _module(error: ImportError) -> str:
-    """The package that `error` is about: of the module that did not load, or was being loaded."""
-    return (error.name or "").split(".")[0]
+def _module(error: Exception) -> str:
+    """The package that `error` names; empty where it names none."""
+    name = error.name if isinstance(error, ImportError) else ""
+    return (name or "").split(".")[0]
+
+
+def _being_loaded(error: Exception) -> str:
+    """The package that was being loaded when `error` was raised, which may be of any kind; empty
+    where none was."""
+    loading = ""
+    for frame, _ in traceback.walk_tb(error.__traceback__):
+        if frame.f_code.co_name == "<module>":
+            loading = frame.f_globals.get("__name__", "").split(".")[0]
+    return loading
 
 
 def _is_debians() -> bool:

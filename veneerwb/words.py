@@ -16,13 +16,21 @@ _language: list[Callable[[str], str]] = [str]
 _point: list[Callable[[], str]] = [lambda: "."]
 
 
+def _in_mm(mm: float) -> str:
+    return f"{figure(mm)} mm"
+
+
+_length: list[Callable[[float], str]] = [_in_mm]
+
+
 def speak(
-    language: Callable[[str], str] = str, decimal_sign: Callable[[], str] = lambda: "."
+    language: Callable[[str], str] = str, decimal_sign: Callable[[], str] = lambda: ".",
+    length: Callable[[float], str] = _in_mm,
 ) -> None:
     """From now on texts are passed through `language`, which returns the translated text, or the
-    same one where it knows none, and numbers in sentences have `decimal_sign`; without them they
-    are plain English."""
-    _language[0], _point[0] = language, decimal_sign
+    same one where it knows none, numbers in sentences have `decimal_sign`, and lengths are written
+    by `length`, of mm and as exact as these are; without them they are plain English, in mm."""
+    _language[0], _point[0], _length[0] = language, decimal_sign, length
 
 
 def word(text: str) -> str:
@@ -57,6 +65,13 @@ def number(value: float) -> str:
 def figure(value: float, form: str = "") -> str:
     """`value` as `number` writes it, or in another form (".1f"), with the decimal sign spoken."""
     return (format(value, form) if form else number(value)).replace(".", _point[0]())
+
+
+def in_unit(mm: float, decimals: int = 1) -> str:
+    """A length with its unit, about as exact as so many decimals of a mm, in the user's unit where
+    a screen has set one: for a sentence that is kept as text, so that no screen can write it anew
+    from a template and values."""
+    return _length[0](round(mm, decimals))
 
 
 class _Plain(Formatter):

@@ -35,13 +35,13 @@
   </message>
   <message>
    <location filename="veneerwb/core/photos/report.py" />
-   <source>A click one pixel off moves a corner by at most {worst} mm ({photo}).</source>
-   <translation>Ein Klick, der um ein Pixel daneben liegt, versetzt eine Ecke um höchstens {worst} mm ({photo}).</translation>
+   <source>A click one pixel off moves a corner by at most {worst} ({photo}).</source>
+   <translation>Ein Klick, der um ein Pixel daneben liegt, versetzt eine Ecke um höchstens {worst} ({photo}).</translation>
   </message>
   <message>
    <location filename="veneerwb/core/photos/preparation.py" />
-   <source>A click one pixel off moves a corner by up to {mm} mm; zoom in, or click points further apart.</source>
-   <translation>Ein Klick, der um ein Pixel daneben liegt, versetzt eine Ecke um bis zu {mm} mm; zoomen Sie heran, oder klicken Sie Punkte weiter auseinander.</translation>
+   <source>A click one pixel off moves a corner by up to {length}; zoom in, or click points further apart.</source>
+   <translation>Ein Klick, der um ein Pixel daneben liegt, versetzt eine Ecke um bis zu {length}; zoomen Sie heran, oder klicken Sie Punkte weiter auseinander.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/faults.py" />
@@ -2020,6 +2020,11 @@
   </message>
   <message>
    <location filename="veneerwb/core/photos/decode.py" />
+   <source>The photo {file} is a BMP packed by run lengths (RLE), which is not read; save it as a PNG.</source>
+   <translation>Das Foto {file} ist ein BMP, das mit Lauflängen gepackt ist (RLE), was nicht gelesen wird; speichern Sie es als PNG.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} is an empty file; copy it again.</source>
    <translation>Das Foto {file} ist eine leere Datei; kopieren Sie es noch einmal.</translation>
   </message>
@@ -2175,8 +2180,8 @@
   </message>
   <message>
    <location filename="veneerwb/core/photos/preparation.py" />
-   <source>The six distances between the marks disagree by {off} mm, so one may be misread by some mm; measure them again.</source>
-   <translation>Die sechs Abstände zwischen den Marken widersprechen sich um {off} mm, einer kann also um einige mm falsch abgelesen sein; messen Sie sie noch einmal.</translation>
+   <source>The six distances between the marks disagree by {off}, so one may be misread; measure them again.</source>
+   <translation>Die sechs Abstände zwischen den Marken widersprechen sich um {off}, einer kann also falsch abgelesen sein; messen Sie sie noch einmal.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/targets/measuring.py" />
@@ -4099,6 +4104,11 @@
    <translation>x, y und den Winkel der Achse</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/facing.py" />
+   <source>{above} mm above</source>
+   <translation>{above} mm oben</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/runs/panels.py" />
    <source>{across} mm narrower</source>
    <translation>{across} mm schmaler</translation>
@@ -4157,6 +4167,11 @@
    <location filename="veneerwb/core/sequence/proof.py" />
    <source>{belong} leaves are too few to prove an order.</source>
    <translation>{belong} Blätter sind zu wenige, um eine Reihenfolge nachzuweisen.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/facing.py" />
+   <source>{below} mm below</source>
+   <translation>{below} mm unten</translation>
   </message>
   <message>
    <location filename="veneerwb/core/numerals.py" />
@@ -4309,6 +4324,11 @@
    <translation>{leaves} Blätter von {thickness} mm ergeben {depth} mm, und ein erzeugter Stamm gibt {most} mm; verlangen Sie weniger oder dünnere Blätter.</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/facing.py" />
+   <source>{left} mm left</source>
+   <translation>{left} mm links</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/listing.py" />
    <source>{names} and {more} more</source>
    <translation>{names} und {more} weitere</translation>
@@ -4347,26 +4367,6 @@
    <location filename="veneerwb/core/listing.py" />
    <source>{others} or {last}</source>
    <translation>{others} oder {last}</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/facing.py" />
-   <source>{over} mm above</source>
-   <translation>{over} mm oben</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/facing.py" />
-   <source>{over} mm below</source>
-   <translation>{over} mm unten</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/facing.py" />
-   <source>{over} mm left</source>
-   <translation>{over} mm links</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/facing.py" />
-   <source>{over} mm right</source>
-   <translation>{over} mm rechts</translation>
   </message>
   <message>
    <location filename="veneerwb/core/log/sawn.py" />
@@ -4437,6 +4437,11 @@
    <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo}: the patch for the light lies outside the picture of {columns} x {rows} pixels; draw it on the picture.</source>
    <translation>{photo}: die Stelle für das Licht liegt außerhalb des Bilds von {columns} x {rows} Pixeln; zeichnen Sie sie auf das Bild.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/facing.py" />
+   <source>{right} mm right</source>
+   <translation>{right} mm rechts</translation>
   </message>
   <message>
    <location filename="veneerwb/core/matches/end.py" />

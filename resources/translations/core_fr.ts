@@ -35,13 +35,13 @@
   </message>
   <message>
    <location filename="veneerwb/core/photos/report.py" />
-   <source>A click one pixel off moves a corner by at most {worst} mm ({photo}).</source>
-   <translation>Un clic décalé d'un pixel déplace un coin d'au plus {worst} mm ({photo}).</translation>
+   <source>A click one pixel off moves a corner by at most {worst} ({photo}).</source>
+   <translation>Un clic décalé d'un pixel déplace un coin d'au plus {worst} ({photo}).</translation>
   </message>
   <message>
    <location filename="veneerwb/core/photos/preparation.py" />
-   <source>A click one pixel off moves a corner by up to {mm} mm; zoom in, or click points further apart.</source>
-   <translation>Un clic décalé d'un pixel déplace un coin de jusqu'à {mm} mm ; agrandissez, ou cliquez des points plus éloignés.</translation>
+   <source>A click one pixel off moves a corner by up to {length}; zoom in, or click points further apart.</source>
+   <translation>Un clic décalé d'un pixel déplace un coin de jusqu'à {length} ; agrandissez, ou cliquez des points plus éloignés.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/faults.py" />
@@ -2020,6 +2020,11 @@
   </message>
   <message>
    <location filename="veneerwb/core/photos/decode.py" />
+   <source>The photo {file} is a BMP packed by run lengths (RLE), which is not read; save it as a PNG.</source>
+   <translation>La photo {file} est un BMP compressé par plages (RLE), ce qui n'est pas lu ; enregistrez-la en PNG.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/photos/decode.py" />
    <source>The photo {file} is an empty file; copy it again.</source>
    <translation>La photo {file} est un fichier vide ; copiez-la à nouveau.</translation>
   </message>
@@ -2175,8 +2180,8 @@
   </message>
   <message>
    <location filename="veneerwb/core/photos/preparation.py" />
-   <source>The six distances between the marks disagree by {off} mm, so one may be misread by some mm; measure them again.</source>
-   <translation>Les six distances entre les repères se contredisent de {off} mm, l'une peut donc être mal lue de quelques mm ; mesurez-les à nouveau.</translation>
+   <source>The six distances between the marks disagree by {off}, so one may be misread; measure them again.</source>
+   <translation>Les six distances entre les repères se contredisent de {off}, l'une peut donc être mal lue ; mesurez-les à nouveau.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/targets/measuring.py" />
@@ -4099,6 +4104,11 @@
    <translation>x, y et l'angle de l'axe</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/facing.py" />
+   <source>{above} mm above</source>
+   <translation>{above} mm en haut</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/runs/panels.py" />
    <source>{across} mm narrower</source>
    <translation>plus étroit de {across} mm</translation>
@@ -4157,6 +4167,11 @@
    <location filename="veneerwb/core/sequence/proof.py" />
    <source>{belong} leaves are too few to prove an order.</source>
    <translation>{belong} feuilles sont trop peu pour prouver un ordre.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/facing.py" />
+   <source>{below} mm below</source>
+   <translation>{below} mm en bas</translation>
   </message>
   <message>
    <location filename="veneerwb/core/numerals.py" />
@@ -4309,6 +4324,11 @@
    <translation>{leaves} feuilles de {thickness} mm font {depth} mm, et une grume générée donne {most} mm ; demandez des feuilles moins nombreuses ou plus minces.</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/facing.py" />
+   <source>{left} mm left</source>
+   <translation>{left} mm à gauche</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/listing.py" />
    <source>{names} and {more} more</source>
    <translation>{names} et {more} autres</translation>
@@ -4347,26 +4367,6 @@
    <location filename="veneerwb/core/listing.py" />
    <source>{others} or {last}</source>
    <translation>{others} ou {last}</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/facing.py" />
-   <source>{over} mm above</source>
-   <translation>{over} mm en haut</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/facing.py" />
-   <source>{over} mm below</source>
-   <translation>{over} mm en bas</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/facing.py" />
-   <source>{over} mm left</source>
-   <translation>{over} mm à gauche</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/facing.py" />
-   <source>{over} mm right</source>
-   <translation>{over} mm à droite</translation>
   </message>
   <message>
    <location filename="veneerwb/core/log/sawn.py" />
@@ -4437,6 +4437,11 @@
    <location filename="veneerwb/core/photos/evening.py" />
    <source>{photo}: the patch for the light lies outside the picture of {columns} x {rows} pixels; draw it on the picture.</source>
    <translation>{photo} : la plage pour la lumière est hors de l'image de {columns} x {rows} pixels ; tracez-la sur l'image.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/facing.py" />
+   <source>{right} mm right</source>
+   <translation>{right} mm à droite</translation>
   </message>
   <message>
    <location filename="veneerwb/core/matches/end.py" />

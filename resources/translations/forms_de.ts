@@ -676,8 +676,8 @@
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
-   <source>Built-up Panel</source>
-   <translation>Aufgebaute Platte</translation>
+   <source>Build Up Panel</source>
+   <translation>Platte aufbauen</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -889,8 +889,8 @@
   </message>
   <message>
    <location filename="resources/ui/check.ui" />
-   <source>Check</source>
-   <translation>Prüfung</translation>
+   <source>Check Match</source>
+   <translation>Furnierbild prüfen</translation>
   </message>
   <message>
    <location filename="resources/ui/check.ui" />
@@ -2989,7 +2989,7 @@
   <message>
    <location filename="resources/ui/preferences.ui" />
    <source>New drawings and sheets</source>
-   <translation>Neue Zeichnungen und Blätter</translation>
+   <translation>Neue Zeichnungen und Zeichnungsblätter</translation>
   </message>
   <message>
    <location filename="resources/ui/preferences.ui" />
@@ -3630,13 +3630,13 @@
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
-   <source>Re&amp;gister</source>
-   <translation>&amp;Ausrichten</translation>
+   <source>Prove Sequence</source>
+   <translation>Messerfolge nachweisen</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
-   <source>Sequence</source>
-   <translation>Messerfolge</translation>
+   <source>Re&amp;gister</source>
+   <translation>&amp;Ausrichten</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />

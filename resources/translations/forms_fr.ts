@@ -676,8 +676,8 @@
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
-   <source>Built-up Panel</source>
-   <translation>Panneau composé</translation>
+   <source>Build Up Panel</source>
+   <translation>Composer le panneau</translation>
   </message>
   <message>
    <location filename="resources/ui/buildup.ui" />
@@ -889,8 +889,8 @@
   </message>
   <message>
    <location filename="resources/ui/check.ui" />
-   <source>Check</source>
-   <translation>Contrôle</translation>
+   <source>Check Match</source>
+   <translation>Contrôler le frisage</translation>
   </message>
   <message>
    <location filename="resources/ui/check.ui" />
@@ -3630,13 +3630,13 @@
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
-   <source>Re&amp;gister</source>
-   <translation>Ca&amp;ler</translation>
+   <source>Prove Sequence</source>
+   <translation>Prouver la suite</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />
-   <source>Sequence</source>
-   <translation>Suite</translation>
+   <source>Re&amp;gister</source>
+   <translation>Ca&amp;ler</translation>
   </message>
   <message>
    <location filename="resources/ui/sequence.ui" />

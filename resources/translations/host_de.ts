@@ -2912,11 +2912,6 @@
    <translation>Ring schließen</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Columns that were not read: {columns}.</source>
-   <translation>Nicht gelesene Spalten: {columns}.</translation>
-  </message>
-  <message>
    <location filename="veneerwb/host/packet.py" />
    <source>Contents</source>
    <translation>Inhalt</translation>
@@ -3052,19 +3047,9 @@
    <translation>Stelle benennen</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Not in this document: {bundles}.</source>
-   <translation>Nicht in diesem Dokument: {bundles}.</translation>
-  </message>
-  <message>
    <location filename="veneerwb/host/packet.py" />
    <source>Notes, plan, pieces, stack, section, lists, taping.</source>
    <translation>Hinweise, Draufsicht, Teile, Stapel, Schnitt, Listen, Fugen kleben.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Particulars were taken for {bundles}.</source>
-   <translation>Angaben wurden übernommen für {bundles}.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/areas.py" />
@@ -3085,11 +3070,6 @@
    <location filename="veneerwb/host/backs.py" />
    <source>Pin backs</source>
    <translation>Rückseiten stiften</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Read inventory</source>
-   <translation>Bestand lesen</translation>
   </message>
   <message>
    <location filename="veneerwb/host/sequence.py" />
@@ -3157,11 +3137,6 @@
    <translation>Blätter herausnehmen</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Take particulars</source>
-   <translation>Angaben übernehmen</translation>
-  </message>
-  <message>
    <location filename="veneerwb/host/packet.py" />
    <source>Templates as DXF</source>
    <translation>Schablonen als DXF</translation>
@@ -3205,16 +3180,6 @@
    <location filename="veneerwb/host/objects/drawing.py" />
    <source>The drawing has no match; link it to one, or delete it.</source>
    <translation>Die Zeichnung hat kein Furnierbild; verknüpfen Sie sie mit einem, oder löschen Sie sie.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>The file has more than one line for the bundle {name}; keep one.</source>
-   <translation>Die Datei hat mehr als eine Zeile für das Paket {name}; behalten Sie eine.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>The file names none of the bundles of this document.</source>
-   <translation>Die Datei nennt keines der Pakete dieses Dokuments.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/packet.py" />
@@ -3532,11 +3497,6 @@
    <translation>Rauminhalt l</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>without a name</source>
-   <translation>ohne Namen</translation>
-  </message>
-  <message>
    <location filename="veneerwb/host/sketches.py" />
    <source>{count} parts of {name} are chosen; choose one face.</source>
    <translation>Von {name} sind {count} Teile gewählt; wählen Sie eine Fläche.</translation>
@@ -3583,8 +3543,8 @@
   </message>
   <message>
    <location filename="veneerwb/host/runs.py" />
-   <source>{face} lies {off} mm off the plane of {first}; a run lies in one plane, so choose faces of one plane and one side.</source>
-   <translation>{face} liegt {off} mm neben der Ebene von {first}; eine Folge liegt in einer Ebene, wählen Sie also Flächen einer Ebene und einer Seite.</translation>
+   <source>{face} lies {off} off the plane of {first}; a run lies in one plane, so choose faces of one plane and one side.</source>
+   <translation>{face} liegt {off} neben der Ebene von {first}; eine Folge liegt in einer Ebene, wählen Sie also Flächen einer Ebene und einer Seite.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/runs.py" />

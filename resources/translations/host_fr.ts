@@ -2912,11 +2912,6 @@
    <translation>Fermer la couronne</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Columns that were not read: {columns}.</source>
-   <translation>Colonnes non lues : {columns}.</translation>
-  </message>
-  <message>
    <location filename="veneerwb/host/packet.py" />
    <source>Contents</source>
    <translation>Sommaire</translation>
@@ -3052,19 +3047,9 @@
    <translation>Nommer l'emplacement</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Not in this document: {bundles}.</source>
-   <translation>Pas dans ce document : {bundles}.</translation>
-  </message>
-  <message>
    <location filename="veneerwb/host/packet.py" />
    <source>Notes, plan, pieces, stack, section, lists, taping.</source>
    <translation>Notes, plan, pièces, pile, coupe, listes, assemblage.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Particulars were taken for {bundles}.</source>
-   <translation>Renseignements pris pour {bundles}.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/areas.py" />
@@ -3085,11 +3070,6 @@
    <location filename="veneerwb/host/backs.py" />
    <source>Pin backs</source>
    <translation>Pionner les dos</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Read inventory</source>
-   <translation>Lire l'inventaire</translation>
   </message>
   <message>
    <location filename="veneerwb/host/sequence.py" />
@@ -3157,11 +3137,6 @@
    <translation>Retirer des feuilles</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>Take particulars</source>
-   <translation>Prendre les renseignements</translation>
-  </message>
-  <message>
    <location filename="veneerwb/host/packet.py" />
    <source>Templates as DXF</source>
    <translation>Gabarits en DXF</translation>
@@ -3205,16 +3180,6 @@
    <location filename="veneerwb/host/objects/drawing.py" />
    <source>The drawing has no match; link it to one, or delete it.</source>
    <translation>Le plan n'a pas de frisage ; liez-le à un frisage, ou supprimez-le.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>The file has more than one line for the bundle {name}; keep one.</source>
-   <translation>Le fichier a plus d'une ligne pour la liasse {name} ; gardez-en une.</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>The file names none of the bundles of this document.</source>
-   <translation>Le fichier ne nomme aucune des liasses de ce document.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/packet.py" />
@@ -3532,11 +3497,6 @@
    <translation>volume l</translation>
   </message>
   <message>
-   <location filename="veneerwb/host/inventory.py" />
-   <source>without a name</source>
-   <translation>sans nom</translation>
-  </message>
-  <message>
    <location filename="veneerwb/host/sketches.py" />
    <source>{count} parts of {name} are chosen; choose one face.</source>
    <translation>{count} parties de {name} sont choisies ; choisissez une seule face.</translation>
@@ -3583,8 +3543,8 @@
   </message>
   <message>
    <location filename="veneerwb/host/runs.py" />
-   <source>{face} lies {off} mm off the plane of {first}; a run lies in one plane, so choose faces of one plane and one side.</source>
-   <translation>{face} est à {off} mm du plan de {first} ; une série est dans un plan, choisissez donc des faces d'un plan et d'un côté.</translation>
+   <source>{face} lies {off} off the plane of {first}; a run lies in one plane, so choose faces of one plane and one side.</source>
+   <translation>{face} est à {off} du plan de {first} ; une série est dans un plan, choisissez donc des faces d'un plan et d'un côté.</translation>
   </message>
   <message>
    <location filename="veneerwb/host/runs.py" />

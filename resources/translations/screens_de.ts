@@ -580,7 +580,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/cuts_words.py" />
    <source>1 lot of {each}, {once}; cuts along seams: {strokes}.</source>
-   <translation>1 Los zu {each}, {once}; Schnitte längs der Fugen: {strokes}.</translation>
+   <translation>1 Los, {each}, {once}; Schnitte längs der Fugen: {strokes}.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/cuts_words.py" />
@@ -665,7 +665,7 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   <message>
    <location filename="veneerwb/gui/cuts_words.py" />
    <source>{count} lots of {each}, each {once}; cuts along seams: {strokes}.</source>
-   <translation>{count} Lose zu {each}, jedes {once}; Schnitte längs der Fugen: {strokes}.</translation>
+   <translation>{count} Lose, je {each}, jedes {once}; Schnitte längs der Fugen: {strokes}.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/cuts_words.py" />
@@ -753,6 +753,11 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   </message>
   <message>
    <location filename="veneerwb/gui/panels/faults.py" />
+   <source>Suggest spots and splits</source>
+   <translation>Flecken und Risse vorschlagen</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/panels/faults.py" />
    <source>Take it, or leave it.</source>
    <translation>Gelten lassen, oder liegen lassen.</translation>
   </message>
@@ -808,6 +813,11 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <location filename="veneerwb/gui/help.py" />
    <source>Open Example</source>
    <translation>Beispiel öffnen</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/help.py" />
+   <source>The example is damaged ({file}); install the workbench again.</source>
+   <translation>Das Beispiel ist beschädigt ({file}); installieren Sie den Arbeitsbereich neu.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/help.py" />
@@ -1286,11 +1296,6 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   </message>
   <message>
    <location filename="veneerwb/gui/packet.py" />
-   <source>Stop</source>
-   <translation>Anhalten</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/gui/packet.py" />
    <source>Stopped; nothing was written.</source>
    <translation>Angehalten; nichts wurde geschrieben.</translation>
   </message>
@@ -1362,6 +1367,19 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
   </message>
  </context>
  <context>
+  <name>VeneerProgress</name>
+  <message>
+   <location filename="veneerwb/gui/progress.py" />
+   <source>Stop</source>
+   <translation>Anhalten</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/progress.py" />
+   <source>Stopped; nothing was changed.</source>
+   <translation>Angehalten; nichts wurde geändert.</translation>
+  </message>
+ </context>
+ <context>
   <name>VeneerRunPanel</name>
   <message>
    <location filename="veneerwb/gui/panels/run.py" />
@@ -1415,6 +1433,23 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <location filename="veneerwb/gui/books/chalk.py" />
    <source>Text (*.txt)</source>
    <translation>Text (*.txt)</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/saving.py" />
+   <source>The drawing was saved:
+{file}</source>
+   <translation>Die Zeichnung wurde gespeichert:
+{file}</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/saving.py" />
+   <source>{file} could not be saved, there was no room for all of it, and FreeCAD has closed it. All that was in it was saved as {copy}; open that, make room, and save it under its own name.</source>
+   <translation>{file} konnte nicht gespeichert werden, es war nicht Platz für alles, und FreeCAD hat das Dokument geschlossen. Alles, was darin war, wurde als {copy} gespeichert; öffnen Sie diese Datei, schaffen Sie Platz, und speichern Sie sie unter ihrem eigenen Namen.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/saving.py" />
+   <source>{file} could not be saved, there was no room for all of it, and FreeCAD has closed it. What was new in it is lost.</source>
+   <translation>{file} konnte nicht gespeichert werden, es war nicht Platz für alles, und FreeCAD hat das Dokument geschlossen. Was darin neu war, ist verloren.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/saving.py" />
@@ -1564,6 +1599,11 @@ Noch zu kaufen? {leaves} Blätter in Messerfolge, davon {spares} Reserve, jedes 
    <location filename="veneerwb/gui/sequence/work.py" />
    <source>Registered so: costs {along} of length, {across} of width.</source>
    <translation>So ausgerichtet: kostet {along} an Länge, {across} an Breite.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/panels/sequence.py" />
+   <source>Sequence</source>
+   <translation>Messerfolge</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/sequence.py" />

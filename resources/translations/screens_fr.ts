@@ -685,7 +685,7 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   <message>
    <location filename="veneerwb/gui/cuts_window.py" />
    <source>{name} (chosen)</source>
-   <translation>{name} (choisi)</translation>
+   <translation>{name} (choix actuel)</translation>
   </message>
  </context>
  <context>
@@ -753,6 +753,11 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   </message>
   <message>
    <location filename="veneerwb/gui/panels/faults.py" />
+   <source>Suggest spots and splits</source>
+   <translation>Suggérer taches et fentes</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/panels/faults.py" />
    <source>Take it, or leave it.</source>
    <translation>Acceptez-le, ou laissez-le.</translation>
   </message>
@@ -808,6 +813,11 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <location filename="veneerwb/gui/help.py" />
    <source>Open Example</source>
    <translation>Ouvrir l'exemple</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/help.py" />
+   <source>The example is damaged ({file}); install the workbench again.</source>
+   <translation>L'exemple est abîmé ({file}) ; installez de nouveau l'atelier.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/help.py" />
@@ -1286,11 +1296,6 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   </message>
   <message>
    <location filename="veneerwb/gui/packet.py" />
-   <source>Stop</source>
-   <translation>Arrêter</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/gui/packet.py" />
    <source>Stopped; nothing was written.</source>
    <translation>Arrêté ; rien n'a été écrit.</translation>
   </message>
@@ -1362,6 +1367,19 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
   </message>
  </context>
  <context>
+  <name>VeneerProgress</name>
+  <message>
+   <location filename="veneerwb/gui/progress.py" />
+   <source>Stop</source>
+   <translation>Arrêter</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/progress.py" />
+   <source>Stopped; nothing was changed.</source>
+   <translation>Arrêté ; rien n'a été changé.</translation>
+  </message>
+ </context>
+ <context>
   <name>VeneerRunPanel</name>
   <message>
    <location filename="veneerwb/gui/panels/run.py" />
@@ -1415,6 +1433,23 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <location filename="veneerwb/gui/books/chalk.py" />
    <source>Text (*.txt)</source>
    <translation>Texte (*.txt)</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/saving.py" />
+   <source>The drawing was saved:
+{file}</source>
+   <translation>Le plan a été enregistré :
+{file}</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/saving.py" />
+   <source>{file} could not be saved, there was no room for all of it, and FreeCAD has closed it. All that was in it was saved as {copy}; open that, make room, and save it under its own name.</source>
+   <translation>{file} n'a pas pu être enregistré, il n'y avait pas de place pour tout, et FreeCAD l'a fermé. Tout ce qui y était a été enregistré sous {copy} ; ouvrez ce fichier, faites de la place, et enregistrez-le sous son propre nom.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/saving.py" />
+   <source>{file} could not be saved, there was no room for all of it, and FreeCAD has closed it. What was new in it is lost.</source>
+   <translation>{file} n'a pas pu être enregistré, il n'y avait pas de place pour tout, et FreeCAD l'a fermé. Ce qui y était nouveau est perdu.</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/saving.py" />
@@ -1564,6 +1599,11 @@ Reste à acheter ? {leaves} feuilles en suite, dont {spares} de réserve, chacun
    <location filename="veneerwb/gui/sequence/work.py" />
    <source>Registered so: costs {along} of length, {across} of width.</source>
    <translation>Calées ainsi : coûte {along} de longueur, {across} de largeur.</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/gui/panels/sequence.py" />
+   <source>Sequence</source>
+   <translation>Suite</translation>
   </message>
   <message>
    <location filename="veneerwb/gui/panels/sequence.py" />

@@ -1845,8 +1845,8 @@
   </message>
   <message>
    <location filename="veneerwb/core/shop/rests.py" />
-   <source>Standard error at a leaf's corner up to {error} mm.</source>
-   <translation>Standardabweichung an einer Blattecke bis {error} mm.</translation>
+   <source>Standard error at a leaf's corner up to {error}.</source>
+   <translation>Standardabweichung an einer Blattecke bis {error}.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/cutting.py" />
@@ -2055,13 +2055,13 @@
   </message>
   <message>
    <location filename="veneerwb/core/shop/rests.py" />
-   <source>The back of {count} turned leaf was not photographed: seams there may miss by {miss} mm.</source>
-   <translation>Die Rückseite von {count} gewendetem Blatt wurde nicht fotografiert: Fugen dort können sich um {miss} mm verfehlen.</translation>
+   <source>The back of {count} turned leaf was not photographed: seams there may miss by {miss}.</source>
+   <translation>Die Rückseite von {count} gewendetem Blatt wurde nicht fotografiert: Fugen dort können sich um {miss} verfehlen.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/rests.py" />
-   <source>The backs of {count} turned leaves were not photographed: seams there may miss by {miss} mm.</source>
-   <translation>Die Rückseiten von {count} gewendeten Blättern wurden nicht fotografiert: Fugen dort können sich um {miss} mm verfehlen.</translation>
+   <source>The backs of {count} turned leaves were not photographed: seams there may miss by {miss}.</source>
+   <translation>Die Rückseiten von {count} gewendeten Blättern wurden nicht fotografiert: Fugen dort können sich um {miss} verfehlen.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/press/said.py" />
@@ -2959,9 +2959,24 @@
    <translation>Anreißlänge {length}</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>beech</source>
+   <translation>Buche</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
    <source>between</source>
    <translation>zwischen</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>birch</source>
+   <translation>Birke</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>blackwood</source>
+   <translation>Blackwood (Australische Schwarzholzakazie)</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/cutlist.py" />
@@ -3014,6 +3029,11 @@
    <translation>gekauft: {count} Blätter</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>boxwood</source>
+   <translation>Buchsbaum</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>broken line: finished edge</source>
    <translation>gestrichelt: fertige Kante</translation>
@@ -3057,6 +3077,11 @@
    <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>circles: holes for the pins</source>
    <translation>Kreise: Löcher für die Stifte</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>cocobolo</source>
+   <translation>Cocobolo</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/advice.py" />
@@ -3204,6 +3229,11 @@
    <translation>jedes hat</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>ebony</source>
+   <translation>Ebenholz</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
    <source>end</source>
    <translation>Ende</translation>
@@ -3329,6 +3359,11 @@
    <translation>Goncalo Alves</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>greenheart</source>
+   <translation>Greenheart</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
    <source>halves</source>
    <translation>Hälften</translation>
@@ -3402,6 +3437,11 @@
    <location filename="veneerwb/core/shop/closing/measured.py" />
    <source>instrument's standard error</source>
    <translation>Standardabweichung des Messgeräts</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>iroko</source>
+   <translation>Iroko</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
@@ -3585,6 +3625,16 @@
   </message>
   <message>
    <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>mahogany</source>
+   <translation>Mahagoni</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>mansonia</source>
+   <translation>Mansonia</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>maple, spalted</source>
    <translation>Ahorn, gestockt</translation>
   </message>
@@ -3634,6 +3684,11 @@
    <translation>Feuchte (Kleben)</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>myrtle</source>
+   <translation>Myrte</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/cutlist.py" />
    <source>net across the leaf mm</source>
    <translation>fertig quer zum Blatt mm</translation>
@@ -3667,6 +3722,16 @@
    <location filename="veneerwb/core/shop/cost.py" />
    <source>number of tops</source>
    <translation>Zahl der Platten</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>oak</source>
+   <translation>Eiche</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>obeche</source>
+   <translation>Abachi (Obeche)</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/cost.py" />
@@ -3712,6 +3777,11 @@
    <location filename="veneerwb/core/shop/pages/cost.py" />
    <source>offcuts of opened leaves</source>
    <translation>Abschnitte angebrochener Blätter</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>olivewood</source>
+   <translation>Olivenholz</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/pinning.py" />
@@ -3794,6 +3864,11 @@
    <translation>Öffnungen, nach dem Pressen geschnitten</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>opepe</source>
+   <translation>Bilinga (Opepe)</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/closing/said_words.py" />
    <source>over 99 %</source>
    <translation>über 99 %</translation>
@@ -3822,6 +3897,11 @@
    <location filename="veneerwb/core/shop/pages/cutting.py" />
    <source>own outlines</source>
    <translation>eigene Umrisse</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>padauk</source>
+   <translation>Padouk (Padauk)</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/template.py" />
@@ -3954,6 +4034,11 @@
    <translation>Ablesung eines Anreißmaßes</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>redwood</source>
+   <translation>Redwood (Sequoia)</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>repair patches</source>
    <translation>Flicken</translation>
@@ -3984,6 +4069,11 @@
    <translation>Stich {length}</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>rosewood</source>
+   <translation>Palisander (Rosenholz)</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/pages/cutting.py" />
    <source>round the piece</source>
    <translation>um das Teil</translation>
@@ -4007,6 +4097,11 @@
    <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>runs of {count}</source>
    <translation>Züge zu {count}</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>sassafras</source>
+   <translation>Sassafras</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/cutting/methods.py" />
@@ -4072,6 +4167,11 @@
    <location filename="veneerwb/core/shop/press/day.py" />
    <source>spread</source>
    <translation>Auftrag</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>spruce</source>
+   <translation>Fichte</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/cost.py" />
@@ -4152,6 +4252,11 @@
    <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape, film or suction under the piece</source>
    <translation>Band, Folie oder Saugen unter dem Teil</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>teak</source>
+   <translation>Teak</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/expected.py" />
@@ -4470,6 +4575,11 @@
   </message>
   <message>
    <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>wenge</source>
+   <translation>Wenge (Wengé)</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>western red cedar</source>
    <translation>Riesenlebensbaum (Western Red Cedar)</translation>
   </message>
@@ -4539,9 +4649,9 @@
    <translation>y geschnitten</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/taping.py" />
-   <source>{CODE}-face-down</source>
-   <translation>{CODE}-face-down</translation>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>zebrawood</source>
+   <translation>Zebrano (Zingana)</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pinning/marks.py" />
@@ -4577,16 +4687,6 @@
    <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>{area} sq ft</source>
    <translation>{area} Quadratfuß</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/shop/pages/template_map.py" />
-   <source>{code}-map</source>
-   <translation>{code}-map</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/shop/pages/template_map.py" />
-   <source>{code}-words</source>
-   <translation>{code}-words</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/pieces.py" />

@@ -1845,8 +1845,8 @@
   </message>
   <message>
    <location filename="veneerwb/core/shop/rests.py" />
-   <source>Standard error at a leaf's corner up to {error} mm.</source>
-   <translation>Écart type au coin d'une feuille jusqu'à {error} mm.</translation>
+   <source>Standard error at a leaf's corner up to {error}.</source>
+   <translation>Écart type au coin d'une feuille jusqu'à {error}.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/cutting.py" />
@@ -2055,13 +2055,13 @@
   </message>
   <message>
    <location filename="veneerwb/core/shop/rests.py" />
-   <source>The back of {count} turned leaf was not photographed: seams there may miss by {miss} mm.</source>
-   <translation>Le dos de {count} feuille retournée n'a pas été photographié : les joints là peuvent être décalés de {miss} mm.</translation>
+   <source>The back of {count} turned leaf was not photographed: seams there may miss by {miss}.</source>
+   <translation>Le dos de {count} feuille retournée n'a pas été photographié : les joints là peuvent être décalés de {miss}.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/rests.py" />
-   <source>The backs of {count} turned leaves were not photographed: seams there may miss by {miss} mm.</source>
-   <translation>Les dos de {count} feuilles retournées n'ont pas été photographiés : les joints là peuvent être décalés de {miss} mm.</translation>
+   <source>The backs of {count} turned leaves were not photographed: seams there may miss by {miss}.</source>
+   <translation>Les dos de {count} feuilles retournées n'ont pas été photographiés : les joints là peuvent être décalés de {miss}.</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/press/said.py" />
@@ -2959,9 +2959,24 @@
    <translation>base {length}</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>beech</source>
+   <translation>hêtre</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
    <source>between</source>
    <translation>entre</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>birch</source>
+   <translation>bouleau</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>blackwood</source>
+   <translation>blackwood (acacia à bois noir)</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/cutlist.py" />
@@ -3014,6 +3029,11 @@
    <translation>acheté : {count} feuilles</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>boxwood</source>
+   <translation>buis</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>broken line: finished edge</source>
    <translation>ligne brisée : bord fini</translation>
@@ -3057,6 +3077,11 @@
    <location filename="veneerwb/core/shop/pages/template_map.py" />
    <source>circles: holes for the pins</source>
    <translation>cercles : trous pour les pions</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>cocobolo</source>
+   <translation>cocobolo</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/advice.py" />
@@ -3204,6 +3229,11 @@
    <translation>chacun a</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>ebony</source>
+   <translation>ébène (ébénier)</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
    <source>end</source>
    <translation>bout</translation>
@@ -3329,6 +3359,11 @@
    <translation>gonçalo alves</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>greenheart</source>
+   <translation>greenheart</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
    <source>halves</source>
    <translation>moitiés</translation>
@@ -3402,6 +3437,11 @@
    <location filename="veneerwb/core/shop/closing/measured.py" />
    <source>instrument's standard error</source>
    <translation>écart type de l'instrument</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>iroko</source>
+   <translation>iroko</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/said.py" />
@@ -3585,6 +3625,16 @@
   </message>
   <message>
    <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>mahogany</source>
+   <translation>acajou</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>mansonia</source>
+   <translation>mansonia (bété)</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>maple, spalted</source>
    <translation>érable échauffé</translation>
   </message>
@@ -3634,6 +3684,11 @@
    <translation>humidité (assemblage)</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>myrtle</source>
+   <translation>myrte</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/cutlist.py" />
    <source>net across the leaf mm</source>
    <translation>fini en travers de la feuille mm</translation>
@@ -3667,6 +3722,16 @@
    <location filename="veneerwb/core/shop/cost.py" />
    <source>number of tops</source>
    <translation>nombre de plateaux</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>oak</source>
+   <translation>chêne</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>obeche</source>
+   <translation>ayous (samba)</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/cost.py" />
@@ -3712,6 +3777,11 @@
    <location filename="veneerwb/core/shop/pages/cost.py" />
    <source>offcuts of opened leaves</source>
    <translation>chutes des feuilles entamées</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>olivewood</source>
+   <translation>olivier</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/pinning.py" />
@@ -3794,6 +3864,11 @@
    <translation>ouvertures, coupées après la presse</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>opepe</source>
+   <translation>bilinga (opepe)</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/closing/said_words.py" />
    <source>over 99 %</source>
    <translation>plus de 99 %</translation>
@@ -3822,6 +3897,11 @@
    <location filename="veneerwb/core/shop/pages/cutting.py" />
    <source>own outlines</source>
    <translation>propres contours</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>padauk</source>
+   <translation>padouk (padauk)</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/template.py" />
@@ -3954,6 +4034,11 @@
    <translation>lecture d'un écart</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>redwood</source>
+   <translation>redwood (séquoia)</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/cutting/offcuts.py" />
    <source>repair patches</source>
    <translation>pièces de réparation</translation>
@@ -3984,6 +4069,11 @@
    <translation>flèche {length}</translation>
   </message>
   <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>rosewood</source>
+   <translation>palissandre</translation>
+  </message>
+  <message>
    <location filename="veneerwb/core/shop/pages/cutting.py" />
    <source>round the piece</source>
    <translation>autour de la pièce</translation>
@@ -4007,6 +4097,11 @@
    <location filename="veneerwb/core/shop/taping/plan.py" />
    <source>runs of {count}</source>
    <translation>suites de {count}</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>sassafras</source>
+   <translation>sassafras</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/cutting/methods.py" />
@@ -4072,6 +4167,11 @@
    <location filename="veneerwb/core/shop/press/day.py" />
    <source>spread</source>
    <translation>grammage</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>spruce</source>
+   <translation>épicéa</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/cost.py" />
@@ -4152,6 +4252,11 @@
    <location filename="veneerwb/core/shop/cutting/steps.py" />
    <source>tape, film or suction under the piece</source>
    <translation>adhésif, film ou aspiration sous la pièce</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>teak</source>
+   <translation>teck (teak)</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/closing/expected.py" />
@@ -4470,6 +4575,11 @@
   </message>
   <message>
    <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>wenge</source>
+   <translation>wengé (wenge)</translation>
+  </message>
+  <message>
+   <location filename="veneerwb/core/shop/press/dust.py" />
    <source>western red cedar</source>
    <translation>thuya géant (western red cedar)</translation>
   </message>
@@ -4539,9 +4649,9 @@
    <translation>y coupé</translation>
   </message>
   <message>
-   <location filename="veneerwb/core/shop/pages/taping.py" />
-   <source>{CODE}-face-down</source>
-   <translation>{CODE}-face-down</translation>
+   <location filename="veneerwb/core/shop/press/dust.py" />
+   <source>zebrawood</source>
+   <translation>zingana (zebrano)</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pinning/marks.py" />
@@ -4577,16 +4687,6 @@
    <location filename="veneerwb/core/shop/drawing/lengths.py" />
    <source>{area} sq ft</source>
    <translation>{area} pieds carrés</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/shop/pages/template_map.py" />
-   <source>{code}-map</source>
-   <translation>{code}-map</translation>
-  </message>
-  <message>
-   <location filename="veneerwb/core/shop/pages/template_map.py" />
-   <source>{code}-words</source>
-   <translation>{code}-words</translation>
   </message>
   <message>
    <location filename="veneerwb/core/shop/pages/pieces.py" />

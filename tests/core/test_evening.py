@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 import dataclasses
+from collections.abc import Callable
 
 import numpy as np
 import pytest
@@ -11,7 +12,6 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.geometry import Polygon, box
 
-from veneerwb.core.errors import VeneerError
 from veneerwb.core.log.sawn import sawn_bundle
 from veneerwb.core.photos import evening as module
 from veneerwb.core.photos.background import around, leaf_on_background
@@ -43,15 +43,6 @@ def scene(table: tuple = (150, 148, 140), seed: int = 1, noise: float = 2.0) -> 
 
 def shot(light: np.ndarray, gains: tuple = (1, 1, 1)) -> np.ndarray:
     return np.rint(np.clip(levels(np.clip(light * gains, 0, 1)), 0, 255)).astype(np.uint8)
-
-
-def refused(code: str, call: object, *args: object, **more: object) -> str:
-    with pytest.raises(VeneerError) as caught:
-        call(*args, **more)
-    text = str(caught.value)
-    assert caught.value.code == code
-    assert text.endswith(".") and "{" not in text
-    return text
 
 
 @settings(max_examples=25)
@@ -180,12 +171,12 @@ def test_clipping_too_rare_for_a_percent_is_still_said() -> None:
 # --- what is refused ---------------------------------------------------------------------------
 
 
-def test_a_black_frame_is_refused_by_name() -> None:
+def test_a_black_frame_is_refused_by_name(refused: Callable) -> None:
     text = refused("patch-black", measured, np.zeros((200, 160, 3), np.uint8), PATCH, "leaf 3.jpg")
     assert "leaf 3.jpg" in text
 
 
-def test_a_burnt_patch_is_refused() -> None:
+def test_a_burnt_patch_is_refused(refused: Callable) -> None:
     pixels = np.full((200, 160, 3), 120, np.uint8)
     pixels[..., 1] = 255
     refused("patch-burnt", measured, pixels, PATCH)
@@ -194,11 +185,11 @@ def test_a_burnt_patch_is_refused() -> None:
 @pytest.mark.parametrize(
     "area", [box(100, 100, 170, 150), box(-9, 5, 50, 50), box(500, 500, 600, 600), Polygon()]
 )
-def test_a_patch_outside_the_picture_is_refused(area: Polygon) -> None:
+def test_a_patch_outside_the_picture_is_refused(area: Polygon, refused: Callable) -> None:
     refused("patch-outside", measured, shot(scene()), area)
 
 
-def test_a_patch_drawn_across_itself_is_measured_where_it_has_an_area() -> None:
+def test_a_patch_drawn_across_itself_is_measured_where_it_has_an_area(refused: Callable) -> None:
     pixels = shot(scene())
     crossed = Polygon([(5, 5), (55, 195), (55, 5), (5, 195)])
     np.testing.assert_allclose(
@@ -207,11 +198,11 @@ def test_a_patch_drawn_across_itself_is_measured_where_it_has_an_area() -> None:
     refused("patch-outside", measured, pixels, Polygon([(5, 5), (400, 195), (400, 5), (5, 195)]))
 
 
-def test_a_patch_too_small_is_refused() -> None:
+def test_a_patch_too_small_is_refused(refused: Callable) -> None:
     refused("patch-too-small", measured, shot(scene()), box(10, 10, 15, 15))
 
 
-def test_a_patch_full_of_figure_is_refused() -> None:
+def test_a_patch_full_of_figure_is_refused(refused: Callable) -> None:
     refused("patch-figured", measured, shot(scene()), box(70, 10, 150, 190))
     refused("patch-figured", measured, shot(scene()), box(30, 10, 95, 190))
 
@@ -224,12 +215,12 @@ def test_a_table_lit_from_one_side_is_measured_all_the_same() -> None:
 
 
 @pytest.mark.parametrize("figure", ["cathedral", "stripe", "burl", "crotch"])
-def test_a_whole_leaf_is_no_patch(figure: str) -> None:
+def test_a_whole_leaf_is_no_patch(figure: str, refused: Callable) -> None:
     bundle = sawn_bundle(1, 200, 400, mm_per_px=1.0, figure=figure)
     refused("patch-figured", measured, bundle.leaves[0].photo, box(0, 0, 200, 400))
 
 
-def test_a_photo_of_something_else_is_refused_by_name() -> None:
+def test_a_photo_of_something_else_is_refused_by_name(refused: Callable) -> None:
     good = shot(scene())
     dark = shot(scene(), (0.1, 0.1, 0.1))
     lights = [measured(good, PATCH, "a"), measured(good, PATCH, "b"), measured(dark, PATCH, "c")]
@@ -238,7 +229,7 @@ def test_a_photo_of_something_else_is_refused_by_name() -> None:
     assert refused("light-too-far-off", evenings, lights).startswith("f ")
 
 
-def test_no_photos_and_no_light_are_refused() -> None:
+def test_no_photos_and_no_light_are_refused(refused: Callable) -> None:
     refused("no-photos-to-even", evenings, [])
     lights = [measured(shot(scene()), PATCH)]
     for target in [(0, 0.5, 0.5), (0.5, 0.5), (0.5, 0.5, 2.0), (0.5, 0.5, float("nan"))]:

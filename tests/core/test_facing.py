@@ -10,6 +10,8 @@ from shapely.geometry import box
 from veneerwb.core import Fault, Leaf, Motion, Side, VeneerError
 from veneerwb.core.facing import Face, Faced, Frame, Lie, planes
 from veneerwb.core.photos.reading import Photo
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.pages.notes import in_lengths
 
 PHOTO = Photo.of(np.zeros((400, 200, 3), np.uint8), 1.0)
 
@@ -127,6 +129,8 @@ def test_edges_that_just_touch_are_inside():
     assert [one.code for one in on([square(0, 0, 0, size=200.0)]).findings] == ["leaf-taken"]
     over = on([square(0, 0, 0, size=200.0)], Lie(across=0.5)).findings[0]
     assert over.code == "off-leaf" and "(0.5 mm left); off the photograph" in over.text
+    inches = in_lengths(over, Lengths("inch")).text
+    assert "(1/32 in left); off" in inches and " mm" not in inches
 
 
 @pytest.mark.parametrize("turned", [False, True])

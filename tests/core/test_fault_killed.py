@@ -114,6 +114,21 @@ def test_folders_of_photographs_on_their_way_are_cleared_away_a_day_later(tmp_pa
     assert shown(tmp_path) == ["veneerwb-other"]
 
 
+def test_a_folder_stays_for_as_long_as_its_process_lives(tmp_path, monkeypatch):
+    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
+    ours, dead = scratch("backs"), os.fork()
+    if not dead:
+        os._exit(0)
+    os.waitpid(dead, 0)
+    for name in (f"veneerwb-backs-{dead}-abcdefgh", "veneerwb-backs-abcdefgh"):
+        (tmp_path / name).mkdir()
+    for one in tmp_path.iterdir():
+        os.utime(one, (0, 0))
+    assert not killed_at(MOST, lambda: scratch("leaves").cleanup())
+    assert shown(tmp_path) == [os.path.basename(ours.name)]
+    ours.cleanup()
+
+
 PIXELS = np.random.default_rng(1).integers(0, 255, (90, 60, 3), np.uint8)
 KINDS = {
     "picture.png": lambda path: save_png(path, PIXELS),

@@ -4,7 +4,9 @@
 import csv
 import io
 import os
+import threading
 import time
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -69,6 +71,7 @@ ENCODINGS = ("utf-8", "utf-8-sig", "utf-16", "utf-16-le", "latin-1", "cp1252", "
 
 @settings(max_examples=150)
 @given(TABLE, st.sampled_from(",;\t|"), st.sampled_from(ENCODINGS), st.booleans())
+@example((["bundle", "cut"], [["=1+1", "'=1"], ["a\nb", "-1"]]), ",", "utf-8", True)
 @example((["cost"], [["9" * 5000]]), ",", "utf-8", True)
 @example((["leaves"], [["1e999"]]), ",", "utf-8", True)
 @example((["bundle"] * 2, [["a", "b"]]), ",", "utf-8", True)
@@ -84,8 +87,8 @@ def test_any_table_is_read_or_refused_in_a_sentence(box, table, separator, encod
     path.write_bytes(text.encode(encoding, "replace"))
     found = read_or_a_sentence(path)
     if isinstance(found, Inventory):  # and what was taken goes out and comes back
-        again = from_csv(as_csv(found.entries))
-        assert len(again.entries) <= len(found.entries)
+        written = as_csv(found.entries)
+        assert as_csv(from_csv(written).entries) == written
 
 
 @settings(max_examples=150)
@@ -128,6 +131,8 @@ def test_a_large_shelf_is_read(box):
 
 def test_what_is_no_file_is_refused_without_waiting(tmp_path):
     os.mkfifo(tmp_path / "pipe.csv")
+    writer = partial((tmp_path / "pipe.csv").write_text, "species\noak\n")
+    threading.Thread(target=writer, daemon=True).start()  # would be read, or waited for for ever
     (tmp_path / "zero.csv").symlink_to("/dev/zero")
     (tmp_path / "loop.csv").symlink_to("loop.csv")
     with open(tmp_path / "sparse.csv", "wb") as file:

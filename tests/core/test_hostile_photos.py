@@ -21,7 +21,7 @@ from hypothesis import strategies as st
 from PIL import Image
 
 from veneerwb.core import Bundle, VeneerError
-from veneerwb.core.photos.decode import decoded, sha256_of
+from veneerwb.core.photos.decode import decoded, glimpse, sha256_of
 from veneerwb.core.photos.preparing import Preparation, prepared
 from veneerwb.core.photos.reading import Photo, photo_files, working_copy
 
@@ -257,6 +257,7 @@ BOMBS = {
     "jumps.bmp": lambda: bmp(30_000, 5_000, 8, 1, b"\0\2\0\1" * 2000),
     "wide.webp": lambda: webp(16383, 9000),
     "scans.jpg": lambda: scanned(2000),
+    "colour.jpg": lambda: one_colour_again(3000),
     "text.png": lambda: texts(),
 }
 
@@ -268,6 +269,14 @@ def scanned(times, side=1200):
     data = stream.getvalue()
     last = data.rindex(b"\xff\xda")
     return data[:last] + data[last:-2] * times + b"\xff\xd9"
+
+
+def one_colour_again(times):
+    """A JPEG that is not progressive, its colours stored apart, the first of them many times."""
+    data = jpeg(4000, 3000)
+    scan = b"\xff\xda\0\x08\1%c%c\0\x3f\0\0"
+    scans = scan % (1, 0) * times + scan % (2, 0x11) + scan % (3, 0x11)
+    return data[: data.index(b"\xff\xda")] + scans + b"\xff\xd9"
 
 
 def texts():
@@ -284,7 +293,7 @@ def test_small_files_that_unfold_without_end_are_refused_at_once(box, name):
     path = box / name
     path.write_bytes(BOMBS[name]())
     began, before = time.monotonic(), resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
-    assert pixels_or_a_sentence(path) in ("photo-damaged", "not-a-photo", "photo-too-large")
+    assert pixels_or_a_sentence(path) in ("photo-damaged", "photo-packed", "photo-too-large")
     assert time.monotonic() - began < 5.0
     assert resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before < 400_000  # kB
 
@@ -293,6 +302,21 @@ def test_a_progressive_photograph_as_cameras_write_them_is_read(box):
     path = box / "progressive.jpg"
     path.write_bytes(scanned(12))
     assert pixels_or_a_sentence(path).shape == (1200, 1200, 3)
+
+
+def test_a_film_behind_a_photograph_and_pictures_in_its_remarks_are_no_scans(box):
+    path, many = box / "with-film.jpg", b"\xff\xda" * 3000
+    Image.new("RGB", (1200, 1200), "red").save(path, "JPEG", comment=many)
+    path.write_bytes(path.read_bytes() + many)
+    assert pixels_or_a_sentence(path).shape == (1200, 1200, 3)
+
+
+@pytest.mark.parametrize("name", ["scans.jpg", "colour.jpg"])
+def test_a_glance_at_a_file_without_end_is_refused_as_well(box, name):
+    path = box / name
+    path.write_bytes(BOMBS[name]())
+    with pytest.raises(VeneerError, match="is damaged"):
+        glimpse(path, 10, 10)
 
 
 def test_the_largest_photographs_take_less_than_two_gigabytes(tmp_path):

@@ -22,6 +22,7 @@ SAID = re.compile(rf"\b(?:(?:word|marked|say)\(|translate\(\s*HERE,)\s*{STRING}\
 FILES = re.compile(rf"(?:self\._pdf|PacketFile)\(\s*{STRING}")
 CODE = re.compile(rf"^(?:\w*CODE|CUTS|BILL)(?:, \w+)? = {STRING}", re.M)
 OBJECT = re.compile(r'\baddObject\(\s*"[\w:]+", "(\w+)"')
+ADDED = re.compile(r'\badded\(doc, "\w+", (\w+)(?:, "(\w+)")?\)')
 KEYS = re.compile(r"\bKey_(\w+)")
 PROPERTY = re.compile(r'Property\(\s*"\w+",\s*"(\w+)",\s*"([^"]+)"')
 COLUMN = re.compile(r'^ {4}\("([^"]+)", "(?:particulars|extent)"', re.M)
@@ -121,7 +122,9 @@ def sheets():
 def objects():
     """What objects are called in the tree, before they are renamed."""
     for file in ROOT.glob("veneerwb/host/**/*.py"):
-        yield from OBJECT.findall(file.read_text("utf-8"))
+        text = file.read_text("utf-8")
+        yield from OBJECT.findall(text)
+        yield from (named or kind for kind, named in ADDED.findall(text))
 
 
 def matches():

@@ -57,6 +57,18 @@ def test_odd_names_are_read_and_named_in_sentences(tmp_path: Path, name: str) ->
     assert name in str(caught.value)
 
 
+def test_a_png_of_which_a_checksum_is_wrong_is_damaged(tmp_path: Path) -> None:
+    """Its picture would unfold all the same, with other colours."""
+    path = saved(tmp_path / "leaf.png", grain())
+    data = bytearray(path.read_bytes())
+    data[data.index(b"IEND") - 5] ^= 1  # the last byte of the picture's checksum
+    path.write_bytes(data)
+    assert Image.open(path).load()  # Pillow sees nothing of it
+    with pytest.raises(VeneerError) as caught:
+        Photo.read(path, 1)
+    assert caught.value.code == "photo-damaged"
+
+
 def test_a_folder_missing_or_empty_or_a_file_is_refused(tmp_path: Path) -> None:
     (tmp_path / "empty").mkdir()
     (tmp_path / "notes.txt").touch()

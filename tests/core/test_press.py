@@ -32,6 +32,7 @@ from veneerwb.core.shop.press.said import (
     pressure_words,
 )
 from veneerwb.core.shop.press.units import UNITS, in_unit, kpa, of_the_air, written
+from veneerwb.words import speak
 
 STOCK = Stock(900.0, 3000.0, 64, 0.6)
 ROUND = Top.round(1200.0)
@@ -253,6 +254,20 @@ def test_species_named_as_sensitising_are_named():
     assert "sensitising ones (walnut, black)" in dust_caution("Black walnut")
     assert "not complete" in dust_caution("sugar maple")
     assert "not entered" in dust_caution("")
+
+
+def test_a_species_is_known_by_its_name_in_the_language_spoken():
+    german = {"oak": "Eiche", "walnut, black": "Nussbaum, schwarz",
+              "western red cedar": "Riesenlebensbaum (Western Red Cedar)"}  # fmt: skip
+    speak(lambda text: german.get(text, text))
+    try:
+        assert named_as("Räuchereiche") == named_as("white oak") == "Eiche"
+        assert named_as("Schwarzer Nussbaum") == "Nussbaum, schwarz"
+        assert named_as("Riesenlebensbaum") == named_as("red cedar, western") == "Riesenlebensbaum"
+        assert named_as("Ahorn") == named_as("Nussbaum") == "" and named_as("Teak") == "teak"
+        assert "ones (Eiche)" in dust_caution("Eiche")
+    finally:
+        speak()
 
 
 def test_a_border_makes_the_panel_larger_than_its_field():

@@ -7,6 +7,7 @@ import pytest
 
 from veneerwb.core import Bundle, Leaf, Motion, Side, Stock, Top, VeneerError, radial
 from veneerwb.core.photos.reading import Photo
+from veneerwb.core.shop.drawing.lengths import Lengths
 from veneerwb.core.shop.rests import FOLLOWS, rests
 
 
@@ -71,3 +72,10 @@ def test_backs_that_were_not_photographed_are_counted():
         some, "figure", used=radial(some, Top.round(700.0), 12).pieces)
     slip = radial(REGISTERED, Top.round(700.0), 12, "slip")
     assert "backs" not in rests(REGISTERED, "figure", used=slip.pieces)
+
+
+def test_lengths_are_written_as_the_sheet_has_them():
+    layout = radial(REGISTERED, Top.round(700.0), 12)
+    said = rests(REGISTERED, "figure", 0.213, used=layout.pieces, lengths=Lengths("inch"))
+    assert "up to 0.008 in." in said and " mm" not in said
+    assert f"miss by {round(REGISTERED.wander(), 1) / 25.4:.3f} in." in said

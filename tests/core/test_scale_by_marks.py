@@ -4,12 +4,12 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 import numpy as np
 import pytest
 from PIL import Image
 
-from veneerwb.core.errors import VeneerError
 from veneerwb.core.photos.preparation import Preparation, made
 from veneerwb.core.photos.preparing import Troubles, prepared
 from veneerwb.core.targets import located
@@ -61,15 +61,6 @@ def clicks(matrix: np.ndarray, places: np.ndarray) -> tuple:
 
 def apart(places: np.ndarray, pairs: tuple[str, ...] = PAIRS) -> tuple[float, ...]:
     return tuple(math.dist(*(places["ABCD".index(one)] for one in pair)) for pair in pairs)
-
-
-def refused(code: str, call: object, *args: object, **more: object) -> str:
-    with pytest.raises(VeneerError) as caught:
-        call(*args, **more)
-    text = str(caught.value)
-    assert caught.value.code == code, text
-    assert text.endswith(".") and "{" not in text
-    return text
 
 
 def test_rings_as_printed_give_the_scale_of_the_photograph() -> None:
@@ -135,7 +126,7 @@ def _on(leaf: object, place: np.ndarray, seen: np.ndarray) -> object:
     return located(leaf.pixels, (columns / 2 + x / leaf.mm_per_px, rows / 2 - y / leaf.mm_per_px))
 
 
-def test_what_was_clicked_or_measured_wrong_is_said() -> None:
+def test_what_was_clicked_or_measured_wrong_is_said(refused: Callable) -> None:
     seen = camera(0.8)
     pixels = photograph(seen, ROUND)
     four, six = clicks(seen, ROUND), apart(ROUND)
@@ -155,7 +146,7 @@ def test_what_was_clicked_or_measured_wrong_is_said() -> None:
     (1, ()), (7, ()), (3, (100.0,)), (2, (1.0, 2.0)), (3, (1.0,) * 6), (0, (100.0,)),
 ])
 def test_marks_and_distances_that_do_not_go_together_are_refused(
-    count: int, distances: tuple
+    count: int, distances: tuple, refused: Callable
 ) -> None:
     marks = tuple((50.0 * k, 10.0) for k in range(count))
     refused("marks-or-distances", Preparation, marks=marks, distances=distances)

@@ -10,7 +10,6 @@ import pytest
 from PIL import Image, ImageDraw
 from shapely.geometry import LineString, Polygon, box
 
-from veneerwb.core.errors import VeneerError
 from veneerwb.core.fitting import rigid
 from veneerwb.core.leaf import Bundle, Leaf, Side
 from veneerwb.core.log.sawn import TABLE, Log, sawn_bundle
@@ -30,13 +29,6 @@ WIDTH, LENGTH, AROUND = 120.0, 300.0, 30.0
 CORNERS = np.array([(0, 0), (WIDTH, 0), (0, LENGTH), (WIDTH, LENGTH)])
 PLACES = np.array([(20, 20), (110, 20), (65, 160), (20, 300), (110, 300)])
 SHAKEN = (("shift", 8.0), ("turn", 1.5), ("exposure", 0.1), ("noise", 0.01))
-
-
-def refused(code, act, *args, **kwargs):
-    with pytest.raises(VeneerError) as caught:
-        act(*args, **kwargs)
-    assert caught.value.code == code
-    return str(caught.value)
 
 
 def off(motion, true, points=CORNERS):
@@ -169,7 +161,7 @@ def test_another_leafs_back_is_doubted():
     assert tie.values["share"] < 60, "outlines that lie far apart do not agree"
 
 
-def test_an_outline_that_is_not_shown_is_asked_for():
+def test_an_outline_that_is_not_shown_is_asked_for(refused):
     sawn = sawn_bundle(2, WIDTH, LENGTH, 0.6, 2.0, "burl", backs=True)
     said = refused("no-outline-to-tie", tied, sawn.leaf(1))
     assert "back of leaf 1 does not show the leaf on a plain background" in said
@@ -189,7 +181,7 @@ def test_marks_tie_by_least_squares():
     assert not wrong.sure and "whether the marks are paired rightly" in wrong.text
 
 
-def test_a_leaf_without_back_and_a_way_that_is_none_are_refused():
+def test_a_leaf_without_back_and_a_way_that_is_none_are_refused(refused):
     refused("no-back", tied, sawn_bundle(1, WIDTH, LENGTH, 0.6, 2.0).leaf(1))
     leaf = two_sides()[0]
     for by in ("smell", 5, None, (), ([(0, 0)],), 3.5):
@@ -202,12 +194,12 @@ def test_a_leaf_without_back_and_a_way_that_is_none_are_refused():
     (Polygon(), Polygon()), (box(0, 0, 90, 200), Polygon()), (box(0, 0, 90, 200),), 7,
     (box(0, 0, 90, 200), None), (LineString([(0, 0), (9, 9)]), box(0, 0, 90, 200)),
 ])
-def test_drawn_outlines_that_enclose_nothing_are_refused(outlines):
+def test_drawn_outlines_that_enclose_nothing_are_refused(outlines, refused):
     said = refused("outline-encloses-nothing", tied, two_sides()[0], outlines=outlines)
     assert "of leaf 1 encloses nothing" in said
 
 
-def test_an_outline_beside_the_photograph_is_not_said_to_be_cut_off():
+def test_an_outline_beside_the_photograph_is_not_said_to_be_cut_off(refused):
     on, off_it = box(20, 20, 130, 290), box(-500, -500, -300, -300)
     leaf = two_sides()[0]
     for outlines, side in (((off_it, on), "face"), ((on, off_it), "back")):
@@ -215,7 +207,7 @@ def test_an_outline_beside_the_photograph_is_not_said_to_be_cut_off():
         assert side in text and "beside" in text
 
 
-def test_a_turn_that_is_no_number_is_refused():
+def test_a_turn_that_is_no_number_is_refused(refused):
     outline = box(20, 20, 130, 290)
     refused("not-a-number", tied, two_sides()[0], outlines=(outline, outline), turn=math.nan)
 
@@ -251,7 +243,7 @@ def test_a_rigid_fit_finds_the_motion_and_never_mirrors():
     ([(0, 0), (0.1, 0)], [(0, 0), (9, 0)], "marks-in-one-place"),
     ([(0, 0), (np.nan, 0)], [(0, 0), (9, 0)], "not-a-number"),
 ])
-def test_points_that_tell_no_motion_are_refused(a, b, code):
+def test_points_that_tell_no_motion_are_refused(a, b, code, refused):
     refused(code, rigid, a, b)
 
 
@@ -297,7 +289,7 @@ def test_the_wander_is_free_of_the_photographs_shift():
     assert [passage.leaf for passage in one.passages] == [2]
 
 
-def test_without_backs_the_wander_is_unknown_and_what_seams_may_miss_is_assumed():
+def test_without_backs_the_wander_is_unknown_and_what_seams_may_miss_is_assumed(refused):
     found = measured_wander(sawn(backs=False))
     assert not found.known and found.miss == pytest.approx(0.6 / math.tan(math.radians(5)))
     assert "unknown" in found.text and "may miss by 6.86 mm if it slopes 5 deg" in found.text
@@ -382,7 +374,7 @@ def test_pinned_by_the_figure_a_back_meets_its_neighbour(sloping):
             assert seen.mirrored is False
 
 
-def test_the_wander_follows_when_the_registers_change(sloping):
+def test_the_wander_follows_when_the_registers_change(sloping, refused):
     _, registered, wander = sloping
     done = register(with_wander(bare(registered), wander))
     assert done.leaf(2).back.source == "wander" and done.wandered == (wander.across, wander.along)

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import itertools
 import math
+from collections.abc import Callable
 
 import numpy as np
 import pytest
@@ -75,15 +76,6 @@ def shift_px(found: np.ndarray, true: np.ndarray) -> float:
 def corners_of(matrix: np.ndarray, width: float = WIDTH, length: float = LENGTH) -> np.ndarray:
     """Lower left, lower right, upper right, upper left as the camera sees them."""
     return carried(matrix, [(0, 0), (width, 0), (width, length), (0, length)])
-
-
-def refused(code: str, call: object, *args: object, **more: object) -> str:
-    with pytest.raises(VeneerError) as caught:
-        call(*args, **more)
-    text = str(caught.value)
-    assert caught.value.code == code
-    assert text.endswith(".") and "\n" not in text and "{" not in text
-    return text
 
 
 POSES = st.tuples(st.floats(-25, 25), st.floats(-20, 20), st.floats(-20, 20))
@@ -332,11 +324,13 @@ GOOD = [(50, 50), (250, 55), (245, 350), (40, 340)]
         ("not-points", None),
     ],
 )
-def test_corners_that_no_rectangle_has_are_refused(code: str, clicks: object) -> None:
+def test_corners_that_no_rectangle_has_are_refused(
+    code: str, clicks: object, refused: Callable
+) -> None:
     refused(code, squaring, clicks, 200, 300, SHAPE)
 
 
-def test_the_corner_outside_is_named_by_its_click() -> None:
+def test_the_corner_outside_is_named_by_its_click(refused: Callable) -> None:
     text = refused("point-outside", squaring, [GOOD[0], (400, 55), *GOOD[2:]], 200, 300, SHAPE)
     assert "Point 2" in text and "360 x 480" in text
 
@@ -358,7 +352,7 @@ def test_crossed_clicks_are_uncrossed() -> None:
     assert squaring(crossed, 200, 300, SHAPE) == squaring(GOOD, 200, 300, SHAPE)
 
 
-def test_sizes_that_the_corners_contradict_are_refused() -> None:
+def test_sizes_that_the_corners_contradict_are_refused(refused: Callable) -> None:
     refused("not-that-rectangle", squaring, GOOD, 200, 3000, SHAPE)
     refused("not-that-rectangle", squaring, GOOD, 200, 200 / 3, SHAPE)
 
@@ -369,14 +363,14 @@ def test_sizes_must_be_sizes(sizes: tuple) -> None:
         squaring(GOOD, *sizes, SHAPE)
 
 
-def test_a_horizon_in_the_picture_is_refused() -> None:
+def test_a_horizon_in_the_picture_is_refused(refused: Callable) -> None:
     clicks = corners_of(camera(65, 0, 0, far=600))
     refused("too-slanted", squared, photograph(SLANTED), clicks, WIDTH, LENGTH, 1.0, whole=True)
     refused("too-slanted", squaring(clicks, WIDTH, LENGTH, SHAPE).trust, SHAPE)
     refused("too-slanted", squared, photograph(SLANTED), clicks, WIDTH, LENGTH, 1.0, margin=2000)
 
 
-def test_a_result_too_large_is_refused_before_it_is_made() -> None:
+def test_a_result_too_large_is_refused_before_it_is_made(refused: Callable) -> None:
     refused("squared-too-large", squared, photograph(SLANTED), GOOD, 20000, 30000, 0.5)
 
 
@@ -388,7 +382,7 @@ def test_two_points_give_the_scale() -> None:
     assert scale_between((310, 420), (10, 20), 250.0) == 0.5
 
 
-def test_two_points_that_give_no_scale_are_refused() -> None:
+def test_two_points_that_give_no_scale_are_refused(refused: Callable) -> None:
     refused("points-too-near", scale_between, (10, 20), (20, 30), 250.0)
     refused("points-too-near", scale_between, (10, 20), (10, 20), 250.0)
     refused("point-outside", scale_between, (10, 20), (10, 481), 250.0, SHAPE)

@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 import numpy as np
 import pytest
@@ -51,19 +52,10 @@ def through(matrix: np.ndarray, places: np.ndarray) -> np.ndarray:
 SLANTED = np.array([[1.9, 0.05, 150.0], [0.02, -1.9, 3250.0], [4e-5, -3e-5, 1.0]])
 
 
-def refused(code: str, call: object, *args: object, **more: object) -> str:
-    with pytest.raises(VeneerError) as caught:
-        call(*args, **more)
-    text = str(caught.value)
-    assert caught.value.code == code, text
-    assert text.endswith(".") and "{" not in text
-    return text
-
-
 # --- scale and squaring ------------------------------------------------------------------------
 
 
-def test_two_marks_give_the_scale_and_a_wrong_distance_is_seen() -> None:
+def test_two_marks_give_the_scale_and_a_wrong_distance_is_seen(refused: Callable) -> None:
     a, b = (Located(c, 20.0, 0.02, 0.99) for c in ((100.0, 200.0), (700.0, 1000.0)))
     assert scale_from(a, b, 500.0) == pytest.approx(0.5)
     assert "18" in refused("ring-size", scale_from, a, b, 450.0)
@@ -112,7 +104,7 @@ def test_more_than_four_marks_share_their_errors() -> None:
     assert np.mean(worst[6]) < np.mean(worst[4]) < 0.2
 
 
-def test_marks_that_square_nothing_are_refused() -> None:
+def test_marks_that_square_nothing_are_refused(refused: Callable) -> None:
     marks = seen_through(SLANTED, PLACES)
     refused("marks-missing", squared_by, marks[:3], PLACES[:3], SHAPE)
     refused("marks-missing", squared_by, marks, PLACES[:3], SHAPE)
@@ -135,7 +127,7 @@ def distances(places: np.ndarray) -> list[float]:
             for i, j in ((0, 1), (1, 2), (2, 3), (3, 0), (0, 2), (1, 3))]
 
 
-def test_six_distances_place_four_marks_and_show_one_misread() -> None:
+def test_six_distances_place_four_marks_and_show_one_misread(refused: Callable) -> None:
     given = distances(PLACES)
     found, off = by_distances(*given)
     assert off < 1e-6
@@ -174,7 +166,7 @@ def test_no_other_motion_fits_better() -> None:
         assert (np.linalg.norm(other.apply(PLACES) - onto, axis=1) ** 2).sum() > best
 
 
-def test_frames_that_tell_no_turn_are_refused() -> None:
+def test_frames_that_tell_no_turn_are_refused(refused: Callable) -> None:
     refused("marks-missing", frame, PLACES[:1], PLACES[:1])
     refused("marks-missing", frame, PLACES, PLACES[:3])
     refused("marks-missing", frame, [("a", "b")], PLACES[:1])
@@ -211,7 +203,7 @@ def test_a_point_is_found_again_from_two_marks(x: float, y: float, register: Mot
     assert told.spread < 2.2  # four marks round the leaf always have a good pair
 
 
-def test_the_way_to_the_bench_reads_as_a_person_measures() -> None:
+def test_the_way_to_the_bench_reads_as_a_person_measures(refused: Callable) -> None:
     marks = [(0.0, 0.0), (400.0, 0.0)]
     right = carried_back((150.0, 200.0), Motion(), marks)
     assert str(right) == "250 mm from A and 320.2 mm from B, left of the line from A to B"
@@ -224,7 +216,7 @@ def test_the_way_to_the_bench_reads_as_a_person_measures() -> None:
     refused("marks-missing", carried_back, (1.0, 2.0), Motion(), [(5.0, 5.0)])
 
 
-def test_a_mark_that_was_not_found_leaves_the_others_their_letters() -> None:
+def test_a_mark_that_was_not_found_leaves_the_others_their_letters(refused: Callable) -> None:
     marks = {0: (0.0, 0.0), 2: (0.0, 300.0), 3: (400.0, 0.0)}
     assert carried_back((390.0, 290.0), Motion(), marks).marks == ("C", "D")
     assert carried_back((100.0, 100.0), Motion(), [(0, 0), None, (0, 300)]).marks == ("A", "C")

@@ -173,6 +173,17 @@ class User:
         event = QtGui.QKeyEvent(QtCore.QEvent.KeyPress, key, plain)
         QtGui.QApplication.sendEvent(widget, event)
 
+    def presses(self, widget, key):
+        """A key on a widget, offered first to the shortcuts as Qt does; it must be taken each
+        time."""
+        widget.setFocus()
+        self.wait_for(widget.hasFocus, "it has the keys")
+        for kind in (QtCore.QEvent.ShortcutOverride, QtCore.QEvent.KeyPress):
+            event = QtGui.QKeyEvent(kind, key, QtCore.Qt.NoModifier)
+            event.ignore()
+            QtGui.QApplication.sendEvent(widget, event)
+            assert event.isAccepted()
+
     def click(self, widget, row):
         """The mouse on a row of a list."""
         index = widget.model().index(row, 0)
@@ -234,8 +245,12 @@ class User:
 
 @pytest.fixture(scope="session", autouse=True)
 def plain_views():
-    """No cube in the corner of a view: it takes longer to make than all else of a document."""
-    FreeCAD.ParamGet("User parameter:BaseApp/Preferences/View").SetBool("ShowNaviCube", False)
+    """Nothing in a view but what the document shows: cube, cross and shaded ground take longer to
+    draw than all else of a document, and newer hosts turn a view for half a second."""
+    group = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/View")
+    for name in ("ShowNaviCube", "CornerCoordSystem", "Gradient", "UseNavigationAnimations"):
+        group.SetBool(name, False)
+    group.SetBool("Simple", True)
 
 
 @pytest.fixture(scope="module", autouse=True)

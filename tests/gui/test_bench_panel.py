@@ -55,6 +55,28 @@ def test_sheets_are_made_in_one_step_and_go_in_one(user, fresh, match):
     assert not fresh.findObjects("TechDraw::DrawPage")
 
 
+def in_front():
+    area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
+    shown = area.activeSubWindow()
+    return shown.windowTitle() if shown else ""
+
+
+def test_the_first_sheet_is_seen_when_sheets_were_made_and_only_then(user, fresh, match, benched):
+    pages = list(shop_pages.pages_of(benched).values())
+    user.wait_for(lambda: in_front().startswith(pages[0].Label), "the first sheet is in front")
+    area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
+    for window in area.subWindowList():
+        if not window.windowTitle().startswith(pages[0].Label):
+            area.setActiveSubWindow(window)
+    before = in_front()
+    user.open_panel("Veneer_Bench", "Title")
+    user.fill("Title", "Another")
+    user.ok()
+    user.wait_closed()
+    QtGui.QApplication.processEvents()
+    assert in_front() == before and "Another" in said(benched)
+
+
 def test_cancel_leaves_nothing(user, fresh, match):
     before = user.state(fresh)
     user.open_panel("Veneer_Bench", "Title")

@@ -4,6 +4,7 @@
 import html
 import re
 import subprocess
+from dataclasses import replace
 
 import FreeCAD
 import FreeCADGui
@@ -15,6 +16,7 @@ from PySide import QtGui
 from veneerwb.core import VeneerError, sawn_bundle
 from veneerwb.core.shop.one_sheet.frame import FRAME, PAPER, TITLE_BLOCK
 from veneerwb.gui.drawing import open_page, save_pdf
+from veneerwb.host import sheets
 from veneerwb.host.objects import add_bundle, add_drawing, add_match, add_stock, layout
 from veneerwb.host.objects.drawing import page_of
 
@@ -93,7 +95,8 @@ def sheet_of(drawing):
     from veneerwb.core.shop.one_sheet.sheet import sheet
     from veneerwb.host.objects.drawing import _facts
 
-    return sheet(layout(drawing.Match), _facts(drawing, drawing.Date), pictured=False)
+    laid = layout(drawing.Match)
+    return sheet(laid, _facts(drawing, laid, drawing.Date), pictured=False)
 
 
 def test_what_must_be_read_is_text_and_follows_the_match(doc, match, drawing, tmp_path):
@@ -111,6 +114,15 @@ def test_what_must_be_read_is_text_and_follows_the_match(doc, match, drawing, tm
             "makers' sheets",
         ):
             assert words in text, words
+
+
+def test_a_text_stands_there_as_it_was_written(drawing, tmp_path):
+    """Whatever a host reads into it: HTML, and escapes."""
+    written, made = "1<2&lt;b&gt;R&D\N{DEGREE SIGN}\\\\host\\x41.png\\n", sheet_of(drawing)
+    texts = {"notes": replace(made.texts["notes"], lines=(written,))}
+    sheets.fill(sheets.views_of(drawing), replace(made, texts=texts))
+    found = text_of(saved(drawing, tmp_path))
+    assert written in found.replace(" ", "")  # where a word ends is guessed from the gaps
 
 
 def test_every_text_stands_where_it_belongs(doc, match, drawing, tmp_path):

@@ -98,15 +98,19 @@ def answer(monkeypatch, path):
     """What the user answers when asked for a file; what the user is told is kept."""
     told = []
     monkeypatch.setattr(QtGui.QFileDialog, "getSaveFileName", lambda *_: (str(path), ""))
-    monkeypatch.setattr(QtGui.QMessageBox, "warning", lambda *words: told.append(words[-1]))
+    for kind in ("warning", "information"):
+        monkeypatch.setattr(QtGui.QMessageBox, kind, lambda *words: told.append(words[-1]))
     return told
 
 
-def test_a_drawing_is_saved_as_pdf(user, fresh, drawing, tmp_path, monkeypatch):
+def test_a_drawing_is_saved_as_pdf_and_its_place_told(
+    user, fresh, drawing, tmp_path, monkeypatch
+):
     told = answer(monkeypatch, tmp_path / "top")
     assert FreeCADGui.Command.get("Veneer_SaveDrawing").isActive()
     FreeCADGui.runCommand("Veneer_SaveDrawing")
-    assert (tmp_path / "top.pdf").read_bytes()[:5] == b"%PDF-" and not told
+    assert (tmp_path / "top.pdf").read_bytes()[:5] == b"%PDF-"
+    assert told == [f"The drawing was saved:\n{tmp_path / 'top.pdf'}"]
 
 
 def test_no_pdf_is_written_of_what_is_no_longer_so(
@@ -115,13 +119,15 @@ def test_no_pdf_is_written_of_what_is_no_longer_so(
     match.Ways = 7
     told = answer(monkeypatch, tmp_path / "top.pdf")
     FreeCADGui.runCommand("Veneer_SaveDrawing")
-    assert "not up to date" in told[0] and not list(tmp_path.iterdir())
+    (said,) = told
+    assert "not up to date" in said and not list(tmp_path.iterdir())
 
 
 def test_a_file_that_cannot_be_written_is_told_of(user, fresh, drawing, tmp_path, monkeypatch):
     told = answer(monkeypatch, tmp_path / "no such folder" / "top.pdf")
     FreeCADGui.runCommand("Veneer_SaveDrawing")
-    assert "could not be written" in told[0]
+    (said,) = told
+    assert "could not be written" in said
 
 
 def test_asking_and_not_answering_does_nothing(user, fresh, drawing, tmp_path, monkeypatch):
@@ -152,7 +158,7 @@ def test_a_file_that_nobody_was_asked_about_is_asked_about(
     monkeypatch.setattr(QtGui.QMessageBox, "question", lambda *_: yes if replace else no)
     FreeCADGui.runCommand("Veneer_SaveDrawing")
     written = (tmp_path / "top.pdf").read_bytes()[:5] == b"%PDF-"
-    assert written == replace and not told
+    assert written == replace and len(told) == replace
 
 
 def test_the_drawing_whose_page_is_selected_is_saved(

@@ -5,7 +5,9 @@ that lost its photograph, a bundle copied from one document into another."""
 import os
 import shutil
 import subprocess
+import tempfile
 import zipfile
+from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
@@ -15,6 +17,7 @@ from PySide import QtGui
 from veneerwb.core import VeneerError
 from veneerwb.core.photos.reading import sha256_of
 from veneerwb.gui import drawing
+from veneerwb.host import keeping
 from veneerwb.host.objects import add_drawing, add_match
 from veneerwb.host.objects.drawing import page_of
 
@@ -49,6 +52,17 @@ def told(monkeypatch):
     return said
 
 
+@pytest.fixture(autouse=True)
+def elsewhere(tmp_path_factory, monkeypatch):
+    """The system's folder for what is not to stay."""
+    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path_factory.mktemp("elsewhere")))
+
+
+def set_aside():
+    """Documents that were kept because they could not be saved."""
+    return list(Path(tempfile.gettempdir()).glob(f"{keeping.ASIDE}*/*"))
+
+
 def fill(folder, but):
     with open(folder / "filling", "wb", buffering=0) as stream:
         try:
@@ -75,11 +89,43 @@ def test_a_document_that_found_no_room_is_told_and_still_counts_as_unsaved(
         return
     user.wait_for(lambda: told, "it is said")
     assert len(told) == 1 and "Table.FCStd could not be saved" in told[0]
+    assert "before you close it" in told[0] and not set_aside()
     assert path.read_bytes() == former and FreeCADGui.getDocument(fresh.Name).Modified
     (tiny / "filling").unlink()
     FreeCADGui.runCommand("Std_Save")
     assert zipfile.ZipFile(path).testzip() is None and path.read_bytes() != former
     assert not FreeCADGui.getDocument(fresh.Name).Modified and len(told) == 1
+
+
+def test_a_document_that_was_closed_without_being_saved_is_told(
+    user, fresh, match, tmp_path, told, monkeypatch
+):
+    """The host asks whether to save, is told nothing of what goes wrong there, and closes."""
+    fresh.saveAs(str(tmp_path / "Table.FCStd"))
+    monkeypatch.setattr(keeping, "_whole", lambda path: False)
+    fresh.save()
+    FreeCAD.closeDocument(fresh.Name)
+    user.wait_for(lambda: told, "it is said")
+    assert len(told) == 1 and "could not be saved" in told[0] and "has closed it" in told[0]
+    assert "is lost" in told[0] and "before you close" not in told[0] and not set_aside()
+
+
+def test_a_document_that_was_closed_without_being_saved_is_kept_elsewhere(
+    user, fresh, match, tmp_path, told, monkeypatch
+):
+    path, whole = str(tmp_path / "Table.FCStd"), keeping._whole
+    fresh.saveAs(path)
+    match.Diameter = 280.0
+    fresh.recompute()
+    monkeypatch.setattr(keeping, "_whole", lambda one: one != path and whole(one))
+    fresh.save()
+    FreeCAD.closeDocument(fresh.Name)
+    user.wait_for(lambda: told, "it is said")
+    (aside,) = set_aside()
+    assert len(told) == 1 and f"was saved as {aside};" in told[0]
+    opened = FreeCAD.openDocument(str(aside))
+    assert opened.getObject("Match").Diameter.Value == 280.0
+    assert all(os.path.getsize(leaf.Photo) for leaf in opened.getObject("Bundle").Leaves)
 
 
 def test_a_page_that_was_printed_in_part_is_not_kept(fresh, match, tmp_path, monkeypatch):

@@ -162,3 +162,13 @@ def test_an_example_that_is_lost_is_said(user, tmp_path, monkeypatch):
     monkeypatch.setattr(QtGui.QMessageBox, "warning", lambda *told: said.append(told[-1]))
     assert help.open_example() is None
     assert "install the workbench again" in said[0] and not FreeCAD.listDocuments()
+
+
+@pytest.mark.parametrize("kept", [0, 400])
+def test_an_example_that_is_broken_leaves_no_empty_document(user, tmp_path, monkeypatch, kept):
+    said, broken = [], tmp_path / "cut short.FCStd"
+    broken.write_bytes(Path(help.EXAMPLE).read_bytes()[:kept])
+    monkeypatch.setattr(help, "EXAMPLE", str(broken))
+    monkeypatch.setattr(QtGui.QMessageBox, "warning", lambda *told: said.append(told[-1]))
+    assert help.open_example() is None
+    assert "install the workbench again" in said[0] and not FreeCAD.listDocuments()

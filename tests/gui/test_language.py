@@ -136,6 +136,21 @@ def test_a_panel_its_findings_and_its_refusals_are_in_the_language(
     user.wait_closed()
 
 
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_stands_against_cutting_is_counted_in_every_language(
+    user, fresh, bundle, speak, known, language
+):
+    speak(language)
+    match = add_match(fresh, bundle, Diameter=800.0, Ways=8)
+    fresh.recompute()
+    stops = sum(one.level == "stop" for one in found_on(match))
+    template = known[language]["VeneerCheckPanel", "Do not cut yet: {count} against it."]
+    user.open_panel("Veneer_CheckMatch", "findings")
+    assert stops and user.box("summary").text() == template.format(count=stops)
+    user.close()
+    user.wait_closed()
+
+
 def test_what_a_property_is_for_is_said_in_the_language(user, fresh, bundle, speak, known):
     match = add_match(fresh, bundle)
     english = fields.purpose(match, "Ways")

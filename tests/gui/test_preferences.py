@@ -98,6 +98,14 @@ def test_what_is_entered_on_the_pages_reaches_a_new_match(user, fresh, kept):
     assert again == {"spares": 3}
 
 
+def test_leaves_are_brought_in_as_thick_as_is_set(user, fresh, kept):
+    kept.SetFloat("Thickness", 0.9)
+    user.open_panel("Veneer_BringInLeaves", "thickness")
+    assert user.box("thickness").property("rawValue") == 0.9
+    user.cancel()
+    user.wait_closed()
+
+
 # --- colours ------------------------------------------------------------------------------------
 
 

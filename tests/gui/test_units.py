@@ -9,6 +9,7 @@ from veneerwb.core import VeneerError
 from veneerwb.core.checks.finding import Finding
 from veneerwb.gui.panels import fields
 from veneerwb.host.objects import add_stock
+from veneerwb.words import in_unit
 
 STANDARD, IMPERIAL, US, CENTIMETRES, BUILDING = 0, 3, 2, 4, 5
 
@@ -41,6 +42,12 @@ def test_a_drift_says_its_direction(schema):
     schema(IMPERIAL)
     assert fields.length(2.54, signed=True) == "+0.100 in"
     assert fields.length(-2.54, signed=True) == "-0.100 in"
+
+
+def test_a_sentence_that_is_kept_as_text_is_in_the_users_unit_too(user, schema):
+    assert (in_unit(2.5412), in_unit(4.0, 3)) == ("2.5 mm", "4 mm")
+    schema(IMPERIAL)
+    assert (in_unit(2.54), in_unit(0.254, 2)) == ("0.098 in", "0.010 in")
 
 
 def test_findings_of_the_core_are_told_in_the_users_unit(schema):

@@ -46,6 +46,7 @@ def test_from_photographs_to_a_pdf_nothing_is_reported(user, eight_leaves, tmp_p
     answer = str(tmp_path / "top.pdf")
     monkeypatch.setattr(QtGui.QFileDialog, "getSaveFileName", lambda *_: (answer, ""))
     monkeypatch.setattr(QtGui.QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path))
+    monkeypatch.setattr(QtGui.QMessageBox, "information", lambda *_: None)
     before = report()
     user.open_panel("Veneer_BringInLeaves", "folder")
     user.box("pick_folder").click()

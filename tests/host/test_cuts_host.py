@@ -8,7 +8,6 @@ import pytest
 from veneerwb.core.shop.cutlist import as_csv
 from veneerwb.host import compat, kinds
 from veneerwb.host.objects import add_drawing, add_match, layout
-from veneerwb.host.objects.drawing import remove_drawing
 
 RINGS = {"InnerWays": 4, "InnerDiameter": 300.0, "StripWidth": 400.0, "Ways": 8}
 
@@ -67,7 +66,6 @@ def test_findings_list_and_drawing_follow_the_choice(doc, match):
     assert not any("cut as one stack" in line for line in match.Findings)
     assert "cut as,lots by shape" in as_csv(layout(match))
     assert drawing.Revision == match.Revision != first
-    remove_drawing(drawing)
 
 
 def test_undo_and_a_saved_document_bring_the_choice_back(doc, match, tmp_path):

@@ -7,17 +7,11 @@ import re
 import FreeCAD
 import pytest
 
+from veneerwb import words as spoken
 from veneerwb.core.shop.cutlist import rows
 from veneerwb.host import compat, sheets
 from veneerwb.host.objects import add_bundle, add_drawing, add_match, layout
-from veneerwb.host.objects.drawing import page_of, remove_drawing
-
-
-@pytest.fixture
-def match(doc, stock):
-    made = add_match(doc, stock, Ways=16, Diameter=1200.0, Oversize=10.0)
-    doc.recompute()
-    return made
+from veneerwb.host.objects.drawing import page_of
 
 
 @pytest.fixture
@@ -84,6 +78,19 @@ def test_the_numbers_are_the_models_while_the_match_changes(doc, match, drawing)
         doc.recompute()
         check_numbers(drawing, match)
         assert not [obj.Name for obj in doc.Objects if "Touched" in obj.State]
+
+
+def test_what_stands_against_cutting_is_on_the_page_in_every_language(doc, match, drawing):
+    levels = {"stop": "Halt", "warn": "Warnung"}
+    try:
+        spoken.speak(lambda text: levels.get(text, text))
+        match.Diameter = 4000.0
+        doc.recompute()
+        notes = " ".join(text(drawing, "notes"))
+    finally:
+        spoken.speak()
+    assert any(one.startswith("Halt:") for one in match.Findings)
+    assert "Halt: " in notes and "note: " not in notes
 
 
 def test_undo_and_redo_bring_the_page_with_them(doc, match, drawing):
@@ -195,7 +202,8 @@ def test_a_view_that_was_taken_away_is_not_missed(doc, match, drawing):
 def test_a_drawing_goes_with_its_page_and_comes_back_with_it(doc, match, drawing):
     count, shown = len(doc.Objects), state(drawing)
     doc.openTransaction("remove")
-    remove_drawing(drawing)
+    sheets.remove_page(drawing)
+    doc.removeObject(drawing.Name)
     doc.commitTransaction()
     doc.recompute()
     assert [obj.Name for obj in doc.Objects] == ["Stock", "Match"]

@@ -27,15 +27,6 @@ def leaf(doc):
     return add_leaf(doc, Leaf(1, Side(photo())))
 
 
-@pytest.fixture
-def crate(doc):
-    """A box of 60 x 80 x 100 mm with its corner at the world's origin."""
-    made = doc.addObject("Part::Box", "Crate")
-    made.Length, made.Width, made.Height = 60.0, 80.0, 100.0
-    doc.recompute()
-    return made
-
-
 def on_leaf(facing, points) -> np.ndarray:
     """Points of the world, in any plane of the facing, in mm on the leaf as seen from its face."""
     laid = faced(facing)

@@ -20,14 +20,6 @@ def leaf(doc):
     return add_leaf(doc, Leaf(1, Side(Photo.of(np.full((200, 100, 3), 90, np.uint8), 2.0))))
 
 
-@pytest.fixture
-def crate(doc):
-    made = doc.addObject("Part::Box", "Crate")
-    made.Length, made.Width, made.Height = 60.0, 80.0, 100.0
-    doc.recompute()
-    return made
-
-
 def facing_of(doc, leaf, *faces, **properties):
     made = add_facing(doc, leaf, faces, **properties)
     doc.recompute()

@@ -7,6 +7,8 @@ import signal
 import subprocess
 import time
 import zipfile
+from contextlib import suppress
+from pathlib import Path
 
 import FreeCAD
 import pytest
@@ -14,7 +16,8 @@ from PIL import Image
 
 from veneerwb.core import VeneerError
 from veneerwb.core.photos.preparing import Preparation, Troubles
-from veneerwb.host import keeping, packet
+from veneerwb.core.photos.reading import sha256_of
+from veneerwb.host import keeping, packet, sequence
 from veneerwb.host.bringing_in import bring_in
 from veneerwb.host.objects import add_bundle, add_bundle_from_photos, add_match, add_stock
 from veneerwb.host.objects.base import Refused
@@ -198,6 +201,74 @@ def test_a_disk_that_is_full_keeps_the_document_as_it_was_saved(doc, match, tiny
     assert not [name for name in os.listdir(tiny) if name.endswith(keeping.FORMER)]
 
 
+@pytest.mark.parametrize("then", ["saved elsewhere", "closed"])
+def test_a_refused_save_leaves_no_second_name_behind(doc, match, tmp_path, then):
+    """Newer hosts tell that it begins, and no end."""
+    path = tmp_path / "Table.FCStd"
+    keeping.Saving().slotStartSaveDocument(doc, str(path))
+    assert names(tmp_path) == [".Table.FCStd.former", "Table.FCStd"]
+    if then == "closed":
+        FreeCAD.closeDocument(doc.Name)
+    else:
+        doc.saveAs(str(tmp_path / "Other.FCStd"))
+    assert ".Table.FCStd.former" not in names(tmp_path) and opened_copy(path) == 300.0
+
+
+@pytest.mark.parametrize("left", ["half of it", "nothing", "all of it"])
+def test_a_second_name_that_alone_is_whole_becomes_the_document_again(tmp_path, left):
+    path, former = tmp_path / "Table.FCStd", tmp_path / ".Table.FCStd.former"
+    for one in (path, former):
+        with zipfile.ZipFile(one, "w") as archive:
+            archive.writestr("Document.xml", one.name)
+    if left == "half of it":
+        os.truncate(path, path.stat().st_size // 2)
+    elif left == "nothing":
+        path.unlink()
+    keeping._clear(str(path))
+    assert names(tmp_path) == ["Table.FCStd"]
+    wanted = path if left == "all of it" else former
+    assert zipfile.ZipFile(path).read("Document.xml").decode() == wanted.name
+
+
+def names(folder):
+    return sorted(os.listdir(folder))
+
+
+def test_a_document_behind_a_link_is_kept_as_well(doc, match, tiny, tmp_path, capfd):
+    path, link = tiny / "Table.FCStd", tmp_path / "Link.FCStd"
+    doc.saveAs(str(path))
+    link.symlink_to(path)
+    FreeCAD.closeDocument(doc.Name)
+    again = FreeCAD.openDocument(str(link))
+    again.getObject("Match").Diameter = 260.0
+    again.recompute()
+    fill(tiny, 8192)
+    refused(again.save, "Link.FCStd could not be saved", capfd)
+    assert link.is_symlink() and opened_copy(path) == 300.0
+    os.unlink(tiny / "filling")
+    again.save()
+    assert link.is_symlink() and opened_copy(path) == 260.0
+    assert not [n for n in (*os.listdir(tiny), *os.listdir(tmp_path)) if n.endswith(keeping.FORMER)]
+
+
+def test_a_host_that_writes_into_the_file_itself_is_not_said_to_have_kept_it(
+    doc, match, tiny, capfd
+):
+    path = tiny / "Table.FCStd"
+    doc.saveAs(str(path))
+    host = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Document")
+    host.SetBool("BackupPolicy", False)
+    try:
+        doc.addObject("App::FeaturePython", "Large").addProperty("App::PropertyString", "Text")
+        doc.Large.Text = os.urandom(60_000).hex()
+        fill(tiny, 4096)
+        with suppress(OSError):
+            doc.save()
+    finally:
+        host.RemBool("BackupPolicy")
+    assert zipfile.is_zipfile(path) or "saved before" not in capfd.readouterr().err
+
+
 def opened_copy(path):
     """As `opened`, of a copy: the document itself is open."""
     copy = path.parent.parent / f"{path.stem}-copy.FCStd"
@@ -241,6 +312,28 @@ def test_leaves_that_find_no_room_leave_the_document_alone(doc, sawn, tmp_path, 
         kinds = {obj.Name for obj in doc.Objects}
         assert "Stock" in kinds and (way == "from the core" or kinds == {"Stock"})
         assert all(os.path.getsize(o.Photo) for o in doc.Objects if o.Name.startswith("Leaf"))
+    finally:
+        subprocess.run(["umount", "-l", doc.TransientDir], check=True)
+
+
+@pytest.mark.parametrize("turn", [sequence.turn_end, sequence.turn_over])
+def test_a_leaf_that_finds_no_room_to_be_turned_stays_as_it_was(doc, sawn, turn):
+    """Within the step of a panel too, which may be kept: of two photographs one had found room."""
+    full_below(doc, 400)
+    try:
+        leaf = add_bundle(doc, sawn).Leaves[0]
+        doc.recompute()
+
+        def state():
+            shown = {name: str(getattr(leaf, name)) for name in leaf.PropertiesList}
+            return shown, sha256_of(leaf.Photo), sha256_of(leaf.BackPhoto)
+
+        before, largest = state(), max(map(os.path.getsize, (leaf.Photo, leaf.BackPhoto)))
+        fill(Path(doc.TransientDir), round(1.5 * largest))
+        doc.openTransaction("panel")
+        with pytest.raises(Refused, match="could not be copied into the document; make room"):
+            turn(leaf)
+        assert state() == before
     finally:
         subprocess.run(["umount", "-l", doc.TransientDir], check=True)
 

@@ -185,21 +185,6 @@ def test_the_sheets_of_a_document_run_no_cell(doc, stock):
     assert not any(cell.startswith("=") for cell in cells)
 
 
-def test_an_inventory_that_is_none_changes_nothing(doc, sawn, tmp_path):
-    bundle = add_bundle(doc, sawn)
-    bundle.Label, bundle.Species = "B 1", "Oak"
-    doc.recompute()
-    os.mkfifo(tmp_path / "pipe.csv")
-    (tmp_path / "zero.csv").symlink_to("/dev/zero")
-    (tmp_path / "junk.csv").write_bytes(bytes(range(256)) * 9)
-    (tmp_path / "many.csv").write_text("bundle,species\n" + "B 1,Ash\n" * 50_000)
-    (tmp_path / "twice.csv").write_text("bundle,species\nB 1,Ash\nB 1,Elm\n")
-    (tmp_path / "bad.csv").write_text("bundle,species,cost\nB 1,Ash,much\n")
-    for name in ("pipe", "zero", "junk", "many", "twice", "bad", "gone"):
-        refused(inventory.read_inventory, doc, tmp_path / f"{name}.csv")
-        assert bundle.Species == "Oak", name
-
-
 @pytest.fixture
 def no_network(monkeypatch):
     """Whoever opens a socket fails."""
@@ -218,4 +203,3 @@ def test_from_photographs_to_sheets_nothing_is_asked_of_the_network(doc, tmp_pat
     assert match.Message == ""
     benches.refresh(add_bench(doc, match))
     inventory.write_inventory([bundle], tmp_path / "list.csv")
-    inventory.read_inventory(doc, tmp_path / "list.csv")

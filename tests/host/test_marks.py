@@ -9,19 +9,10 @@ import pytest
 
 from veneerwb.core import VeneerError
 from veneerwb.host.areas import picked, set_picked
-from veneerwb.host.objects import add_bundle
 from veneerwb.host.sequence import apply_registers, turn_end
 
 PICKED = {1: [(30.0, 50.0), (150.0, 360.0)], 4: [(20.0, 40.0)]}
 """mm on the photographs."""
-
-
-@pytest.fixture
-def bundle(doc, sawn):
-    made = add_bundle(doc, sawn)
-    doc.recompute()
-    doc.clearUndos()
-    return made
 
 
 def alike(found, wanted):

@@ -28,28 +28,8 @@ HARMFUL = '=1+1 <b> & "x" / \\ \n' + "y" * 300
 DRY = "dry-lay before glue"
 
 
-def text_of(pdf):
-    """The text of a PDF, page by page, as poppler reads it."""
-    found = subprocess.run(["pdftotext", "-layout", str(pdf), "-"], capture_output=True, check=True)
-    return found.stdout.decode("utf-8").split("\f")[:-1]
-
-
 def one_line(text):
     return " ".join(text.split())
-
-
-def written(bench, folder):
-    bench.Document.recompute()
-    assert bench.Message == "" and bench.Match.Message == ""
-    return packet.write(bench, str(folder))
-
-
-def names(made):
-    return sorted(one.name for one in made.folder.iterdir())
-
-
-def contents_of(made):
-    return one_line(" ".join(text_of(made.folder / "01 Contents.pdf")))
 
 
 @pytest.fixture(scope="module")
@@ -59,7 +39,7 @@ def small():
 
 
 @pytest.fixture(scope="module")
-def round_top(small, tmp_path_factory):
+def round_top(written, small, tmp_path_factory):
     """The packet of a ring in 12 ways with a closing, from a bundle with photographs, and its
     revision mark."""
     doc = FreeCAD.newDocument("Round")
@@ -75,16 +55,8 @@ def round_top(small, tmp_path_factory):
 @pytest.fixture(scope="module")
 def read(round_top):
     """The pages of its PDFs as text, by file."""
-    return {one.name: text_of(one) for one in round_top[0].folder.glob("*.pdf")}
-
-
-@pytest.fixture
-def bench(doc):
-    """A ring of four on a stock without photographs: the quickest packet there is."""
-    match = add_match(doc, add_stock(doc, 300.0, 400.0, 8), Ways=4, Diameter=200.0, Oversize=5.0)
-    made = add_bench(doc, match, Title="Small")
-    doc.recompute()
-    return made
+    made = round_top[0]
+    return {name: made.pages(name) for name in made.names if name.endswith(".pdf")}
 
 
 # --- what is in it ------------------------------------------------------------------------------
@@ -92,21 +64,21 @@ def bench(doc):
 
 def test_every_file_is_there_and_named(round_top):
     made, mark = round_top
-    assert made.left_out == () and names(made) == ROUND
+    assert made.left_out == () and made.names == ROUND
     assert made.folder.name == f"Hall -table- & co {mark}"
 
 
 def test_the_contents_page_lists_every_file(read):
-    text = one_line(" ".join(read["01 Contents.pdf"]))
+    text = " ".join(read["01 Contents.pdf"])
     assert all(name in text for name in ROUND[1:]) and "left out" not in text
 
 
-def test_the_contents_page_tells_where_templates_are_not_as_advised(doc, bench, tmp_path):
+def test_the_contents_page_tells_where_templates_are_not_as_advised(doc, bench, written, tmp_path):
     closing = add_closing(doc, bench.Match)
     assert f"advises to cut every wedge {over_of(closing)} degrees over; the templates of this " \
-        "packet are cut 0.00" in contents_of(written(bench, tmp_path))
+        "packet are cut 0.00" in written(bench, tmp_path).contents
     bench.SeamsCut, bench.SeamAngle = "over by an angle", closing.Over
-    assert "advises" not in contents_of(written(bench, tmp_path))
+    assert "advises" not in written(bench, tmp_path).contents
 
 
 def test_a_ring_of_which_no_closing_was_reckoned_is_told(doc, bench):
@@ -131,18 +103,18 @@ def over_of(closing):
 def test_every_page_carries_name_and_mark_and_says_to_dry_lay(round_top, read):
     mark = round_top[1]
     for name, pages in read.items():
-        for k, page in enumerate(map(one_line, pages), start=1):
+        for k, page in enumerate(pages, start=1):
             where = f"{name}, page {k}"
             assert mark in page, where
             assert "Hall <table> & co" in page or name.startswith("06"), where
-        assert DRY in one_line(" ".join(pages)).lower() or "Yield" in name, name
+        assert DRY in " ".join(pages).lower() or "Yield" in name, name
 
 
 def test_sheets_that_rest_on_registers_say_on_what(read):
     for name, pages in read.items():
         if "Template" not in name and "Yield" not in name:  # tiles say so on their first sheet
-            assert all("rests on" in one_line(page) for page in pages), name
-        assert "rests on" in one_line(" ".join(pages)), name
+            assert all("rests on" in page for page in pages), name
+        assert "rests on" in " ".join(pages), name
 
 
 def test_text_is_text_and_fonts_are_embedded(round_top):
@@ -185,7 +157,7 @@ def test_the_picture_has_a_caption_below_the_top(round_top):
 # --- all kinds ----------------------------------------------------------------------------------
 
 
-def test_an_oval_with_border_line_and_inlay_by_the_saw(doc, tmp_path):
+def test_an_oval_with_border_line_and_inlay_by_the_saw(doc, written, tmp_path):
     bundle = add_bundle(doc, sawn_bundle(leaves=26, width=200.0, length=500.0, mm_per_px=4.0))
     match = add_match(doc, bundle, Top="Oval", Length=700.0, Width=500.0, Ways=24, Oversize=6.0)
     add_build_up(
@@ -200,7 +172,7 @@ def test_an_oval_with_border_line_and_inlay_by_the_saw(doc, tmp_path):
     text = bill.read_text("utf-8")
     assert match.Revision in text and "'=walnut" in text and "\n=walnut" not in text
     assert list(made.folder.glob("*Picture of the top.jpg"))
-    sheets = one_line(" ".join(text_of(next(made.folder.glob("*Sheets.pdf")))))
+    sheets = made.text("Sheets.pdf")
     assert "border" in sheets.lower() and "inlay" in sheets.lower() and " in" in sheets
 
 
@@ -212,16 +184,16 @@ def test_an_oval_with_border_line_and_inlay_by_the_saw(doc, tmp_path):
         ("Radial", {"Diameter": 300.0, "Ways": 6, "Strips": 3}),
     ],
 )
-def test_other_matches_by_the_machine_face_down(doc, tmp_path, kind, asked):
+def test_other_matches_by_the_machine_face_down(doc, written, tmp_path, kind, asked):
     match = add_match(doc, add_stock(doc, 400.0, 500.0, 40), Kind=kind, Oversize=5.0, **asked)
     bench = add_bench(doc, match, CutBy="machine", Kerf=0.5, AtOnce=0.0, Lean=0.0, FaceDown=True,
                       Tool=0.5, FileUnit="inch")  # fmt: skip
     made = written(bench, tmp_path)
     assert made.left_out == ()
-    templates = [name for name in names(made) if name.endswith(".dxf")]
-    assert templates and not [name for name in names(made) if "Picture" in name]
+    templates = [name for name in made.names if name.endswith(".dxf")]
+    assert templates and not [name for name in made.names if "Picture" in name]
     for pdf in made.folder.glob("*.pdf"):
-        assert all(match.Revision in one_line(page) for page in text_of(pdf)), pdf.name
+        assert all(match.Revision in page for page in made.pages(pdf.name)), pdf.name
     for name in templates:  # by which the tool is set
         text = (made.folder / name).read_text("utf-8", "replace")
         assert len(re.findall(r"\nCIRCLE\s", text)) == 2, name
@@ -231,7 +203,7 @@ def test_other_matches_by_the_machine_face_down(doc, tmp_path, kind, asked):
 
 @pytest.mark.parametrize("paper", ["A4 upright", "A4", "A2", "A1", "ANSI B", "ANSI A",
                                    "ANSI A upright", "ANSI C", "ANSI D"])  # fmt: skip
-def test_every_paper_is_taken(bench, tmp_path, paper):
+def test_every_paper_is_taken(bench, written, tmp_path, paper):
     from veneerwb.core.shop.drawing.paper import paper_of
 
     bench.Paper = bench.TilePaper = paper
@@ -244,7 +216,7 @@ def test_every_paper_is_taken(bench, tmp_path, paper):
         assert (wide, high) == pytest.approx((size.wide / 25.4 * 72, size.high / 25.4 * 72), abs=1)
 
 
-def test_names_that_could_do_harm_do_none(doc, tmp_path):
+def test_names_that_could_do_harm_do_none(doc, written, tmp_path):
     stock = add_stock(doc, 300.0, 400.0, 8)
     match = add_match(doc, stock, Ways=4, Diameter=200.0)
     stock.Label, match.Label = HARMFUL, HARMFUL
@@ -252,7 +224,7 @@ def test_names_that_could_do_harm_do_none(doc, tmp_path):
     benches.refresh(bench)
     made = written(bench, tmp_path)
     assert made.left_out == () and [tmp_path / made.folder.name] == list(tmp_path.iterdir())
-    assert all(re.fullmatch(r"\d\d [\w :-]+\.\w+", name) for name in names(made))
+    assert all(re.fullmatch(r"\d\d [\w :-]+\.\w+", name) for name in made.names)
     (svg,) = made.folder.glob("*.svg")
     said = " ".join(ElementTree.parse(svg).getroot().itertext())
     assert "<b> &" in said
@@ -260,4 +232,4 @@ def test_names_that_could_do_harm_do_none(doc, tmp_path):
     for row in csv.reader(io.StringIO(listed.read_text("utf-8"))):
         assert not [c for c in row if c[:1] in "=+@" and c or re.match(r"-\D", c)], row
     for pdf in made.folder.glob("*.pdf"):
-        assert all(match.Revision in one_line(page) for page in text_of(pdf)), pdf.name
+        assert all(match.Revision in page for page in made.pages(pdf.name)), pdf.name

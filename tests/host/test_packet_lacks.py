@@ -2,7 +2,7 @@
 """A packet that lacks a part says so; one that cannot be written leaves nothing; several tops of
 one stack share it."""
 
-import subprocess
+import re
 
 import pytest
 
@@ -15,93 +15,67 @@ from veneerwb.host.objects.base import Refused
 from veneerwb.host.objects.bench import add_bench
 
 
-def text_of(pdf):
-    """The text of a PDF, page by page, as poppler reads it."""
-    found = subprocess.run(["pdftotext", "-layout", str(pdf), "-"], capture_output=True, check=True)
-    return found.stdout.decode("utf-8").split("\f")[:-1]
-
-
-def one_line(text):
-    return " ".join(text.split())
-
-
-def written(bench, folder):
-    bench.Document.recompute()
-    assert bench.Message == "" and bench.Match.Message == ""
-    return packet.write(bench, str(folder))
-
-
-def names(made):
-    return sorted(one.name for one in made.folder.iterdir())
-
-
-def contents_of(made):
-    return one_line(" ".join(text_of(made.folder / "01 Contents.pdf")))
-
-
-@pytest.fixture
-def bench(doc):
-    """A ring of four on a stock without photographs: the quickest packet there is."""
-    match = add_match(doc, add_stock(doc, 300.0, 400.0, 8), Ways=4, Diameter=200.0, Oversize=5.0)
-    made = add_bench(doc, match, Title="Small")
-    doc.recompute()
-    return made
-
-
-def lacks(made):
-    return {one.name: one.why for one in made.left_out}
-
-
-def test_a_stack_that_cannot_be_pinned_is_told_and_the_rest_is_there(bench, tmp_path):
+def test_a_stack_that_cannot_be_pinned_is_told_and_the_rest_is_there(bench, written, tmp_path):
     bench.PinMargin = 190.0
     made = written(bench, tmp_path)
-    assert list(lacks(made)) == ["Pinning", "Cutting plan"]
-    assert "This packet is not whole: 2 parts are left out" in contents_of(made)
-    assert lacks(made)["Pinning"][:40] in contents_of(made)
-    assert any("Marking" in name for name in names(made))
-    assert any(name.endswith(".dxf") for name in names(made))
+    assert list(made.lacks) == ["Pinning", "Cutting plan"]
+    assert "This packet is not whole: 2 parts are left out" in made.contents
+    assert made.lacks["Pinning"][:40] in made.contents
+    assert any("Marking" in name for name in made.names)
+    assert any(name.endswith(".dxf") for name in made.names)
 
 
-def test_a_finding_that_says_not_to_cut_heads_the_contents(bench, tmp_path):
-    assert "STOP" not in contents_of(written(bench, tmp_path))
+def test_a_finding_that_says_not_to_cut_heads_the_contents(bench, written, tmp_path):
+    assert "STOP" not in written(bench, tmp_path).contents
     bench.Match.Diameter = 700.0
     made = written(bench, tmp_path)
-    assert made.left_out == () or "Pinning" in lacks(made)
-    assert "STOP, do not cut by this packet" in contents_of(made)
+    assert made.left_out == () or "Pinning" in made.lacks
+    assert "STOP, do not cut by this packet" in made.contents
 
 
-def test_a_saw_without_boards_gets_no_plan(bench, tmp_path):
+def test_what_not_to_cut_by_is_said_in_the_units_of_the_sheets(bench):
+    bench.Match.Diameter, bench.Unit = 700.0, "inch"
+    bench.Document.recompute()
+    there = benches.at_bench(bench)
+    stops = [one.text for one in there.findings if one.level == "stop"]
+    said = packet.Packet(there).warnings
+    assert any(re.search(r"\d mm\b", one) for one in stops)
+    assert len(said) >= len(stops) and not any(re.search(r"\d mm\b", one) for one in said)
+    assert any(re.search(r"\d in\b", one) for one in said)
+
+
+def test_a_saw_without_boards_gets_no_plan(bench, written, tmp_path):
     bench.CutBy, bench.Boards = "saw", 0.0
     made = written(bench, tmp_path)
-    assert "between boards" in lacks(made)["Cutting plan"]
+    assert "between boards" in made.lacks["Cutting plan"]
 
 
-def test_a_press_without_sizes_is_told(bench, tmp_path):
+def test_a_press_without_sizes_is_told(bench, written, tmp_path):
     bench.Press = "press"
     made = written(bench, tmp_path)
-    assert list(lacks(made)) == ["Press day"] and "platen" in lacks(made)["Press day"]
-    assert "left out: Press day" in contents_of(made)
+    assert list(made.lacks) == ["Press day"] and "platen" in made.lacks["Press day"]
+    assert "left out: Press day" in made.contents
 
 
-def test_without_ezdxf_the_packet_says_how_to_get_it(bench, tmp_path, monkeypatch):
+def test_without_ezdxf_the_packet_says_how_to_get_it(bench, written, tmp_path, monkeypatch):
     monkeypatch.setitem(__import__("sys").modules, "ezdxf", None)
     made = written(bench, tmp_path)
-    assert list(lacks(made)) == ["Templates as DXF"]
-    assert "python3-ezdxf" in contents_of(made)
-    assert not [name for name in names(made) if name.endswith(".dxf")]
-    assert [name for name in names(made) if name.endswith(".svg")]
+    assert list(made.lacks) == ["Templates as DXF"]
+    assert "python3-ezdxf" in made.contents
+    assert not [name for name in made.names if name.endswith(".dxf")]
+    assert [name for name in made.names if name.endswith(".svg")]
 
 
-def test_what_nobody_foresaw_leaves_out_its_part_only(bench, tmp_path, monkeypatch):
+def test_what_nobody_foresaw_leaves_out_its_part_only(bench, written, tmp_path, monkeypatch):
     def broken(*_):
         raise ZeroDivisionError("nought")
 
     monkeypatch.setattr(packet, "press_day", broken)
     made = written(bench, tmp_path)
-    assert "ZeroDivisionError: nought" in lacks(made)["Press day"]
+    assert "ZeroDivisionError: nought" in made.lacks["Press day"]
 
 
-def test_a_part_of_which_one_file_fails_is_left_out_whole(doc, tmp_path, monkeypatch):
+def test_a_part_of_which_one_file_fails_is_left_out_whole(doc, written, tmp_path, monkeypatch):
     from veneerwb.core.shop.templates import svg as template_svg
 
     real, calls = template_svg.svg, []
@@ -116,8 +90,8 @@ def test_a_part_of_which_one_file_fails_is_left_out_whole(doc, tmp_path, monkeyp
     match = add_match(doc, add_stock(doc, 400.0, 500.0, 8), Kind="Diamond", Top="Rectangle",
                       Length=400.0, Width=300.0)  # fmt: skip
     made = written(add_bench(doc, match, CutBy="machine", AtOnce=0.0), tmp_path)
-    assert list(lacks(made)) == ["Templates as SVG"] and len(calls) == 2
-    assert not [name for name in names(made) if name.endswith(".svg")]
+    assert list(made.lacks) == ["Templates as SVG"] and len(calls) == 2
+    assert not [name for name in made.names if name.endswith(".svg")]
 
 
 def test_without_sheets_there_is_no_packet(bench, tmp_path):
@@ -136,7 +110,7 @@ def test_a_refused_match_makes_no_packet(bench, tmp_path):
     assert list(tmp_path.iterdir()) == []
 
 
-@pytest.mark.parametrize("when", [1, 4, 9])
+@pytest.mark.parametrize("when", [1, 4, 9, 16])
 def test_a_packet_that_is_stopped_leaves_nothing(bench, tmp_path, when):
     heard = []
 
@@ -151,11 +125,11 @@ def test_a_packet_that_is_stopped_leaves_nothing(bench, tmp_path, when):
     assert list(tmp_path.iterdir()) == []
 
 
-def test_a_second_packet_lies_beside_the_first(bench, tmp_path):
+def test_a_second_packet_lies_beside_the_first(bench, written, tmp_path):
     first = written(bench, tmp_path)
     before = {one.name: one.read_bytes() for one in first.folder.iterdir()}
     second = written(bench, tmp_path)
-    assert second.folder.name == f"{first.folder.name} (2)" and names(second) == names(first)
+    assert second.folder.name == f"{first.folder.name} (2)" and second.names == first.names
     assert {one.name: one.read_bytes() for one in first.folder.iterdir()} == before
 
 
@@ -190,7 +164,7 @@ def test_a_full_disk(bench, tmp_path, monkeypatch):
 # --- several tops from one stack ----------------------------------------------------------------
 
 
-def test_tops_of_one_stack_share_pins_plan_and_offcuts(doc, tmp_path):
+def test_tops_of_one_stack_share_pins_plan_and_offcuts(doc, written, tmp_path):
     stock = add_stock(doc, 300.0, 900.0, 8)
     match, other = (
         add_match(doc, stock, Ways=4, Diameter=200.0, Oversize=5.0, AutoPlacement=False,
@@ -201,7 +175,7 @@ def test_tops_of_one_stack_share_pins_plan_and_offcuts(doc, tmp_path):
     bench = add_bench(doc, match, Title="First", Together=[other])
     made = written(bench, tmp_path)
     assert made.left_out == ()
-    plan = one_line(" ".join(text_of(next(made.folder.glob("*Cutting plan.pdf")))))
+    plan = made.text("Cutting plan.pdf")
     assert match.Revision in plan and other.Revision in plan and "of top 2" in plan
     assert len(list(made.folder.glob("*.dxf"))) == 2 == len(list(made.folder.glob("*.csv")))
     (second,) = made.folder.glob("*top 2.svg")

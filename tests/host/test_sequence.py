@@ -25,14 +25,6 @@ def close(one, other):
     return one.mirrored == other.mirrored and np.allclose(one.apply(points), other.apply(points))
 
 
-@pytest.fixture
-def bundle(doc, sawn):
-    made = add_bundle(doc, sawn)
-    doc.recompute()
-    doc.clearUndos()
-    return made
-
-
 REGISTERS = {k: Motion(0.3 * (k - 1), 2.0 * (k - 1), -1.0 * (k - 1)) for k in range(1, 7)}
 
 

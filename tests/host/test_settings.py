@@ -18,7 +18,6 @@ from veneerwb.host.objects import (
     add_run,
     add_stock,
 )
-from veneerwb.host.objects.bench import PAPER_NAMES
 
 UI = Path(__file__).parents[2] / "resources" / "ui"
 TYPES = ("Bool", "Int", "Float", "String", "Unsigned")
@@ -242,4 +241,3 @@ def test_choices_are_those_of_the_objects(doc):
     for name, choices in (("Paper", settings.PAPERS), ("TilePaper", settings.TILES),
                           ("CutBy", settings.CUT_BY), ("Unit", settings.UNITS[1:])):  # fmt: skip
         assert set(choices) == set(bench.getEnumerationsOfProperty(name))
-    assert settings.PAPERS == PAPER_NAMES

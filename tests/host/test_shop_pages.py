@@ -16,13 +16,6 @@ from veneerwb.host.objects.closing import add_closing
 
 
 @pytest.fixture
-def match(doc, stock):
-    made = add_match(doc, stock, Ways=16, Diameter=1200.0, Oversize=10.0)
-    doc.recompute()
-    return made
-
-
-@pytest.fixture
 def codes(monkeypatch):
     """The sheets that a bench gets, by their codes; each lists its layout's leaves."""
     wanted = ["plan", "list"]

@@ -62,7 +62,7 @@ def test_solids_are_sound_and_make_up_the_top_exactly(doc, stock, ways, turn, to
     assert angles == pytest.approx([360.0 / ways] * ways, abs=1e-9)
     assert math.fsum(angles) == pytest.approx(360.0, abs=1e-9)
     area, thickness = exact_area(top), 0.5
-    shown = math.fsum(face.Area for face in solids.show_faces(match.Shape))
+    shown = math.fsum(piece.Faces[solids.SHOW_FACE].Area for piece in pieces)
     assert shown == pytest.approx(area, rel=1e-9)
     assert math.fsum(piece.Volume for piece in pieces) == pytest.approx(area * thickness, rel=1e-9)
     neighbours = list(zip(pieces, [*pieces[1:], pieces[0]]))

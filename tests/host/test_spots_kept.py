@@ -234,3 +234,12 @@ def test_spots_kept_by_an_older_version_are_the_same_and_alive(path, tmp_path):
         assert first.Old and second.Old
     finally:
         FreeCAD.closeDocument(doc.Name)
+
+
+def test_a_picture_that_went_is_taken_out_of_the_saved_document(doc, match, tmp_path):
+    spot = keep(match)
+    doc.saveAs(str(tmp_path / "Spots.FCStd"))
+    before = shown(spot)
+    os.unlink(spot.Picture)
+    doc.save()
+    assert np.array_equal(shown(spot), before)

@@ -5,6 +5,7 @@ meets across each seam, by the trade's rule and not by the pieces' motions."""
 from __future__ import annotations
 
 import math
+from functools import cache
 
 import numpy as np
 import pytest
@@ -40,6 +41,7 @@ def chart(number, back, width, length):
     return Photo.of(np.stack([red, green, blue], axis=-1).round().astype(np.uint8), 5.0)
 
 
+@cache
 def charted(width, length=1600.0):
     """Thirty leaves, each photographed a little shifted and turned, backs too."""
     leaves = []

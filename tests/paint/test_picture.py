@@ -130,6 +130,12 @@ def test_the_rim_keeps_the_photos_colours(disturbed):
     assert pixels[grazed][:, :3].min() > 225
 
 
+def test_a_pixel_that_a_seam_and_the_rim_share_is_painted_too(disturbed):
+    top = Top.round(301)
+    few, many = (picture(radial(disturbed, top, ways), 1.0)[..., 3] for ways in (6, 12))
+    np.testing.assert_allclose(few.astype(int), many, atol=3)
+
+
 def test_book_ring_of_one_unchanging_stem_is_mirrored_across_every_seam():
     """Without change from leaf to leaf both sides of a seam show the same point of the bundle."""
     one = sawn_bundle(

@@ -20,7 +20,7 @@ from shapely.ops import unary_union
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.leaf import Leaf, Side
-from veneerwb.core.listing import all_of
+from veneerwb.core.listing import all_of, put_in
 from veneerwb.core.plane import TOUCH, Motion, finite
 from veneerwb.words import marked, say, word
 
@@ -264,16 +264,19 @@ class Faced:
         if beyond.is_empty:
             return
         sides = self._beyond(area, usable)
-        where = ", ".join(say(_BEYOND[side], over=over) for side, over in sides.items())
+        where = ", ".join(word(_BEYOND[side]) for side in sides)
         width, length = self.side.image.size
         on_photo = (self.side.view @ self.side.register.inverse()).apply_to(area)
         off_photo = not box(0.0, 0.0, width, length).buffer(TOUCH, join_style=2).covers(on_photo)
+        told = word(_REACH[len(plane.numbers) == 1, bool(where), off_photo])
+        if where:
+            told = put_in(told, where=where)
         yield Finding(
             "off-leaf",
             "stop",
-            _REACH[len(plane.numbers) == 1, bool(where), off_photo],
+            word(told),
             "Move the leaf, turn the grain, or take a larger leaf.",
-            {**values, **sides, "overhang": _reach(beyond, usable), "where": where},
+            {**values, **sides, "overhang": _reach(beyond, usable)},
             plane.numbers,
         )
 
@@ -288,10 +291,10 @@ class Faced:
 
 
 _BEYOND = {
-    "left": marked("{over} mm left"),
-    "right": marked("{over} mm right"),
-    "below": marked("{over} mm below"),
-    "above": marked("{over} mm above"),
+    "left": marked("{left} mm left"),
+    "right": marked("{right} mm right"),
+    "below": marked("{below} mm below"),
+    "above": marked("{above} mm above"),
 }
 _REACH = {
     (True, True, True): marked(

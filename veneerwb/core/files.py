@@ -24,7 +24,8 @@ PART, SCRATCH = ".part", "veneerwb-"
 LEFT = 24 * 3600.0
 """Seconds after which nobody is writing them any more."""
 _PART = re.compile(rf"\.[0-9a-f]{{16}}{re.escape(PART)}")
-_SCRATCH = re.compile(rf"{re.escape(SCRATCH)}[a-z]+-[a-z0-9_]{{8}}")
+_SCRATCH = re.compile(rf"{re.escape(SCRATCH)}[a-z]+-(?:(?P<process>\d+)-)?[a-z0-9_]{{8}}")
+"""With the process that works in it, if it is told, which may be at it for days."""
 
 
 def shown_name(path: str | os.PathLike[str]) -> str:
@@ -61,13 +62,14 @@ def beside(folder: Path) -> Path:
 def scratch(name: str) -> tempfile.TemporaryDirectory:
     """A folder of the system's for files on their way; those that killed runs left are removed."""
     clear(Path(tempfile.gettempdir()), _SCRATCH)
-    return tempfile.TemporaryDirectory(prefix=f"{SCRATCH}{name}-")
+    return tempfile.TemporaryDirectory(prefix=f"{SCRATCH}{name}-{os.getpid()}-")
 
 
 def clear(folder: Path, names: re.Pattern[str]) -> None:
-    """Removes what has such a name and was not touched for a day, as far as that is allowed."""
+    """Removes what has such a name and was not touched for a day, as far as that is allowed; not
+    what a process that lives has named after itself."""
     try:
-        found = [one for one in os.scandir(folder) if names.fullmatch(one.name)]
+        found = [one for one in os.scandir(folder) if _nobodys(names.fullmatch(one.name))]
         left = [one for one in found if time.time() - one.stat().st_mtime > LEFT]
     except OSError:
         return
@@ -77,6 +79,25 @@ def clear(folder: Path, names: re.Pattern[str]) -> None:
         else:
             with suppress(OSError):
                 os.unlink(one.path)
+
+
+def _nobodys(name: re.Match[str] | None) -> bool:
+    """Whether it is such a name, and of no process that lives."""
+    process = name and name.groupdict().get("process")
+    return bool(name) and not (process and _lives(int(process)))
+
+
+def _lives(process: int) -> bool:
+    """Whether a process of that number runs; no on Windows, where asking this way would end it."""
+    if os.name == "nt":
+        return False
+    try:
+        os.kill(process, 0)
+    except PermissionError:
+        return True
+    except (OSError, OverflowError):
+        return False
+    return True
 
 
 def write_beside(path: str | os.PathLike[str], write: Callable[[BinaryIO], None]) -> None:

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, fields, replace
 from typing import Any
 
+from veneerwb.core.cells import guarded, unguarded
 from veneerwb.core.errors import VeneerError, number
 from veneerwb.core.faults import remains
 from veneerwb.core.files import read_plain, reason, shown_name, write_beside
@@ -174,7 +175,6 @@ COLUMNS: tuple[_Column, ...] = (  # heading, of which, attribute, decimals (None
     ("currency", "particulars", "currency", None),
     ("origin and papers", "particulars", "origin", None),
 )
-_FORMULA = (*"=+-@\uff1d\uff0b\uff0d\uff20", "\t", "\r", "\n")
 
 
 def as_csv(entries: Iterable[Entry]) -> str:
@@ -329,21 +329,29 @@ class _Numbers:
         return value_of(cell, {"."} if self.ours and "," not in cell else self.marks)
 
 
-def _entry(line: int, cells: dict[str, str], read: _Numbers) -> Entry:
+def _entry(line: int, cells: dict[str, str], read: _Numbers, singly: bool = False) -> Entry:
+    """`singly` judges each value as it comes: slower, but the error names the cell."""
     made: dict[str, Any] = {"particulars": Particulars(), "extent": Extent()}
+    values: dict[str, dict[str, Any]] = {part: {} for part in made}
     for heading, (part, name, kind) in _OURS.items():
         cell = cells.get(heading, "")
         if not cell or name.endswith("_sq_ft"):  # follows from m2
             continue
         try:
-            value = unguarded(cell) if kind is None else _number(read(cell), kind)
-            made[part] = replace(made[part], **{name: value})
+            values[part][name] = unguarded(cell) if kind is None else _number(read(cell), kind)
+            if singly:
+                made[part] = replace(made[part], **{name: values[part][name]})
         except VeneerError as error:
             raise VeneerError(
                 "bad-cell", "Row {row}, column {column}: {said}",
                 row=line, column=heading, said=str(error),
             ) from error
-    return Entry(**made)
+    if singly:
+        return Entry(**made)
+    try:
+        return Entry(Particulars(**values["particulars"]), Extent(**values["extent"]))
+    except VeneerError:
+        return _entry(line, cells, read, singly=True)
 
 
 def _number(value: float, kind: int) -> float | int:
@@ -356,16 +364,6 @@ def _cell(value: Any, decimals: int | None) -> str:
     if decimals is None:
         return guarded(value)
     return str(value) if decimals < 0 else number(round(value, decimals))
-
-
-def guarded(text: str) -> str:
-    """A text that no spreadsheet takes for a formula; `unguarded` takes it back."""
-    text = text.replace("\r", "\n")  # which the writer leaves without quotes: a line of its own
-    return f"'{text}" if text.lstrip("'").startswith(_FORMULA) else text
-
-
-def unguarded(text: str) -> str:
-    return text[1:] if text[:1] == "'" and text.lstrip("'").startswith(_FORMULA) else text
 
 
 _CALLED = {called.replace(" ", "_"): called for called in (

@@ -24,6 +24,7 @@ from shapely.geometry import LineString, MultiPoint
 
 from veneerwb.core.errors import sentence
 from veneerwb.core.leaf import Fault, Leaf
+from veneerwb.core.progress import Progress, part, unheard
 from veneerwb.core.sequence.align import mask
 from veneerwb.words import marked
 
@@ -57,6 +58,7 @@ _OVER_ALL = 0.9  # of the least that a place of a split must have, its mean must
 _BESIDE = 2.0  # mm from a line to what lies beside it
 _ROUND = 2.4  # a spot's surroundings lie so many sizes away
 _LUMA = np.array((0.299, 0.587, 0.114), np.float32)
+_SPOTTED = 0.25  # the share of the work that spots are
 _DARKEST = 4.0  # levels of 255 added before the logarithm, so that noise in black is none
 
 
@@ -87,11 +89,12 @@ class Suggestion:
         return sentence(self.template, dict(self.values))
 
 
-def suggested(leaf: Leaf) -> tuple[Suggestion, ...]:
+def suggested(leaf: Leaf, progress: Progress = unheard) -> tuple[Suggestion, ...]:
     """What the face of a leaf suggests within its usable area, the strongest first; nothing that
-    its faults cover already."""
+    its faults cover already. `progress` is told the share done, and may raise to end it."""
     known = [fault.outline for fault in leaf.faults]
-    found = [*_spots(leaf), *_splits(leaf)]
+    progress(0.0)
+    found = [*_spots(leaf), *_splits(leaf, part(progress, _SPOTTED, 1.0))]
     found = [
         s for s in found
         if s.outline.intersects(leaf.usable) and not any(s.outline.intersects(k) for k in known)
@@ -215,12 +218,14 @@ def _axes(points: np.ndarray) -> tuple[float, float]:
 # --- splits ------------------------------------------------------------------------------------
 
 
-def _splits(leaf: Leaf) -> Iterator[Suggestion]:
+def _splits(leaf: Leaf, progress: Progress) -> Iterator[Suggestion]:
+    progress(0.0)
     across = max(_FINE, leaf.mm_per_px)
     light = _cells(leaf, across, _ALONG)
     if light.shape[0] * _ALONG < 3 * _HALF or light.shape[1] * across < 6 * _BESIDE:
         return
     for shade, sign in (("dark", 1.0), ("light", -1.0)):
+        progress(0.25 if shade == "dark" else 0.6)
         stands_out = _beside(sign * light, across)
         lines, slope = _lines(stands_out, across)
         least = max(LEAST_LINE[shade], LINE_OVER_FIGURE * float(np.quantile(lines, 0.99)))
@@ -269,7 +274,8 @@ def _lines(stands_out: np.ndarray, across: float) -> tuple[np.ndarray, np.ndarra
         back = np.pad(both, ((0, 0), (wide, wide)), constant_values=-np.inf)
         here = np.take_along_axis(back, right[None] + wide - shift[:, None], 1)
         better = here > best
-        best[better], slope[better] = here[better], lean
+        np.copyto(best, here, where=better)
+        np.copyto(slope, lean, where=better)
     return best, slope
 
 

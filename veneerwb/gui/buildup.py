@@ -14,6 +14,7 @@ from veneerwb.gui.items import ItemView
 from veneerwb.gui.later import later
 from veneerwb.gui.told import opens
 from veneerwb.host import compat
+from veneerwb.host.objects.base import kind_of
 
 ICON = "veneer-buildup"
 COLOURS = {
@@ -64,13 +65,19 @@ class PartsView:
     """The parts of a panel as the host shows shapes, each kind in a colour of its own."""
 
     def __init__(self, view: Any) -> None:
+        self.obj = view.Object  # a host that had another proxy here does not attach again
         view.Proxy = self
         view.LineWidth = 1.0  # or a stringing line would be hidden by its own edges
         self.attach(view)
 
     def attach(self, view: Any) -> None:
+        compat.keep_meshable(view)
         self.obj = view.Object
         self._colour_soon()
+
+    def onChanged(self, view: Any, name: str) -> None:
+        if name in compat.MESHED:
+            compat.keep_meshable(view)
 
     def getIcon(self) -> str:
         return tree_icon(ICON)
@@ -83,7 +90,7 @@ class PartsView:
     @opens
     def doubleClicked(self, view: Any) -> bool:
         """Opens the panel; true, so that the host does nothing of its own."""
-        if view.Object.Match is not None:
+        if kind_of(view.Object.Match) == "Match":
             _open(view.Object.Match)
         return True
 
@@ -92,7 +99,7 @@ class PartsView:
         laid within a border that is no more."""
         from veneerwb.host.objects.buildup import part_from
 
-        if view.Object.Match is not None:
+        if kind_of(view.Object.Match) == "Match":
             part_from(view.Object.Match)
         return True
 

@@ -15,6 +15,7 @@ class FacingView(Pictured):
     """Shows a Facing as its leaf's picture, beside the host's own display modes."""
 
     icon = "veneer-facing"
+    kind = "Facing"
 
     def start(self) -> None:
         self.faced = self.shape = None
@@ -39,7 +40,7 @@ class FacingView(Pictured):
         """Builds the scene anew if anything that it shows has changed. What is not as it was last
         recomputed (half undone, or refused) keeps its last picture, or one colour if it had none.
         """
-        if not hasattr(self, "root") or not getattr(obj, "Revision", ""):
+        if not getattr(obj, "Revision", ""):
             return
         shape = obj.Shape
         if obj.Revision == self.revision and shape.isSame(self.shape):
@@ -54,9 +55,7 @@ class FacingView(Pictured):
                 return
             nodes = facing_scene.drawn(obj, found)
         except Exception as error:
-            from veneerwb.gui.panels import fields
-
-            self._draw_plainly(obj, fields.told(error))
+            self._draw_plainly(obj, self.why(obj, error))
             return
         self._show(nodes)
         self.faced, self.shape, self.revision = found, shape, obj.Revision

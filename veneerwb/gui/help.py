@@ -18,6 +18,7 @@ from PySide import QtCore
 from veneerwb.gui import resources
 from veneerwb.gui.side_window import Window
 from veneerwb.gui.told import show_box
+from veneerwb.host import compat
 
 translate = FreeCAD.Qt.translate
 HERE = "VeneerHelp"
@@ -103,16 +104,27 @@ def answer_whats_this() -> None:
 
 def open_example() -> Any:
     """A new document with what the example holds. It has no file, so that saving asks for one and
-    the example stays as it is. None, and the user told, where it is not there."""
+    the example stays as it is. None, and the user told, where it is not there or not whole."""
     if not os.path.isfile(EXAMPLE):
-        title = translate(HERE, "Open Example")
         text = translate(HERE, "The example is missing ({file}); install the workbench again.")
-        show_box(title, text.format(file=EXAMPLE))
-        return None
+        return _without_example(text)
     doc = FreeCAD.newDocument("Example")
-    doc.load(EXAMPLE)
+    try:
+        doc.load(EXAMPLE)
+        whole = bool(doc.Objects)
+    except Exception as error:  # hosts raise what they like
+        compat.log(str(error))
+        whole = False
+    if not whole:
+        FreeCAD.closeDocument(doc.Name)
+        text = translate(HERE, "The example is damaged ({file}); install the workbench again.")
+        return _without_example(text)
     doc.FileName = ""
     doc.Label = translate(HERE, "Example")
-    doc.recompute()  # newer hosts open what older ones saved as touched
+    compat.recompute(doc)  # newer hosts open what older ones saved as touched
     FreeCADGui.SendMsgToActiveView("ViewFit")
     return doc
+
+
+def _without_example(why: str) -> None:
+    show_box(translate(HERE, "Open Example"), why.format(file=EXAMPLE))

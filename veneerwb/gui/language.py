@@ -18,11 +18,17 @@ def begin() -> None:
     """Makes the translations known to the host and has every layer speak its language."""
     FreeCADGui.addLanguagePath(resources("translations"))
     FreeCADGui.updateLocale()  # its language was chosen before the folder was known
-    words.speak(_translated, _decimal_sign)
+    words.speak(_translated, _decimal_sign, _length)
 
 
 def _translated(text: str) -> str:
     return FreeCAD.Qt.translate(SHARED, text)
+
+
+def _length(mm: float) -> str:
+    from veneerwb.gui.panels import fields
+
+    return fields.as_exact(mm)
 
 
 def _decimal_sign() -> str:

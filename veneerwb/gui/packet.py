@@ -8,11 +8,12 @@ from typing import Any
 
 import FreeCAD
 import FreeCADGui
-from PySide import QtCore, QtGui
+from PySide import QtGui
 
-from veneerwb.gui.panels import fields
-from veneerwb.gui.told import show_box
-from veneerwb.host.objects.base import Refused
+from veneerwb.core.progress import part
+from veneerwb.gui.progress import stoppable
+from veneerwb.gui.told import in_a_box, show_box
+from veneerwb.host import compat
 from veneerwb.host.steps import one_step
 
 translate = FreeCAD.Qt.translate
@@ -31,47 +32,47 @@ def refresh_sheets(bench: Any) -> None:
     from veneerwb.host import bench as benches
 
     title = translate(HERE, "Refresh sheets")
-    try:
-        with one_step(bench.Document, title):
-            benches.refresh(bench)
-            bench.Document.recompute()
-    except Exception as error:
-        show_box(title, fields.told(error))
+    with in_a_box(title), stoppable(title) as progress, one_step(bench.Document, title):
+        benches.refresh(bench, progress)
+        compat.recompute(bench.Document)
+
+
+def refresh_in_step(bench: Any) -> None:
+    """The same as a part of a step that is open and could not be taken back by itself: so it can be
+    stopped until the sheets are drawn and go into the document. Raises what goes wrong."""
+    from veneerwb.host import bench as benches
+
+    with stoppable(translate(HERE, "Refresh sheets")) as progress:
+        benches.put(benches.drawn(bench, progress))
+        compat.recompute(bench.Document)
 
 
 def write_packet(bench: Any) -> None:
     """Asks for a folder, refreshes the sheets and writes the packet; says where it is, or why
     not."""
-    from veneerwb.host import bench as benches
-    from veneerwb.host import packet
-
     folder = ask(bench)
     if not folder:
         return
-    title, main = translate(HERE, "Write packet"), FreeCADGui.getMainWindow()
-    shown = QtGui.QProgressDialog(title, translate(HERE, "Stop"), 0, 100, main)
-    shown.setWindowModality(QtCore.Qt.WindowModal)
-    shown.setMinimumDuration(500)
-
-    def progress(share: float) -> None:
-        shown.setValue(min(99, round(100 * share)))
-        QtGui.QApplication.processEvents()
-        if shown.wasCanceled():
-            raise Refused(translate(HERE, "Stopped; nothing was written."))
-
-    try:
+    title = translate(HERE, "Write packet")
+    with in_a_box(title):
         with one_step(bench.Document, title):
-            benches.refresh(bench)
-            bench.Document.recompute()
-        written = packet.write(bench, folder, progress)
-    except Exception as error:
-        shown.reset()
-        show_box(title, fields.told(error))
-        return
-    finally:
-        shown.deleteLater()
-    shown.reset()
-    show_box(title, said(written), "warning" if written.left_out else "information")
+            written = written_anew(bench, folder)
+        show_box(title, said(written), "warning" if written.left_out else "information")
+
+
+def written_anew(bench: Any, folder: str) -> Any:
+    """Draws the sheets of a bench, writes the packet with them, and then puts them into the
+    document too: what stops before leaves both as they were."""
+    from veneerwb.host import bench as benches
+    from veneerwb.host import packet
+
+    stopped = translate(HERE, "Stopped; nothing was written.")
+    with stoppable(translate(HERE, "Write packet"), stopped) as progress:
+        drawn = benches.drawn(bench, part(progress, 0.0, packet.SHEETS))
+        written = packet.write(bench, folder, progress, drawn)
+        benches.put(drawn)
+        compat.recompute(bench.Document)
+    return written
 
 
 def said(written: Any) -> str:

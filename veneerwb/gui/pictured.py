@@ -9,6 +9,7 @@ from PySide import QtCore
 
 from veneerwb.gui import tree_icon
 from veneerwb.host import compat
+from veneerwb.host.objects.base import Refused, kind_of
 from veneerwb.words import say
 
 PICTURES = QtCore.QT_TRANSLATE_NOOP("App::Property", "Leaf pictures")
@@ -19,16 +20,21 @@ class Pictured:
     returns at once while nothing that it shows has changed."""
 
     icon: ClassVar[str] = ""
+    kind: ClassVar[str] = ""
+    """Of the objects that it draws; a document edited by hand may show others by it."""
 
     def __init__(self, view: Any) -> None:
         view.Proxy = self
         if not hasattr(self, "root"):  # a host that had another proxy here does not attach again
             self.attach(view)
+        if PICTURES not in view.getEnumerationsOfProperty("DisplayMode"):  # nor ask for the modes
+            view.DisplayMode = view.listDisplayModes()
         view.DisplayMode = PICTURES
 
     def attach(self, view: Any) -> None:
         from pivy import coin
 
+        compat.keep_meshable(view)
         self.root, self.pictures, self.marks = (coin.SoGroup() for _ in range(3))
         self.root.addChild(self.pictures)
         self.root.addChild(self.marks)
@@ -36,7 +42,7 @@ class Pictured:
         self.obj = view.Object
         self.start()
         view.addDisplayMode(self.root, PICTURES)
-        self._draw(view.Object)
+        self.draw(view.Object)
 
     def start(self) -> None:
         """Nothing has been drawn yet."""
@@ -53,8 +59,17 @@ class Pictured:
     def getIcon(self) -> str:
         return tree_icon(self.icon)
 
+    def onChanged(self, view: Any, name: str) -> None:
+        if name in compat.MESHED:
+            compat.keep_meshable(view)
+
     def updateData(self, obj: Any, name: str) -> None:
-        self._draw(obj)
+        self.draw(obj)
+
+    def draw(self, obj: Any) -> None:
+        """Shows what there is to show by now."""
+        if hasattr(self, "root") and kind_of(obj) == self.kind:
+            self._draw(obj)
 
     def _draw(self, obj: Any) -> None:
         """Builds the scene anew if anything that it shows has changed."""
@@ -63,6 +78,14 @@ class Pictured:
         self.marks.removeAllChildren()
         self.pictures.removeAllChildren()
         self.pictures.addChild(nodes)
+
+    def why(self, obj: Any, error: Exception) -> str:
+        """What to say of an error; nothing of one that nobody foresaw while the document is being
+        opened, for what a file edited by hand holds is mended after its views are made."""
+        from veneerwb.gui.panels import fields
+
+        foreseen = hasattr(error, "template") or isinstance(error, (Refused, ImportError))
+        return fields.told(error) if foreseen or not obj.Document.Restoring else ""
 
     def _show_plainly(self, obj: Any, why: str) -> None:
         """In one colour, and says why once; for what never had a picture."""

@@ -16,6 +16,7 @@ class RunView(Pictured):
     """Shows a Run as its leaves' pictures on the panels, beside the host's own display modes."""
 
     icon = "veneer-run"
+    kind = "Run"
 
     def __init__(self, view: Any) -> None:
         add_switches(view)
@@ -46,14 +47,15 @@ class RunView(Pictured):
         return show_face(self.obj, self.run.solids_of(number)[position - 1])
 
     def onChanged(self, view: Any, name: str) -> None:
+        super().onChanged(view, name)
         if name in SWITCHES:
-            self._draw(view.Object)
+            self.draw(view.Object)
 
     def _draw(self, obj: Any) -> None:
         """Builds the scene anew if anything that it shows has changed. What is not as it was last
         recomputed (half undone, or refused) keeps its last picture, or one colour if it had none.
         """
-        if not hasattr(self, "root") or getattr(obj.Proxy, "busy", False):
+        if getattr(obj.Proxy, "busy", False):
             return
         switches = [bool(getattr(obj.ViewObject, name, True)) for name in SWITCHES]
         revision = getattr(obj, "Revision", "")
@@ -73,9 +75,7 @@ class RunView(Pictured):
                 return
             nodes = run_scene.drawn(obj, found, *switches)
         except Exception as error:
-            from veneerwb.gui.panels import fields
-
-            self._draw_plainly(obj, fields.told(error))
+            self._draw_plainly(obj, self.why(obj, error))
             return
         self._show(nodes)
         self.run, self.drawn_from = found, mark

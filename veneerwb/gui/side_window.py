@@ -52,6 +52,32 @@ def _on_screen(widget: Any) -> QtCore.QRect:
     return QtCore.QRect(widget.mapToGlobal(QtCore.QPoint(0, 0)), widget.size())
 
 
+def in_a_panel(widget: Any) -> bool:
+    """Whether a widget, or None, is a panel's that is open."""
+    forms = [panel.form for panel in base.shown() if panel.form is not None]
+    return widget is not None and any(form.isAncestorOf(widget) for form in forms)
+
+
+def beside_panel(widget: Any) -> tuple[int, int]:
+    """Pixels to leave free on the left and right of a widget in the middle of the host's window:
+    newer hosts lay the panel over it. A margin where nothing lies over it."""
+    margins = MARGIN, MARGIN
+    for panel in base.shown():
+        if panel.form is not None and panel.form.isVisible():
+            margins = _beside(_on_screen(widget), _on_screen(panel.form))
+    return margins
+
+
+def _beside(ours: QtCore.QRect, theirs: QtCore.QRect) -> tuple[int, int]:
+    """The margins, left and right, that leave what lies over a window alone."""
+    if not ours.intersects(theirs):
+        return MARGIN, MARGIN
+    most = ours.width() // 2
+    if theirs.center().x() > ours.center().x():
+        return MARGIN, min(most, ours.right() - theirs.left() + AIR)
+    return min(most, theirs.right() - ours.left() + AIR), MARGIN
+
+
 class Window:
     """Closed by whoever opened it, or by the user, of which `closed` hears. Its widgets are the
     host's: when it closes, every name for one is dropped, and `form` is None from then on."""
@@ -74,7 +100,7 @@ class Window:
         self._looks = 0
 
     def to_front(self) -> None:
-        """Opens the window over the views, or brings it before them."""
+        """Opens the window over the views, or brings it before them, and the keyboard to it."""
         area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
         if self._frame is None:
             self._frame = area.addSubWindow(self.form)
@@ -89,35 +115,33 @@ class Window:
 
     def _look(self) -> None:
         if self._looks and self._frame is not None and self in _last:
-            area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
             if QtGui.QApplication.mouseButtons() != QtCore.Qt.NoButton:
                 self._looks = 0
-            elif area.activeSubWindow() is not self._frame:
-                area.setActiveSubWindow(self._frame)
+            else:
+                self.stay_in_front()
             self._looks = max(0, self._looks - 1)
         self.keep_clear()
+
+    def stay_in_front(self) -> None:
+        """Brings the window there again where the host has put another view before it. Nobody has
+        asked for that: the keyboard stays with a panel's box that it is in, for to leave it would
+        read, and write anew, what is half typed."""
+        area = FreeCADGui.getMainWindow().findChild(QtGui.QMdiArea)
+        if self._frame is None or area.activeSubWindow() is self._frame:
+            return
+        if in_a_panel(QtGui.QApplication.focusWidget()):
+            self._frame.raise_()
+        else:
+            area.setActiveSubWindow(self._frame)
 
     def keep_clear(self) -> None:
         """Newer hosts lay the panel over the views: what is in the window makes room for it."""
         if self.form is None:
             return
-        left = right = MARGIN
-        for panel in base.shown():
-            if panel.form is not None and panel.form.isVisible():
-                left, right = self._beside(_on_screen(self.form), _on_screen(panel.form))
+        left, right = beside_panel(self.form)
         layout = self.form.layout()
         if layout.getContentsMargins()[::2] != (left, right):
             layout.setContentsMargins(left, MARGIN, right, MARGIN)
-
-    @staticmethod
-    def _beside(ours: QtCore.QRect, theirs: QtCore.QRect) -> tuple[int, int]:
-        """The margins, left and right, that leave what lies over a window alone."""
-        if not ours.intersects(theirs):
-            return MARGIN, MARGIN
-        most = ours.width() // 2
-        if theirs.center().x() > ours.center().x():
-            return MARGIN, min(most, ours.right() - theirs.left() + AIR)
-        return min(most, theirs.right() - ours.left() + AIR), MARGIN
 
     def close(self) -> None:
         """Closes the window, unless the user has."""

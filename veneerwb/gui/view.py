@@ -12,7 +12,7 @@ from veneerwb.gui.later import later
 from veneerwb.gui.pictured import PICTURES, Pictured
 from veneerwb.gui.told import opens
 from veneerwb.host import compat, settings
-from veneerwb.host.objects.base import Property, Refused, kind_of
+from veneerwb.host.objects.base import Property, kind_of
 
 BELOW = ("Spot", "Closing")
 """What hangs below a match."""
@@ -116,7 +116,7 @@ class Chosen:
         }
         for obj in FreeCAD.getDocument(document).findObjects("Part::FeaturePython"):
             proxy = getattr(obj.ViewObject, "Proxy", None)
-            if isinstance(proxy, tuple(compat.viewers.values())) and name in ("", obj.Name):
+            if kind_of(obj) and hasattr(proxy, "mark") and name in ("", obj.Name):
                 proxy.mark(obj, chosen.get(obj.Name))
 
 
@@ -147,6 +147,7 @@ class MatchView(Pictured):
     """Shows a Match as its leaves' pictures, beside the host's own display modes."""
 
     icon = "veneer-layup"
+    kind = "Match"
 
     def __init__(self, view: Any) -> None:
         self.ensure_properties(view)
@@ -195,13 +196,14 @@ class MatchView(Pictured):
         return show_face(self.obj, position) if position else ""
 
     def onChanged(self, view: Any, name: str) -> None:
+        super().onChanged(view, name)
         if name in SWITCHES:
-            self._draw(view.Object)
+            self.draw(view.Object)
 
     def _draw(self, obj: Any) -> None:
         """Builds the scene anew if anything that it shows has changed. A match that cannot be laid
         keeps its last pictures, or is shown in one colour if it never had any."""
-        if not hasattr(self, "root") or "PieceMarks" not in obj.PropertiesList:
+        if "PieceMarks" not in obj.PropertiesList:
             return
         if getattr(obj.Proxy, "busy", False):
             return
@@ -213,19 +215,13 @@ class MatchView(Pictured):
             self._draw_plainly(obj, obj.Message)
             return
         try:
-            from veneerwb.core import VeneerError
             from veneerwb.gui import scene
             from veneerwb.host.objects import layout
-        except ImportError as error:
-            from veneerwb.gui.panels import fields
 
-            self._draw_plainly(obj, fields.told(error))
-            return
-        try:
             laid = layout(obj)
             nodes = scene.drawn(laid, float(laid.bundle.thickness), *switches)
-        except (VeneerError, Refused) as error:
-            self._draw_plainly(obj, str(error))
+        except Exception as error:  # among them what a file edited by hand holds until it is mended
+            self._draw_plainly(obj, self.why(obj, error))
             return
         self._show(nodes)
         # Undo brings properties back one by one: what is drawn half-way is drawn again at the next.

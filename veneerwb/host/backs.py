@@ -79,7 +79,7 @@ def made_ready(
     kept as seen from the face. All of each is kept: its background tells the leaf's outline.
 
     `mm_per_px`: of the photographs themselves; None: each has the scale that its face was
-    photographed at. Raises as core.preparing.prepared does; the document is not touched.
+    photographed at. Raises as core.photos.preparing does; the document is not touched.
     """
     objects = leaf_objects(bundle_obj)
     hows = [

@@ -13,6 +13,7 @@ from typing import Any
 from veneerwb.core.checks.wider import wider_findings
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Leaves
+from veneerwb.core.progress import Progress, part, unheard
 from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.cutting.methods import Method
 from veneerwb.core.shop.drawing.lengths import Lengths
@@ -32,6 +33,9 @@ from veneerwb.host.sheets import host_mark
 from veneerwb.words import say, word
 
 RESULTS = "Result"
+PICTURED, SEEN, DRAWN = 0.3, 0.7, 0.85
+"""Shares of the work on sheets that are done when the pictures are painted, when the seams are
+judged for taping, and when the pages are there, which then go into the document."""
 
 
 @dataclass(frozen=True)
@@ -41,6 +45,8 @@ class AtBench:
     bench: Any
     layout: Layout
     look: Look
+    progress: Progress = unheard
+    """Is told while what takes its time is made, the first time that it is asked for."""
 
     @property
     def match(self) -> Any:
@@ -80,7 +86,7 @@ class AtBench:
     def pictures(self) -> Pictures | None:
         from veneerwb.paint.sheet_pictures import sheet_pictures
 
-        return sheet_pictures(self.layout)
+        return sheet_pictures(self.layout, part(self.progress, 0.0, PICTURED))
 
     @cached_property
     def marks(self) -> dict[int, Any]:
@@ -122,7 +128,7 @@ class AtBench:
         if close is None and getattr(self.layout.recipe, "strips", 1) == 1:
             close = _measured(self._closings) or None  # it counts wedges: positions, without strips
         quarters = _by_quarters(self._closings)
-        seen = seen_of(self.layout)
+        seen = seen_of(self.layout, progress=part(self.progress, PICTURED, SEEN))
         return taping_plan(self.layout, seen, close, self.bench.FaceDown, quarters)
 
 
@@ -135,12 +141,12 @@ def _by_quarters(closings: Sequence[Any]) -> bool:
     return bool(closings) and closings[0].How == "quarters"
 
 
-def at_bench(bench: Any) -> AtBench:
+def at_bench(bench: Any, progress: Progress = unheard) -> AtBench:
     """What a bench holds; its date is that of its sheets, today's where they are old. Refused where
     its match stands in a state that it refused."""
     layout = layout_of(bench)
     made = bench.Date if bench.SheetMark == mark_of(bench) else ""
-    return AtBench(bench, layout, look_of(bench, layout, made or today()))
+    return AtBench(bench, layout, look_of(bench, layout, made or today()), progress)
 
 
 def today() -> str:
@@ -187,9 +193,10 @@ def _layout_of(match: Any, bundle: Leaves) -> Layout:
 def look_of(bench: Any, layout: Layout, date: str) -> Look:
     """How the pages of a bench look and what their title blocks say."""
     match = bench.Match
+    lengths = Lengths(bench.Unit, int(bench.Fraction.split("/")[1]))
     return Look(
         paper=paper_of(bench.Paper),
-        lengths=Lengths(bench.Unit, int(bench.Fraction.split("/")[1])),
+        lengths=lengths,
         title=bench.Title.strip() or match.Label,
         number=bench.Number,
         owner=bench.Owner,
@@ -199,42 +206,65 @@ def look_of(bench: Any, layout: Layout, date: str) -> Look:
         revision=layout.revision,
         top=layout.top.name,
         bundle=match.Bundle.Label,
-        rests=_rests(match, layout),
+        rests=_rests(match, layout, lengths),
     )
 
 
-def _rests(match: Any, layout: Layout) -> str:
+def _rests(match: Any, layout: Layout, lengths: Lengths) -> str:
     follows = getattr(match.Bundle, "Follows", "")
-    return rests(layout.bundle, "" if follows == "nothing" else follows, used=layout.pieces)
+    follows = "" if follows == "nothing" else follows
+    return rests(layout.bundle, follows, used=layout.pieces, lengths=lengths)
 
 
 # --- sheets ---------------------------------------------------------------------------------------
 
 
-def refresh(bench: Any) -> list[Page]:
+@dataclass(frozen=True)
+class Drawn:
+    """The sheets of a bench as its match is now, and what they were made from; not in the document
+    yet."""
+
+    there: AtBench
+    mark: str
+    pages: list[Page]
+
+
+def refresh(bench: Any, progress: Progress = unheard) -> list[Page]:
     """Makes the sheets of a bench as its match is now; the core's pages. Raises Refused or
-    VeneerError before anything is changed."""
+    VeneerError before anything is changed. `progress` hears the share that is done, and stops it
+    by raising: then some sheets may be new and others not, so let it be one step."""
+    made = drawn(bench, part(progress, 0.0, DRAWN))
+    put(made, part(progress, DRAWN, 1.0))
+    return made.pages
+
+
+def drawn(bench: Any, progress: Progress = unheard) -> Drawn:
+    """The sheets of a bench; nothing is changed. Raises as `refresh` does."""
     compat.use_drawing_font()
-    there = at_bench(bench)
-    mark = mark_of(bench)
-    pages = sheets(there)
-    shop_pages.put(bench, pages)
+    there = at_bench(bench, progress)
+    return Drawn(there, mark_of(bench), sheets(there))
+
+
+def put(made: Drawn, progress: Progress = unheard) -> None:
+    """Puts sheets into their document."""
+    there, bench = made.there, made.there.bench
+    shop_pages.put(bench, made.pages, progress)
     cutlists.fill_sheet(bench, there.layout, there.look)
     set_if_new(
-        bench, Revision=there.layout.revision, SheetMark=mark, Date=there.look.date, State="",
+        bench, Revision=there.layout.revision, SheetMark=made.mark, Date=there.look.date, State="",
         HostMark=host_mark(), Closings=closings_of(bench.Match),
     )  # fmt: skip
     shop_pages.say_stale(bench, "")
-    return pages
 
 
 def sheets(there: AtBench) -> list[Page]:
     """All sheets of a bench, numbered."""
-    base = there.bench.Base.Value
+    base, pictures, taped = there.bench.Base.Value, there.pictures, there.taping
     found = gather.sheet_pages(
-        there.layout, there.look, there.built, there.findings, there.pictures, base, there.marks
+        there.layout, there.look, there.built, there.findings, pictures, base, there.marks,
+        part(there.progress, SEEN, 1.0),
     )
-    return numbered([*found, *taping.pages(there.taping, there.look)])
+    return numbered([*found, *taping.pages(taped, there.look)])
 
 
 def mark_of(bench: Any) -> str:

@@ -13,7 +13,7 @@ from veneerwb.core.files import scratch
 from veneerwb.core.photos.preparing import Preparation, Prepared, Progress, prepared
 from veneerwb.core.photos.reading import MOST_NUMBER
 from veneerwb.core.plane import whole
-from veneerwb.host import imports
+from veneerwb.host import compat, imports
 from veneerwb.host.objects.base import Refused
 from veneerwb.host.photos import included
 from veneerwb.host.steps import one_step
@@ -43,8 +43,8 @@ def bring_in(
     light is evened together with the faces'. `progress(done, total, text)` returns False to stop.
 
     The document is touched, in one undo step, when everything is ready: `Cancelled` or `Troubles`
-    (see core.preparing) and VeneerErrors leave it as it was. What was said of the batch is in the
-    Bundle's Report, and of each photograph in its Leaf's Notes. Recomputed when it returns.
+    (see core.photos.preparing) and VeneerErrors leave it as it was. What was said of the batch is
+    in the Bundle's Report, and of each photograph in its Leaf's Notes. Recomputed when it returns.
     """
     imports.check_bundle(len(paths), thickness, back)
     leaf_numbers = _numbers(numbers, len(paths))
@@ -69,7 +69,7 @@ def bring_in(
         with one_step(doc, word("Bring in leaves")):
             obj = imports.make_bundle(doc, ready, thickness, back, slope)
             obj.Report = batch.report.split("\n")
-            doc.recompute()
+            compat.recompute(doc)
     return obj
 
 

@@ -34,15 +34,16 @@ def version() -> tuple[int, ...]:
     return tuple(numbers)
 
 
-def recompute(doc: Any) -> None:
-    """Recomputes while somebody may be typing. The host's progress bar takes away every key and
-    click that comes meanwhile: of 702.25 typed at a common pace it left 705."""
+def recompute(doc: Any, objects: Sequence[Any] = ()) -> None:
+    """Recomputes a document, or some of its objects, while somebody may be typing. The host's
+    progress bar takes away every key and click that comes meanwhile: of 702.25 typed at a common
+    pace it left 705."""
     settings = FreeCAD.ParamGet("User parameter:BaseApp/Preferences/Document")
     name = "CanAbortRecompute"  # without it there is no bar
     before = [settings.GetBool(name, default) for default in (False, True)]
     settings.SetBool(name, False)
     try:
-        doc.recompute()
+        doc.recompute(*([list(objects)] if objects else []))
     finally:
         if before[0] == before[1]:
             settings.SetBool(name, before[0])
@@ -61,10 +62,9 @@ packages.put_into(_users_packages())
 
 
 def say(text: str) -> None:
-    """One line to the host's console and report view. It stands in the status bar as well, which
-    takes what looks like markup for it, and would fetch the picture that a name asks for."""
-    line = " ".join(text.split()).replace("<", "\N{SINGLE LEFT-POINTING ANGLE QUOTATION MARK}")
-    FreeCAD.Console.PrintWarning(line + "\n")
+    """One line to the host's console and report view, and to its status bar or notices: every host
+    shows it there as it is written, whatever looks like markup in it."""
+    FreeCAD.Console.PrintWarning(" ".join(text.split()) + "\n")
 
 
 def log(text: str) -> None:
@@ -72,16 +72,17 @@ def log(text: str) -> None:
     FreeCAD.Console.PrintLog(text.rstrip() + "\n")
 
 
-alarms: list[Callable[[Any, str], None]] = []
+alarms: list[Callable[[Any, str, str], None]] = []
 """What else is done when a document is in danger; the screens, where there are any, add to it."""
 
 
-def alarm(doc: Any, text: str) -> None:
-    """Says what must not be missed, for the work in a document might be lost."""
+def alarm(doc: Any, text: str, path: str) -> None:
+    """Says what must not be missed, for the work in a document that could not be saved at `path`
+    might be lost."""
     say(text)
     begin_screens()
     for one in alarms:
-        one(doc, text)
+        one(doc, text, path)
 
 
 def count_as_unsaved(doc: Any, bundle: Any) -> None:
@@ -208,20 +209,37 @@ def show(obj: Any, kind: str) -> None:
     """Gives `obj` the view provider of its kind, or the host's own; nothing without a window.
 
     A document saved without a window holds no view providers, and the host then hides what it
-    restores: so this is asked for on restore too, and shows what has a shape.
+    restores: so this is asked for on restore too, and shows what has a shape. One that somebody
+    wrote into the file by hand, of another kind, twice, or not of ours at all, gives way.
     """
     view = obj.ViewObject if has_window() else None
     begin_screens()
-    if view is None or getattr(view, "Proxy", 1) not in (None, 0):
+    wanted = viewers.get(kind)
+    if not hasattr(view, "Proxy"):
+        return
+    if type(view.Proxy) is wanted and hasattr(view.Proxy, "obj"):  # attached
         return
     fresh = view.Proxy is None
-    if kind in viewers:
-        viewers[kind](view)
+    if wanted is not None:
+        wanted(view)
         view.signalChangeIcon()  # the tree may have asked for it before
     elif fresh:
         view.Proxy = 0
     if fresh and "Shape" in obj.PropertiesList:
         view.Visibility = True
+
+
+MESHED = {"Deviation": (1e-4, 100.0, 0.2), "AngularDeflection": (0.05, 180.0, 28.65)}
+"""How finely a view draws curves: least, most, usual."""
+
+
+def keep_meshable(view: Any) -> None:
+    """Takes back what a view would mesh its shape by and never come to an end: less than nothing or
+    no number, as a file edited by hand can say."""
+    for name, (least, most, usual) in MESHED.items():
+        found = getattr(view, name, usual)
+        if not least <= getattr(found, "Value", found) <= most:
+            setattr(view, name, usual)
 
 
 def redraw(obj: Any) -> None:
@@ -267,6 +285,12 @@ def lettering() -> Lettering:
     if version() < (0, 21):
         return Lettering(1.353, 2.278, 1.75, 1)
     return Lettering(1.0, 1.44, 0.97, 0)
+
+
+def reads_escapes() -> bool:
+    """Whether annotation views take a line with a \\x in it for one of an old version's, with
+    escapes."""
+    return version() >= (0, 21)
 
 
 def symbol_scale() -> float:

@@ -150,7 +150,7 @@ def _length(millimetres: float) -> Any:
 
 def put(obj: Any, prefix: str, copy: WorkingCopy, photo: str, scale: str) -> None:
     """Gives a Leaf object a working copy, and what is said of where it came from."""
-    keep(obj, photo, copy.path)
+    keep(obj, **{photo: copy.path})
     setattr(obj, scale, copy.mm_per_px)
     setattr(obj, f"{prefix}OriginalName", copy.name)
     setattr(obj, f"{prefix}OriginalSha256", copy.sha256)

@@ -9,10 +9,13 @@ what has gone is taken out of the archive again, and a document that was saved i
 
 from __future__ import annotations
 
+import math
 import os
 import shutil
+import tempfile
 import zipfile
 from collections.abc import Iterator
+from contextlib import suppress
 from typing import Any
 from xml.etree import ElementTree
 
@@ -22,18 +25,25 @@ from veneerwb.words import marked, say
 
 FILES = ("Photo", "BackPhoto", "Picture")
 """The properties that hold them."""
+BLOCK = 4096
+"""Bytes: the last part of a file takes as much of a disk."""
 FORMER = ".former"
 """Ending of the second name, hidden, that a document has while it is being saved."""
+ASIDE = "veneer-kept-"
+"""How a folder of the system's begins where a document is kept that could not be saved."""
 
 
-def keep(obj: Any, name: str, path: str) -> None:
-    """Gives an object the file at `path`; Refused if the host could not copy all of it."""
-    try:
-        setattr(obj, name, path)
-        copied = _size(getattr(obj, name)) == _size(path)
-    except OSError:  # newer hosts notice
-        copied = False
-    if not copied:
+def keep(obj: Any, **paths: str) -> None:
+    """Gives an object files, by the names of its properties; Refused if the host could not copy all
+    of each. Where their disk has no room for all, none is given."""
+    needed = sum(_size(path) + BLOCK for path in paths.values())
+    for name, path in paths.items():
+        if needed <= _room(obj.Document):
+            with suppress(OSError):  # newer hosts notice what others do not
+                setattr(obj, name, path)
+                needed -= _size(path) + BLOCK
+                if _size(getattr(obj, name)) == _size(path):
+                    continue
         raise Refused(
             say(
                 "The picture {file} could not be copied into the document; make room on the disk "
@@ -41,6 +51,14 @@ def keep(obj: Any, name: str, path: str) -> None:
                 file=os.path.basename(path), folder=obj.Document.TransientDir,
             )
         )  # fmt: skip
+
+
+def _room(doc: Any) -> float:
+    """Bytes that find room where the host keeps a document's files."""
+    try:
+        return shutil.disk_usage(doc.TransientDir).free
+    except OSError:
+        return math.inf  # it may be there later
 
 
 def gone(obj: Any, name: str) -> bool:
@@ -129,40 +147,108 @@ class Saving:
 
     def slotDeletedDocument(self, doc: Any) -> None:
         _forget(doc)
+        _settle(doc)
 
     def slotStartSaveDocument(self, doc: Any, path: str) -> None:
-        if not any(kept(doc)):
+        if _aside or not any(kept(doc)):
             return
+        _settle(doc)
         for obj, name in kept(doc):
             if not os.path.exists(_where(obj, name)) and not put_back(obj, name):
                 _stand_in(obj, name)
+        path = os.path.realpath(path)  # a link stays one: the host replaces what it leads to
         former = _former(path)
-        _unlink(former)  # of a host that was killed
+        _clear(path)  # of a host that was killed
         try:
             os.link(path, former)
+            _begun[doc.Name] = path
         except OSError:
             return  # the document is new, or its disk knows no second names
 
     def slotFinishSaveDocument(self, doc: Any, path: str) -> None:
-        former = _former(path)
-        if not any(kept(doc)) or _whole(path):
+        if _aside:
+            return
+        real = os.path.realpath(path)
+        former = _former(real)
+        _begun.pop(doc.Name, None)
+        if not any(kept(doc)) or _whole(real):
             _unlink(former)
             if path == doc.FileName:
                 _forget(doc)
             return
-        try:
-            os.replace(former, path)
+        text = marked(
+            "{file} could not be saved, there was no room for all of it. Make room, or save it "
+            "elsewhere, before you close it."
+        )
+        if _undone(former, real):
             text = marked(
                 "{file} could not be saved, there was no room for all of it; it is as it was saved "
                 "before. Make room, or save it elsewhere, before you close it."
             )
-        except OSError:
-            _unlink(path)
-            text = marked(
-                "{file} could not be saved, there was no room for all of it. Make room, or save it "
-                "elsewhere, before you close it."
-            )
-        compat.alarm(doc, say(text, file=os.path.basename(path)))
+        compat.alarm(doc, say(text, file=os.path.basename(path)), path)
+
+
+_begun: dict[str, str] = {}
+"""Where a document is being saved. Newer hosts tell no end of what they refuse."""
+_aside: list[str] = []
+"""The copy that is being set aside, of which nothing is to be said."""
+
+
+def set_aside(doc: Any, path: str) -> str:
+    """A whole copy of a document that could not be saved at `path`, in a folder of the system's;
+    empty where there is no room either."""
+    folder = ""
+    try:
+        folder = tempfile.mkdtemp(prefix=ASIDE)
+        _aside.append(os.path.join(folder, os.path.basename(path)))
+        doc.saveCopy(_aside[0])
+        if _whole(_aside[0]):
+            return _aside[0]
+    except Exception as error:  # hosts raise what they like
+        compat.log(str(error))
+    finally:
+        _aside.clear()
+    if folder:
+        shutil.rmtree(folder, ignore_errors=True)
+    return ""
+
+
+def _settle(doc: Any) -> None:
+    """Ends what was begun to save a document and refused."""
+    if doc.Name in _begun:
+        _clear(_begun.pop(doc.Name))
+
+
+def _clear(path: str) -> None:
+    """Takes the second name of a document away, unless it is all that is left of it that is
+    whole: then it is the document again."""
+    former = _former(path)
+    try:
+        if not _same(path, former) and not _whole(path) and _whole(former):
+            os.replace(former, path)
+            return
+    except OSError:
+        return
+    _unlink(former)
+
+
+def _undone(former: str, path: str) -> bool:
+    """Whether a document that was saved in part is again as it was before. It is not where there
+    was none, or where the host has written into that very file, as it can be set to do."""
+    try:
+        if not _same(path, former):
+            os.replace(former, path)
+            return True
+    except OSError:
+        pass
+    _unlink(former)
+    _unlink(path)
+    return False
+
+
+def _same(path: str, former: str) -> bool:
+    """Whether both are names of one file. OSError where there is no `former`."""
+    return os.path.exists(path) and os.path.samefile(former, path)
 
 
 def _stand_in(obj: Any, name: str) -> None:

@@ -7,13 +7,14 @@ without cut lists there is no packet.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from pathlib import Path
 from typing import Any
 
 from veneerwb.core.layout import Layout
+from veneerwb.core.progress import Progress, part, unheard
 from veneerwb.core.shop import cost as costs
 from veneerwb.core.shop import packet as packets
 from veneerwb.core.shop.cutlist import as_csv
@@ -28,6 +29,7 @@ from veneerwb.core.shop.pages import closing as closing_pages
 from veneerwb.core.shop.pages import contents
 from veneerwb.core.shop.pages import cost as cost_pages
 from veneerwb.core.shop.pages import cutting as cutting_pages
+from veneerwb.core.shop.pages import notes as notes_pages
 from veneerwb.core.shop.pages import pinning as pinning_pages
 from veneerwb.core.shop.pages import press as press_pages
 from veneerwb.core.shop.pages.template import pages as template_pages
@@ -39,14 +41,14 @@ from veneerwb.core.shop.templates.over import Over
 from veneerwb.core.shop.templates.template import Pin, Template
 from veneerwb.core.shop.wedge import is_ring
 from veneerwb.host import bench as benches
-from veneerwb.host import compat
-from veneerwb.host.bench import AtBench
+from veneerwb.host.bench import AtBench, Drawn
 from veneerwb.host.bench_press import press_day, price_of
 from veneerwb.host.objects.base import Refused, sentence
 from veneerwb.host.objects.closing import closings_of
 from veneerwb.words import marked, say, word
 
-Progress = Callable[[float], None]
+SHEETS, FILES = 0.5, 0.95
+"""Shares of the work that are done when the sheets are drawn, and when all files are made."""
 STEPS = 10.0
 """About as many files as a packet has, by which the progress is told."""
 LONGEST_NAME = 48
@@ -73,11 +75,14 @@ class Written:
     left_out: tuple[LeftOut, ...] = ()
 
 
-def write(bench: Any, folder: str, progress: Progress = lambda share: None) -> Written:
-    """Writes the packet of a bench into a new folder in `folder`. `progress` hears the share that
-    is done, and stops it by raising. Raises Refused or VeneerError; nothing is left then."""
-    compat.use_drawing_font()
-    packet = Packet(benches.at_bench(bench))
+def write(
+    bench: Any, folder: str, progress: Progress = unheard, drawn: Drawn | None = None
+) -> Written:
+    """Writes the packet of a bench into a new folder in `folder`, with its sheets if they are
+    `drawn` already. `progress` hears the share that is done, and stops it by raising. Raises
+    Refused or VeneerError; nothing is left then."""
+    drawn = drawn or benches.drawn(bench, part(progress, 0.0, SHEETS))
+    packet = Packet(drawn.there, drawn.pages)
     made: list[PacketFile] = []
     left_out: list[LeftOut] = []
     for name, needed, files in packet.parts():
@@ -95,7 +100,7 @@ def write(bench: Any, folder: str, progress: Progress = lambda share: None) -> W
                 break
             found.append(file)
             done = len(made) + len(found)
-            progress(min(0.95, done / (STEPS + done)))
+            progress(SHEETS + (FILES - SHEETS) * done / (STEPS + done))
         made += found
     return Written(packet.written(folder, made, left_out), tuple(left_out))
 
@@ -105,6 +110,8 @@ class Packet:
     """What the parts of a packet are made from; several of them share pins and templates."""
 
     there: AtBench
+    sheets: Sequence[Page] = ()
+    """Of the bench, where they are drawn already."""
 
     @property
     def look(self) -> Look:
@@ -142,7 +149,11 @@ class Packet:
     @property
     def warnings(self) -> list[str]:
         """What must be known before anything is cut by this packet."""
-        stops = [one for one in self.there.findings if one.level == "stop"]
+        lengths = self.look.lengths
+        stops = [
+            notes_pages.in_lengths(one, lengths)
+            for one in self.there.findings if one.level == "stop"
+        ]
         return [*(say(STOPPED, why=one.text) for one in stops), *self._not_as_advised()]
 
     def _not_as_advised(self) -> Iterator[str]:
@@ -170,7 +181,7 @@ class Packet:
 
     def _sheets(self) -> Iterator[PacketFile]:
         about = word("Notes, plan, pieces, stack, section, lists, taping.")
-        yield self._pdf("Sheets", about, benches.sheets(self.there))
+        yield self._pdf("Sheets", about, list(self.sheets) or benches.sheets(self.there))
 
     # --- the stack ----------------------------------------------------------------------------
 

@@ -21,7 +21,7 @@ from veneerwb.core.runs import LaidRun, Panel, Run, elevation, joined
 from veneerwb.core.runs.grain import grain_of
 from veneerwb.host import faces, laying, sketches, solids, values
 from veneerwb.host.objects.base import Refused
-from veneerwb.words import say, word
+from veneerwb.words import figure, in_unit, say, word
 
 Links = Sequence[tuple[Any, str]]
 
@@ -172,8 +172,8 @@ def _how_off(frame: Frame, face: Face, first: Face, points: np.ndarray) -> str:
                                    float(normal @ frame.normal)))  # fmt: skip
     off = max(float(np.abs(frame.off(points)).max()), SAME_PLANE)
     values = {
-        "face": faces.of_owner(face.name, face.owner), "turn": f"{turn:.3g}",
-        "first": faces.of_owner(first.name, first.owner), "off": f"{off:.3g}",
+        "face": faces.of_owner(face.name, face.owner), "turn": figure(turn, ".3g"),
+        "first": faces.of_owner(first.name, first.owner), "off": in_unit(off, 3),
     }  # fmt: skip
     if turn > 180.0 - math.degrees(SAME_WAY):
         return say(
@@ -186,8 +186,8 @@ def _how_off(frame: Frame, face: Face, first: Face, points: np.ndarray) -> str:
             "choose faces of one plane and one side.", **values,
         )  # fmt: skip
     return say(
-        "{face} lies {off} mm off the plane of {first}; a run lies in one plane, so choose faces "
-        "of one plane and one side.", **values,
+        "{face} lies {off} off the plane of {first}; a run lies in one plane, so choose faces of "
+        "one plane and one side.", **values,
     )  # fmt: skip
 
 

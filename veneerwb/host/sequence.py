@@ -150,9 +150,7 @@ def turn_end(leaf_obj: Any) -> None:
             leaf_obj.BackPhoto, end_for_end, folder, _stem(leaf_obj, "back-turned")
         )
         with one_step(leaf_obj.Document, word("Turn leaf end for end")):
-            keep(leaf_obj, "Photo", photo)
-            if back:
-                keep(leaf_obj, "BackPhoto", back)
+            keep(leaf_obj, Photo=photo, **({"BackPhoto": back} if back else {}))
             _rearrange(leaf_obj, turned, half_turn(leaf.face.image))
 
 
@@ -181,9 +179,9 @@ def turn_over(leaf_obj: Any, register: Motion | None = None) -> str:
         source = leaf_obj.BackPhoto or leaf_obj.Photo
         front = changed_copy(source, mirrored, folder, _stem(leaf_obj, "over"))
         with one_step(leaf_obj.Document, word("Turn leaf over")):
-            _swap(leaf_obj)
-            keep(leaf_obj, "Photo", front)
-            keep(leaf_obj, "BackPhoto", behind)
+            had_back = bool(leaf_obj.BackPhoto)
+            keep(leaf_obj, Photo=front, BackPhoto=behind)
+            _swap(leaf_obj, had_back)
             _rearrange(leaf_obj, turned, onto)
             leaf_obj.Notes = [*leaf_obj.Notes, said]
     return said
@@ -211,12 +209,12 @@ _PAIRS = (
 )
 
 
-def _swap(obj: Any) -> None:
+def _swap(obj: Any, had_back: bool) -> None:
     """What is said of the face's photograph is said of the back's, and the other way about; where
-    there is no other, of both."""
+    there was no other, of both."""
     for face, back in _PAIRS:
         ours, theirs = getattr(obj, face), getattr(obj, back)
-        if obj.BackPhoto:
+        if had_back:
             set_if_new(obj, **{face: theirs})
         set_if_new(obj, **{back: ours})
 

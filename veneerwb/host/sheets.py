@@ -9,6 +9,7 @@ and the host recomputes it after the drawing.
 from __future__ import annotations
 
 import io
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -191,7 +192,7 @@ def _set_text(view: Any, text: Any) -> None:
     letters, height = compat.lettering(), text.height
     spacing = round(100.0 * text.pitch / (letters.line * height))
     pitch = letters.line * height * spacing / 100.0
-    lines = list(text.lines) or [""]
+    lines = as_read(text.lines) or [""]
     block = (len(lines) + letters.trailing) * pitch
     set_view(
         view,
@@ -203,6 +204,17 @@ def _set_text(view: Any, text: Any) -> None:
         Y=text.top - height + letters.drop * height - block / 2.0,
         Scale=1.0,
     )
+
+
+def as_read(lines: Sequence[str]) -> list[str]:
+    """What a view shows as these lines: the host takes them for HTML, in which it mends "<" alone,
+    and some hosts read escapes where there is a \\x."""
+    return [_escaped(line.replace("&", "&amp;")) for line in lines]
+
+
+def _escaped(line: str) -> str:
+    escapes = "\\x" in line and compat.reads_escapes()
+    return line.encode("unicode_escape").decode("ascii") if escapes else line
 
 
 def set_view(view: Any, **values: Any) -> None:

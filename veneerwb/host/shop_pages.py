@@ -2,19 +2,20 @@
 """The core's pages on the host's own: one figure each, and annotations for what is to stay text.
 
 Pages and views are the host's and carry no proxy, so that they open without this addon. A page has
-a hidden link to its bench and the code of its sheet; each view has its role.
+a hidden link to its bench and the code of its sheet; each view has its role. A bench asks for them
+when it is opened, where the core's packages may be missing.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any
 
 import veneerwb
 from veneerwb.host import compat
 from veneerwb.host.objects.base import kind_of
-from veneerwb.host.sheets import RED, set_view
+from veneerwb.host.sheets import RED, as_read, set_view
 from veneerwb.words import say
 
 FORMS = Path(veneerwb.__file__).parents[1] / "resources" / "templates"
@@ -56,15 +57,19 @@ def bench_of(obj: Any) -> Any:
     return None
 
 
-def put(bench: Any, pages: Sequence[Any]) -> None:
+def put(
+    bench: Any, pages: Sequence[Any], progress: Callable[[float], None] = lambda share: None
+) -> None:
     """Makes the host's pages show the core's `pages`: what is there is filled anew, what lacks is
-    made, what is no longer wanted goes."""
+    made, what is no longer wanted goes. `progress` is told before each; what it raises leaves some
+    of them as they were."""
     wanted = {page.code for page in pages}
     there = pages_of(bench)
     for page in _all_pages(bench):
         if getattr(page, CODE) not in wanted or page not in there.values():
             _remove(page)
     for k, page in enumerate(pages, start=1):
+        progress((k - 1) / len(pages))
         shown = there.get(page.code) or _new(bench, page)
         _fill(bench, shown, page)
         label = f"{bench.Label} {k} {page.title}"
@@ -87,7 +92,7 @@ def say_stale(bench: Any, reason: str) -> None:
         if view is not None and view.Name not in told:  # a copy may show the views of its original
             told.add(view.Name)
             said = reason if page is own else say("this is a copy of {page}.", page=own.Label)
-            set_view(view, Text=_stale_lines(said))
+            set_view(view, Text=as_read(_stale_lines(said)))
 
 
 def _stale_lines(reason: str) -> list[str]:
@@ -197,20 +202,23 @@ def _fill(bench: Any, page: Any, sheet: Any) -> None:
         _set_text(view, block, axis)
     foot = frame.top + 2.2 * SMALL
     stale, left = views.get(STALE) or _note(page), max(frame.x, axis - STALE_WIDE / 2.0)
-    _set_text(stale, Block(left, foot, tuple(stale.Text), SMALL, 1.6 * SMALL), axis)
+    _place_text(stale, Block(left, foot, tuple(stale.Text), SMALL, 1.6 * SMALL), axis)
 
 
 def _set_text(view: Any, block: Any, axis: float) -> None:
+    set_view(view, Text=as_read(block.lines))
+    _place_text(view, block, axis)
+
+
+def _place_text(view: Any, block: Any, axis: float) -> None:
     letters, height = compat.lettering(), block.height
     spacing = round(100.0 * block.pitch / (letters.line * height))
     pitch = letters.line * height * spacing / 100.0
-    lines = list(block.lines)
-    high = (len(lines) + letters.trailing) * pitch
+    high = (len(block.lines) + letters.trailing) * pitch
     # What the host rounds a line's distance by is shared by the lines above and below the middle.
-    drift = (len(lines) - 1) * (pitch - block.pitch) / 2.0
+    drift = (len(block.lines) - 1) * (pitch - block.pitch) / 2.0
     set_view(
         view,
-        Text=lines,
         TextSize=letters.size * height,
         LineSpace=spacing,
         MaxWidth=2.0 * (axis - block.x + _FREE),

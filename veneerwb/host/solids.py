@@ -11,7 +11,6 @@ from __future__ import annotations
 import hashlib
 import math
 import re
-from collections.abc import Sequence
 from typing import Any
 
 import Part
@@ -159,8 +158,3 @@ def mark(*values: Any) -> str:
     """A short mark of values; of numbers to 1e-6, for a saved document may lose the last digits."""
     text = _NUMBER.sub(lambda found: f"{round(float(found[0]), 6) + 0.0}", repr(values))
     return hashlib.sha256(text.encode()).hexdigest()[:16]
-
-
-def show_faces(shape: Any) -> Sequence[Any]:
-    """The show face of every piece of a compound, in the order of positions."""
-    return [solid.Faces[SHOW_FACE] for solid in shape.Solids]

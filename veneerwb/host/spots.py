@@ -16,7 +16,7 @@ from veneerwb.core.files import scratch
 from veneerwb.core.leaf import Bundle
 from veneerwb.core.matches.radial import Radial
 from veneerwb.core.photos.reading import save_jpeg
-from veneerwb.host import keeping, values
+from veneerwb.host import compat, keeping, values
 from veneerwb.host.objects.base import Refused, set_if_new
 from veneerwb.host.objects.spot import Spot, add_spot, kept
 from veneerwb.host.steps import one_step
@@ -100,7 +100,7 @@ def keep(match: Any, layout: Layout, name: str, measures: Sequence[float] = ()) 
             First=how.first, Order=listed, Measures=list(measures),
         )  # fmt: skip
         _picture(obj, layout)
-        doc.recompute([obj])
+        compat.recompute(doc, [obj])
     return obj
 
 
@@ -109,7 +109,7 @@ def picture_anew(obj: Any) -> None:
     with one_step(obj.Document, word(ANEW)):
         _picture(obj, laid(obj))
         set_if_new(obj, Measures=[])  # they were of the leaves as they were
-        obj.Document.recompute([obj])
+        compat.recompute(obj.Document, [obj])
 
 
 def rename(obj: Any, name: str) -> None:
@@ -175,7 +175,7 @@ def _put_picture(obj: Any, jpeg: bytes) -> None:
         path = os.path.join(folder, f"{obj.Name}.jpg")
         with open(path, "wb") as file:
             file.write(jpeg)
-        keeping.keep(obj, "Picture", path)
+        keeping.keep(obj, Picture=path)
 
 
 def _picture(obj: Any, layout: Layout) -> None:
@@ -188,5 +188,5 @@ def _picture(obj: Any, layout: Layout) -> None:
     with scratch("spots") as folder:
         path = os.path.join(folder, f"{obj.Name}.jpg")
         save_jpeg(path, np.ascontiguousarray(pixels))
-        keeping.keep(obj, "Picture", path)
+        keeping.keep(obj, Picture=path)
     obj.PictureMark = seen(layout)

@@ -9,6 +9,8 @@ from typing import Any
 
 import FreeCAD
 
+from veneerwb.host import compat
+
 
 @contextmanager
 def one_step(doc: Any, name: str) -> Iterator[None]:
@@ -22,7 +24,7 @@ def one_step(doc: Any, name: str) -> Iterator[None]:
         yield
     except BaseException:
         step.drop()
-        doc.recompute()  # or what was taken back would stay touched
+        compat.recompute(doc)  # or what was taken back would stay touched
         raise
     step.keep()
 

@@ -12,9 +12,9 @@ import numpy as np
 
 from veneerwb.core.layout import Layout, Piece
 from veneerwb.core.leaf import Side
-from veneerwb.core.outlines.edge import Edge
+from veneerwb.core.outlines.edge import Edge, points
 from veneerwb.paint import texture as textures
-from veneerwb.paint.picture import qt_path, qt_transform
+from veneerwb.paint.picture import qt_polygon, qt_transform
 from veneerwb.paint.qt import QtCore, QtGui
 from veneerwb.paint.texture import texture
 
@@ -74,11 +74,13 @@ class LivePicture:
         key = (piece.edge, *piece.holes)
         found = self._paths.get(key)
         if found is None:
-            corners = np.asarray(piece.outline.exterior.coords)
-            path = qt_path(piece.outline, self._to_canvas)
+            loops = [points(loop) for loop in key]  # quicker than by way of piece.outline
+            path = QtGui.QPainterPath()
+            for loop in loops:
+                path.addPolygon(qt_polygon(loop, self._to_canvas))
             if len(self._paths) >= MOST_PATHS:
                 self._paths.clear()
-            found = self._paths[key] = path, corners
+            found = self._paths[key] = path, np.asarray(loops[0])
         return found
 
 

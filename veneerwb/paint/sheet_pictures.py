@@ -11,6 +11,7 @@ from PIL import Image
 
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Bundle
+from veneerwb.core.progress import Progress, part, unheard
 from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages.pictures import Pictured, Pictures
 from veneerwb.core.shop.stack import top_piece
@@ -21,20 +22,27 @@ TOP_PIXELS, LEAF_PIXELS = 1600, 1400
 PALE = 0.45
 """How much white is laid over a leaf's photograph, so that lines on it can be read."""
 QUALITY = 88
+SHARE = 0.8
+"""About what of the work the finished top is."""
 
 
-def sheet_pictures(layout: Layout) -> Pictures | None:
+def sheet_pictures(layout: Layout, progress: Progress = unheard) -> Pictures | None:
     """The pictures of a layout; None for a stock, which has no photographs."""
     bundle = layout.bundle
     if not isinstance(bundle, Bundle):
         return None
     numbers = {top_piece(layout, cut).leaf for cut in layout.cuts}
-    return Pictures(_finished(layout), {n: _leaf(bundle, n) for n in sorted(numbers)})
+    finished = _finished(layout, part(progress, 0.0, SHARE))
+    leaves = {}
+    for done, number in enumerate(sorted(numbers)):
+        progress(SHARE + (1.0 - SHARE) * done / len(numbers))
+        leaves[number] = _leaf(bundle, number)
+    return Pictures(finished, leaves)
 
 
-def _finished(layout: Layout) -> Pictured:
+def _finished(layout: Layout, progress: Progress) -> Pictured:
     scale = TOP_PIXELS / (2.0 * layout.top.reach)
-    pixels = picture(layout, px_per_mm=scale)
+    pixels = picture(layout, px_per_mm=scale, progress=progress)
     image = Image.fromarray(pixels, "RGBA")
     paper = Image.new("RGB", image.size, (255, 255, 255))
     paper.paste(image, mask=image.getchannel("A"))

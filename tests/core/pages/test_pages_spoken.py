@@ -5,6 +5,8 @@ longer, as German ones are, still find their room."""
 from __future__ import annotations
 
 import re
+from pathlib import Path
+from xml.etree import ElementTree
 
 import pytest
 
@@ -17,7 +19,7 @@ from veneerwb.core.shop.cutting.methods import METHODS
 from veneerwb.core.shop.cutting.offcuts import offcuts
 from veneerwb.core.shop.cutting.plan import cutting_plan
 from veneerwb.core.shop.drawing.legible import troubles
-from veneerwb.core.shop.drawing.page import numbered
+from veneerwb.core.shop.drawing.page import blank_page, numbered
 from veneerwb.core.shop.packet import LeftOut, Named
 from veneerwb.core.shop.pages import closing as closing_pages
 from veneerwb.core.shop.pages import contents
@@ -36,6 +38,7 @@ from veneerwb.core.shop.taping.plan import taping
 from veneerwb.core.shop.templates.make import templates
 from veneerwb.core.shop.templates.over import Over
 
+TRANSLATIONS = Path(__file__).parents[3] / "resources/translations"
 STOCK = Stock(420.0, 1400.0, 30, 0.6)
 NAMELESS = dict.fromkeys(
     ("title", "number", "owner", "drawn_by", "date", "revision", "top", "bundle", "rests"), "0"
@@ -43,6 +46,8 @@ NAMELESS = dict.fromkeys(
 PLAIN = {"mm", "deg", "in", "kPa", "CIEDE", "birch", "ply", "walnut", "black", "poplar", "maple",
          "holly", "box", "pale", "ebony", "CUT", "TOOL"}  # fmt: skip
 """Units, materials as they were entered, and layers of files."""
+QUOTED = r"3\.937|0\.75 ppm|1910\.\d+"
+"""Numbers that stand in the texts themselves: their translations write them as is right."""
 
 
 def spoken(text, letters):
@@ -56,16 +61,22 @@ def spoken(text, letters):
 
 @pytest.fixture
 def speaking():
-    yield lambda letters: words.speak(lambda text: spoken(text, letters))
+    yield lambda letters: words.speak(lambda text: spoken(text, letters), lambda: ",")
     words.speak()
+
+
+def ring_closed(layout):
+    """The pages on closing a ring."""
+    ways = len(layout.pieces)
+    angles = tuple(Angle(360.0 / ways + (-1) ** k * 0.04 + 0.01, 0.03) for k in range(ways))
+    after = Measured(Ring.of(layout), angles, common=0.01)
+    before = Before(layout, Errors(0.03, 0.05, Moisture(9.0, 9.0, 8.0, 0.00274, 0.3)))
+    return lambda look: closing_pages.pages(Closing(before, after), look)
 
 
 def ring_pages(look, ways, how):
     """All of one ring."""
     layout = radial(STOCK, Top.round(700.0), ways, oversize=8.0)
-    angles = tuple(Angle(360.0 / ways + (-1) ** k * 0.04 + 0.01, 0.03) for k in range(ways))
-    after = Measured(Ring.of(layout), angles, common=0.01)
-    before = Before(layout, Errors(0.03, 0.05, Moisture(9.0, 9.0, 8.0, 0.00274, 0.3)))
     plan = cutting_plan(layout, METHODS[how], 2)
     press = Bag(1400.0, 2500.0) if ways % 4 else Platen(900.0, 900.0, 2, 80.0)
     adhesive = Adhesive("", 84.0, 20.0, None, 150.0)
@@ -76,7 +87,7 @@ def ring_pages(look, ways, how):
         *pinning_pages.pages(pinning(layout, how=METHODS[how], spares=2), look),
         *pinning_pages.marking_pages(chalking(layout, spares=2), [layout], look),
         *taping_pages.pages(taping(layout, face_down=how == "saw"), look),
-        *closing_pages.pages(Closing(before, after), look),
+        *ring_closed(layout)(look),
         *press_pages.pages(press_day(layout, adhesive, press), look, "kPa", "walnut, black"),
         *cost_pages.pages(found, look, cost(found, Price(100.0), 2)),
         *cost_pages.planning_pages(planned_for(layout, 2, 5.0, 2), look),
@@ -118,6 +129,19 @@ def test_every_word_on_a_page_can_be_translated(look, texts, panels, speaking):
         for word in re.findall("[A-Za-z]{2,}", text) if word.strip("xX") and word not in PLAIN
     }  # fmt: skip
     assert left == set()
+    codes = {page.code for page in made}  # by which documents know them
+    assert any(code.endswith("-map") for code in codes) and not [c for c in codes if "xx" in c]
+
+
+@pytest.mark.parametrize(("ways", "how", "unit"), [(12, "knife", "mm"), (6, "machine", "both")])
+def test_every_number_on_a_page_has_the_decimal_sign_spoken(
+    ways, how, unit, look, texts, panels, speaking
+):
+    speaking(str)
+    one = look("A3", unit, **NAMELESS)
+    made = [*ring_pages(one, ways, how), *other_pages(one, panels)]
+    left = [text for text in texts(made) if re.search(r"\d\.\d", re.sub(QUOTED, "", text))]
+    assert left == []
 
 
 @pytest.mark.parametrize(
@@ -132,3 +156,33 @@ def test_longer_words_find_room(ways, how, paper, unit, look, texts, speaking):
 def test_longer_words_find_room_for_other_matches_and_panels(look, texts, panels, speaking):
     speaking(longer)
     assert in_the_way(other_pages(look("A3", "both"), panels), texts) == []
+
+
+def translated(language):
+    """What says a text in a language of the catalogues."""
+    said = {
+        one.findtext("source"): one.findtext("translation")
+        for part in ("core", "shop")
+        for one in ElementTree.parse(TRANSLATIONS / f"{part}_{language}.ts").iter("message")
+    }
+    return lambda text: said.get(text) or text
+
+
+LANGUAGES = {
+    "German": translated("de"), "French": translated("fr"),
+    "much longer": lambda text: spoken(text, lambda run: longer(longer(run))),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("paper", ["A3", "A4", "A4 upright"])
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_tables_of_the_closing_grow_with_their_words(language, paper, look, texts):
+    """What is cut off of titles and their block stands on empty pages as well."""
+    made, one = ring_closed(radial(STOCK, Top.round(700.0), 12, oversize=8.0)), look(paper, "both")
+    words.speak(LANGUAGES[language])
+    try:
+        pages, empty = made(one), [blank_page(one, "", "")[0]]
+    finally:
+        words.speak()
+    empty += [blank_page(one, "", page.title)[0] for page in pages]
+    assert [found for found in in_the_way(pages, texts) if found not in texts(empty)] == []

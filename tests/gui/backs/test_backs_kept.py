@@ -25,17 +25,7 @@ def stepped(fresh, bundle):
 
 @pytest.fixture
 def press_delete(user):
-    def press():
-        rows = user.box("backs")
-        rows.setFocus()
-        user.wait_for(rows.hasFocus, "it has the keys")
-        for kind in (QtCore.QEvent.ShortcutOverride, QtCore.QEvent.KeyPress):
-            event = QtGui.QKeyEvent(kind, QtCore.Qt.Key_Delete, QtCore.Qt.NoModifier)
-            event.ignore()
-            QtGui.QApplication.sendEvent(rows, event)
-            assert event.isAccepted()
-
-    return press
+    return lambda: user.presses(user.box("backs"), QtCore.Qt.Key_Delete)
 
 
 def undone(user, doc):

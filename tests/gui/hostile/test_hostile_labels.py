@@ -35,15 +35,14 @@ def test_a_tip_and_a_box_hold_what_was_written():
     assert as_written("5 & 6, it's") == "5 & 6, it's"
 
 
-def test_a_line_on_the_console_is_no_markup_for_the_status_bar(settled):
-    """The host puts it into a label of its own."""
-    compat.say(MARKUP)
+def test_a_line_on_the_console_is_shown_as_written(report, settled):
+    """In the host's report; no label, which would take it for markup, shows it as well."""
+    compat.say(f"{MARKUP}\n is lost")
     settled()
-    shown = [
-        one.text() for one in QtGui.QApplication.allWidgets()
-        if isinstance(one, QtGui.QLabel) and "host" in one.text()
-    ]  # fmt: skip
-    assert not any("<" in text for text in shown)
+    assert f"{MARKUP} is lost\n" in report().toPlainText()
+    for one in QtGui.QApplication.allWidgets():
+        if isinstance(one, QtGui.QLabel) and one.textFormat() != QtCore.Qt.PlainText:
+            assert ASKS not in one.text()
 
 
 def test_every_panel_shows_names_as_they_are_written(opened, panels, boxes):

@@ -174,14 +174,8 @@ def test_delete_in_the_list_takes_what_its_row_is_of(user, confirming, shot):
     for k in (0, 1):
         confirming.click_on(1, k)
     chosen, rows = confirming.panel.chosen, user.box("sightings")
-    rows.setFocus()
-    user.wait_for(rows.hasFocus, "it has the keys")
     rows.setCurrentRow(1)  # as an arrow key does
-    for kind in (QtCore.QEvent.ShortcutOverride, QtCore.QEvent.KeyPress):
-        event = QtGui.QKeyEvent(kind, Qt.Key_Delete, Qt.NoModifier)
-        event.ignore()
-        QtGui.QApplication.sendEvent(rows, event)
-        assert event.isAccepted()
+    user.presses(rows, Qt.Key_Delete)
     assert [line[:3] for line in user.lines("sightings")] == ["1 A"]
     assert confirming.panel.chosen is chosen, "nothing happens on the page of the leaves' own marks"
 

@@ -45,7 +45,7 @@ def suggested(monkeypatch):
         )
     ]
     asked = []
-    monkeypatch.setattr(fault_book, "suggested", lambda leaf: asked.append(leaf) or spots)
+    monkeypatch.setattr(fault_book, "suggested", lambda leaf, progress: asked.append(leaf) or spots)
     return asked
 
 
@@ -277,7 +277,7 @@ def test_delete_is_the_lists_and_never_the_documents(user, fresh, bundle, faults
 
 
 def test_an_error_that_nobody_foresaw_is_told_truly(user, bundle, faults, monkeypatch):
-    def fails(number):
+    def fails(number, progress):
         raise ValueError("no light\nat all")
 
     monkeypatch.setattr(faults.panel.book, "suggest", fails)
@@ -358,7 +358,7 @@ def test_the_selected_leaf_is_shown_first(user, fresh, bundle, plain_leaf):
 
 
 def test_it_opens_and_closes_again_and_again(user, bundle, open_faults):
-    for _ in range(30):
+    for _ in range(12):
         faults = open_faults()
         faults.hand.click(faults.px(SQUARE[0]))
         faults.hand.wheel((60.0, 60.0), 1)

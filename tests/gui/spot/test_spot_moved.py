@@ -166,6 +166,15 @@ def test_keys_nudge_it(user, spot, match, hand, tip, key, keys, moved):
     assert tip(match) == pytest.approx(wanted, abs=1e-6)
 
 
+def test_ctrl_and_an_arrow_move_the_picture_and_not_the_wedge(spot, hand):
+    view, here = spot.window.view, spot.state.placement
+    hand.key(Qt.Key_1)
+    before = view.frame.to_picture((0.0, 0.0))
+    hand.key(Qt.Key_Down, Qt.ControlModifier)
+    assert view.frame.to_picture((0.0, 0.0))[1] > before[1] + 10
+    assert spot.state.placement == here
+
+
 def test_a_run_of_nudges_is_one_step(user, spot, match, hand):
     here = spot.state.placement
     for _ in range(5):

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 import numpy as np
 from scipy.ndimage import gaussian_filter, gaussian_filter1d
@@ -67,7 +67,7 @@ class Stem:
 
     def rng(self, name: str) -> np.random.Generator:
         """A generator of its own for each use, so that one recipe does not disturb another."""
-        return np.random.default_rng([self.seed, *name.encode()])
+        return _rng(self.seed, name)
 
     def lattice(self, name: str, rows: int, columns: int) -> np.ndarray:
         """Random values, LAYERS x rows x columns, drawn once for each name."""
@@ -194,14 +194,7 @@ class Fibre:
     SPACING = 1.2
 
     def __init__(self, wood: Wood, stem: Stem) -> None:
-        rng = stem.rng("fibre")
-        noise = rng.standard_normal((8, 509, 512), dtype=np.float32)
-        blurred = gaussian_filter(noise, (0, 1.2, 0.7), mode="wrap")
-        self.tiles = blurred / blurred.std()
-        # Each layer is a tile shifted at random, and the tiles take turns: one tile in two layers
-        # near each other, by chance shifted nearly alike, would look like fibres that slide.
-        self.pick = rng.integers(0, (8, 509, 512), (4096, 3))
-        self.pick[:, 0] = np.arange(4096) % 8
+        self.tiles, self.pick = _fibres(stem.seed)
         self.pores = wood.pores
 
     def map(self, columns: int, depth: np.ndarray) -> np.ndarray:
@@ -221,6 +214,26 @@ class Fibre:
                     band = self.tiles[tile][(rows + down) % 509]
                     out[rows] += band[:, (np.arange(columns) + right) % 512] * share[rows, None]
         return np.float32(self.pores) * (out * np.float32(0.3) + np.maximum(out - 0.7, 0))
+
+
+@lru_cache(maxsize=4)
+def _fibres(seed: int) -> tuple[np.ndarray, np.ndarray]:
+    """Tiles of fibres, and which tile each layer is of and how far it is shifted: alike for all
+    logs of one seed."""
+    rng = _rng(seed, "fibre")
+    noise = rng.standard_normal((8, 509, 512), dtype=np.float32)
+    blurred = gaussian_filter(noise, (0, 1.2, 0.7), mode="wrap")
+    # Each layer is a tile shifted at random, and the tiles take turns: one tile in two layers near
+    # each other, by chance shifted nearly alike, would look like fibres that slide.
+    pick = rng.integers(0, (8, 509, 512), (4096, 3))
+    pick[:, 0] = np.arange(4096) % 8
+    tiles = blurred / blurred.std()
+    tiles.flags.writeable = pick.flags.writeable = False
+    return tiles, pick
+
+
+def _rng(seed: int, name: str) -> np.random.Generator:
+    return np.random.default_rng([seed, *name.encode()])
 
 
 @dataclass(frozen=True)

@@ -13,6 +13,7 @@ import hashlib
 import io
 import math
 import os
+import re
 import stat
 import threading
 from collections.abc import Callable, Iterator
@@ -49,6 +50,9 @@ _TURNS = {  # EXIF orientation -> the upright view
     8: lambda p: p.swapaxes(0, 1)[::-1],
 }
 _SIDEWAYS = (5, 6, 7, 8)
+_MARKER = re.compile(rb"\xff([^\x00\x01\xd0-\xd8\xff])")
+"""What a JPEG is parted by: of the bytes, those that are neither picture nor filling."""
+_SCAN, _END = 0xDA, 0xD9
 _EIGHT_OF_SIXTEEN = np.rint(np.arange(65536) / 257.0).astype(np.uint8)
 _limit_lock = threading.Lock()
 
@@ -78,7 +82,7 @@ def decoded(path: Path, sha256: str = "") -> tuple[np.ndarray, str]:
                 file=name,
             )
         image = _header(stream, name)
-        _refuse_endless(image, stream)
+        _refuse_endless(image, stream, name)
         image.load()
         return upright(_rgb(image), _orientation(image)), found
 
@@ -89,10 +93,10 @@ def glimpse(path: Path, columns: int, rows: int) -> np.ndarray:
     name = shown_name(path)
     with _telling(name), _opened(path, name) as stream:
         image = _header(stream, name)
+        _refuse_endless(image, stream, name)  # before its size is told smaller
         if image.format in ("JPEG", "MPO"):
             least = 3 * columns // 4, 3 * rows // 4
             image.draft(None, least[::-1] if _orientation(image) > 4 else least)
-        _refuse_endless(image, stream)
         image.load()
         return upright(_rgb(image), _orientation(image))
 
@@ -201,18 +205,33 @@ def _unlimited() -> Iterator[None]:
             Image.MAX_IMAGE_PIXELS = limit
 
 
-def _refuse_endless(image: Image.Image, stream: BinaryIO) -> None:
+def _refuse_endless(image: Image.Image, stream: BinaryIO, name: str) -> None:
     """Raises for a picture that a small file can make a decoder work on without end."""
     if image.tile and image.tile[0][0] == "bmp_rle":  # a jump in it may fill any memory
-        raise UnidentifiedImageError
-    if image.format not in ("JPEG", "MPO") or not image.info.get("progressive"):
+        raise VeneerError(
+            "photo-packed",
+            "The photo {file} is a BMP packed by run lengths (RLE), which is not read; save it as "
+            "a PNG.",
+            file=name,
+        )
+    if image.format not in ("JPEG", "MPO"):
         return
     place = stream.tell()
     stream.seek(0)
-    scans = stream.read().count(b"\xff\xda")
+    scans = _scans(stream.read())
     stream.seek(place)
     if scans * math.prod(image.size) > MOST_WORK * 1e6:
         raise OSError("too many scans")
+
+
+def _scans(data: bytes) -> int:
+    """The scans of a JPEG's first picture: small pictures in its remarks, and what stands behind
+    it, count for nothing."""
+    count, at = 0, 2
+    while (found := _MARKER.search(data, at)) and found[1][0] != _END:
+        count += found[1][0] == _SCAN
+        at = found.end() + int.from_bytes(data[found.end() : found.end() + 2], "big")
+    return count
 
 
 def check_size(name: str, columns: int, rows: int, most: float = MOST_MEGAPIXELS) -> None:

@@ -32,7 +32,7 @@ from veneerwb.core.targets.scaling import (
     squared_by_distances,
     unevenness,
 )
-from veneerwb.words import marked, say, word
+from veneerwb.words import in_unit, marked, say, word
 
 LIGHTS = marked("as photographed"), marked("background"), marked("patch"), marked("grey patch")
 TURNS = (0, 90, 180, 270)
@@ -201,8 +201,8 @@ def made(pixels: np.ndarray, how: Preparation, name: str = "") -> Made:
         outline = moved(outline, -corner[0], -corner[1])
     if plane.trust is not None and plane.trust > LOOSE:
         notes += (say(
-            "A click one pixel off moves a corner by up to {mm} mm; zoom in, or click points "
-            "further apart.", mm=round(plane.trust, 1),
+            "A click one pixel off moves a corner by up to {length}; zoom in, or click points "
+            "further apart.", length=in_unit(plane.trust),
         ),)
     picture, outline = turned(picture, outline, scale, how.turn, how.mirrored)
     return Made(picture, scale, plane.scale, within(outline, picture, scale), light, plane.trust,
@@ -334,8 +334,8 @@ def _by_marks(pixels: np.ndarray, how: Preparation, name: str) -> _Straight | _S
         found, off = squared_by_distances(marks, how.distances, pixels.shape)
         if off > DOUBTFUL:
             notes = (say(
-                "The six distances between the marks disagree by {off} mm, so one may be misread "
-                "by some mm; measure them again.", off=round(off, 1),
+                "The six distances between the marks disagree by {off}, so one may be misread; "
+                "measure them again.", off=in_unit(off),
             ),)
         return _Slanted(found, found.whole(pixels.shape), notes=notes)
     uneven = unevenness(marks)

@@ -10,7 +10,7 @@ import numpy as np
 
 from veneerwb.core.listing import few
 from veneerwb.core.photos.evening import Evening
-from veneerwb.words import figure, filled, say, word
+from veneerwb.words import figure, filled, in_unit, say, word
 
 
 def batch_report(photos: Sequence[Any], light: str) -> str:
@@ -21,8 +21,8 @@ def batch_report(photos: Sequence[Any], light: str) -> str:
     if trusts:
         worst, name = max(trusts)
         lines.append(say(
-            "A click one pixel off moves a corner by at most {worst} mm ({photo}).",
-            worst=float(round(worst, 2)), photo=name,
+            "A click one pixel off moves a corner by at most {worst} ({photo}).",
+            worst=in_unit(worst, 2), photo=name,
         ))
     lines += light_report([one.evening for one in photos if one.evening is not None], light)
     return "\n".join([*lines, *_notes(photos)])

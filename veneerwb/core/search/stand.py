@@ -52,8 +52,9 @@ class Stand:
         bent = {n: prep(room) for n, room in rooms.items() if not _upright(room)}
         self._bent = [(k, bent[cut.leaf]) for k, cut in enumerate(cuts) if cut.leaf in bent]
         self._faults = [
-            (k, fault.outline) for k, cut in enumerate(cuts) for fault in bundle.faults(cut.leaf)
-        ]
+            (k, plain(fault.outline))
+            for k, cut in enumerate(cuts) for fault in bundle.faults(cut.leaf)
+        ]  # fmt: skip
         self._owner = np.array([k for k, _ in self._faults], int)
         self._around = np.array([_bounds(f) for _, f in self._faults]).reshape(-1, 4)
 
@@ -67,16 +68,27 @@ class Stand:
         well = (low >= self._bounds[:, :2]).all(axis=1) & (high <= self._bounds[:, 2:]).all(axis=1)
         good = np.zeros(len(self._cuts), bool)
         good[wanted] = well[self._kinds[wanted]]
-        if not good.any():
-            return [False] * len(tops)
+        live = good[wanted].all(axis=1)
+        if not live.any():
+            return live.tolist()
+        good[:] = False
+        good[wanted[live]] = True
         for k, room in self._bent:
             good[k] = good[k] and room.covers(Polygon(blanks[self._kinds[k]]))
         around, kinds = self._around, self._kinds[self._owner]
         near = (around[:, :2] <= high[kinds]) & (around[:, 2:] >= low[kinds])
+        seen: dict[int, Any] = {}  # by kind: cuts of one kind lie alike
         for n in np.flatnonzero(near.all(axis=1) & good[self._owner]):
             k, fault = self._faults[n]
-            onto = self._cuts[k].register @ moved
-            good[k] = good[k] and not fault_seen(onto.apply_to(self._cuts[k].seen), fault)
+            cut = self._cuts[k]
+            if not good[k]:
+                continue
+            if cut.kind not in seen:
+                seen[cut.kind] = (cut.register @ moved).apply_to(cut.seen)
+            if _overlap(seen[cut.kind], fault):
+                good[k] = False
+                if not good[wanted].all(axis=1).any():
+                    break
         return good[wanted].all(axis=1).tolist()
 
     def push(self, moves: Sequence[Motion], top: int) -> np.ndarray:
@@ -134,7 +146,11 @@ class _Cut:
 
 def fault_seen(seen: Any, fault: Any) -> bool:
     """Whether a fault's outline lies in what is seen (both in leaf mm)."""
-    return bool(seen.intersection(plain(fault)).area > TOUCH)
+    return _overlap(seen, plain(fault))
+
+
+def _overlap(seen: Any, fault: Any) -> bool:
+    return bool(seen.intersection(fault).area > TOUCH)
 
 
 def plain(area: Any) -> Any:

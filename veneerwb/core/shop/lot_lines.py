@@ -4,11 +4,10 @@ alike."""
 
 from __future__ import annotations
 
-from veneerwb.core.errors import number
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import ranges
 from veneerwb.core.lots import Lot, cutting, pieces_differ
-from veneerwb.words import marked, say, word
+from veneerwb.words import figure, marked, say, word
 
 MOST = 8
 """Lots that are named in one line."""
@@ -83,4 +82,4 @@ def _positions(lot: Lot) -> str:
 
 def _size(lot: Lot) -> str:
     x0, y0, x1, y1 = lot.cut.outline.bounds
-    return f"{number(round(x1 - x0, 1))} x {number(round(y1 - y0, 1))}"
+    return f"{figure(round(x1 - x0, 1))} x {figure(round(y1 - y0, 1))}"

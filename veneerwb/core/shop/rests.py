@@ -8,6 +8,8 @@ from typing import Any
 
 from veneerwb.core.leaf import Bundle, Leaves
 from veneerwb.core.plane import IDENTITY, choice
+from veneerwb.core.shop.drawing.lengths import Lengths
+from veneerwb.core.shop.drawing.thickness import thickness
 from veneerwb.words import marked, say, word
 
 FOLLOWS = ("", "figure", "log", "marks", "typed", "generated", "as photographed")
@@ -22,6 +24,7 @@ BY = {
     "generated": marked("This sheet rests on the generated log, not on photographs of wood."),
     "": marked("This sheet rests on registers of which nobody said what they follow."),
 }
+MM = Lengths()
 LAIN = marked(
     "This sheet rests on how the leaves lay under the camera: they are not registered, and a "
     "photograph that is shifted against the others shifts its piece."
@@ -30,14 +33,15 @@ LAIN = marked(
 
 def rests(
     bundle: Leaves, follows: str = "", error_mm: float | None = None,
-    doubtful: Collection[int] = (), used: Sequence[Any] = (),
+    doubtful: Collection[int] = (), used: Sequence[Any] = (), lengths: Lengths = MM,
 ) -> str:
     """In a sentence or some; empty for a stock, which has no pictures.
 
     `follows`: one of FOLLOWS, as the document knows it. `error_mm`: the largest standard error of
     the registers at a leaf's corner (of `sequence.trust`), None where nobody has measured it.
     `doubtful`: leaves whose register is in doubt. `used`: the pieces of a layout, to speak of its
-    own leaves and of its turned ones' backs; without, all leaves are meant.
+    own leaves and of its turned ones' backs; without, all leaves are meant. `lengths`: how the
+    sheet writes them.
     """
     if not isinstance(bundle, Bundle):
         return ""
@@ -47,11 +51,11 @@ def rests(
     if follows == "as photographed" and not lain:
         follows = ""  # somebody gave them registers, and did not say by what
     if lain and follows in ("", "as photographed"):
-        return " ".join([word(LAIN), *_backs(bundle, used)])
+        return " ".join([word(LAIN), *_backs(bundle, used, lengths)])
     said = [word(BY[follows])]
     if error_mm is not None and follows != "typed":
         said.append(say(
-            "Standard error at a leaf's corner up to {error} mm.", error=round(error_mm, 2)
+            "Standard error at a leaf's corner up to {error}.", error=thickness(lengths, error_mm)
         ))
     elif follows in ("figure", "log", "marks"):
         said.append(word("How well was not kept."))
@@ -61,10 +65,10 @@ def rests(
     elif wrong:
         leaves = ", ".join(map(str, wrong))
         said.append(say("It is in doubt how leaves {leaves} and those after lie.", leaves=leaves))
-    return " ".join([*said, *_backs(bundle, used)])
+    return " ".join([*said, *_backs(bundle, used, lengths)])
 
 
-def _backs(bundle: Bundle, used: Sequence[Any]) -> list[str]:
+def _backs(bundle: Bundle, used: Sequence[Any], lengths: Lengths) -> list[str]:
     """What turned leaves rest on whose backs were not photographed."""
     assumed = {p.leaf for p in used
                if p.turned and bundle.leaf(p.leaf).side(True).source != "photo"}
@@ -72,9 +76,9 @@ def _backs(bundle: Bundle, used: Sequence[Any]) -> list[str]:
         return []
     template = (
         marked("The back of {count} turned leaf was not photographed: seams there may miss by "
-               "{miss} mm.")
+               "{miss}.")
         if len(assumed) == 1
         else marked("The backs of {count} turned leaves were not photographed: seams there may "
-                    "miss by {miss} mm.")
+                    "miss by {miss}.")
     )  # fmt: skip
-    return [say(template, count=len(assumed), miss=round(bundle.wander(), 1))]
+    return [say(template, count=len(assumed), miss=thickness(lengths, round(bundle.wander(), 1)))]

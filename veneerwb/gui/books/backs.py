@@ -17,6 +17,7 @@ import numpy as np
 from PIL import Image
 
 from veneerwb.core import VeneerError
+from veneerwb.core.files import scratch
 from veneerwb.core.leaf import Leaf
 from veneerwb.core.renumbering import numbers_now
 from veneerwb.core.sides import (
@@ -81,7 +82,7 @@ class BackBook:
         self.sense: Sense | None = None
         self.wander: Wander | None = None
         self._ready: dict[int, Any] = {}
-        self._folder = tempfile.TemporaryDirectory(prefix="veneerwb-backs-")
+        self._folder = scratch("backs")
         self.points: dict[tuple[int, str], list[Point]] = {}
         for number, leaf in leaf_objects(obj).items():
             self.points[number, FACE] = [
@@ -93,8 +94,6 @@ class BackBook:
     def discard(self) -> None:
         """Removes the photographs that were made ready."""
         self._folder.cleanup()
-
-    # --- backs --------------------------------------------------------------------------------
 
     @property
     def numbers(self) -> list[int]:

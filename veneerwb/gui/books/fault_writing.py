@@ -10,6 +10,7 @@ from typing import Any
 import FreeCAD
 
 from veneerwb.gui.books.faults import FaultBook
+from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused
 
 
@@ -34,7 +35,7 @@ def write(book: FaultBook, obj: Any) -> None:
         leaves[number].Usable = _corners(rings)
     if book.sources() != list(obj.FaultShapes):
         obj.FaultShapes = book.sources()
-    obj.Document.recompute()
+    compat.recompute(obj.Document)
     if obj.Message:
         raise Refused(obj.Message)
 

@@ -16,6 +16,7 @@ from shapely.geometry import Polygon
 
 from veneerwb.core import Bundle, Fault, Leaf, Motion, VeneerError
 from veneerwb.core.faults import KINDS, along, checked
+from veneerwb.core.progress import Progress, unheard
 from veneerwb.core.renumbering import numbers_now
 from veneerwb.core.spots import suggested
 from veneerwb.gui.panels import fields
@@ -130,15 +131,16 @@ class FaultBook:
             usable = ring if usable is None else usable.symmetric_difference(ring)
         return replace(leaf, faults=tuple(faults), usable=usable)
 
-    def suggest(self, number: int) -> list[Entry]:
-        """What a leaf's photo suggests, in place of what it suggested before."""
-        self.entries = [e for e in self.entries if not (e.suggested and e.leaf == number)]
+    def suggest(self, number: int, progress: Progress = unheard) -> list[Entry]:
+        """What a leaf's photo suggests, in place of what it suggested before. `progress` may raise
+        to end it; nothing is changed then."""
+        others = [e for e in self.entries if not (e.suggested and e.leaf == number)]
         found = [
             Entry(part, one.kind, number, True, why=fields.in_words(one))
-            for one in suggested(self.leaf(number))
+            for one in suggested(self.leaf(number), progress)
             for part in _parts(one.outline)
         ]
-        self.entries += found
+        self.entries = [*others, *found]
         return found
 
     def _onto_photo(self, number: int, leaf: int | None) -> Motion:

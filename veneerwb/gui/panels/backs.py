@@ -16,6 +16,7 @@ from veneerwb.gui.panels.at_work import AtWork, Progress
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.leaf_by_leaf import LeafByLeaf
 from veneerwb.gui.photos.items import Grip, Item
+from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused
 
 HERE = "VeneerBacksPanel"
@@ -320,7 +321,7 @@ class BacksPanel(LeafByLeaf, AtWork):
 
     def write(self) -> None:
         self.book.write()
-        self.doc.recompute()
+        compat.recompute(self.doc)
 
     def let_go(self) -> None:
         for book in self._books.values():

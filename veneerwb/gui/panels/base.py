@@ -202,17 +202,15 @@ class Panel:
         self.form.trouble.setVisible(bool(text))
 
     def take_mixed_numbers(self, name: str) -> None:
-        """Lets the box of that name take mixed numbers of inches."""
+        """Lets the box of that name take mixed numbers of inches. It has read a text before we do;
+        what is written anew must not wait, or it would come after what is typed next."""
         line = getattr(self.form, name).findChild(QtGui.QLineEdit)
-        line.textEdited.connect(lambda text: self._edited(name, text))
-
-    def _edited(self, name: str, text: str) -> None:
-        plain = fields.one_fraction(text)
-        if plain != text:  # later: the box is still about to read what was typed
-            self.soon(lambda: self._rewrite(name, plain))
+        line.textChanged.connect(lambda text: self._rewrite(name, text))
 
     def _rewrite(self, name: str, text: str) -> None:
-        getattr(self.form, name).findChild(QtGui.QLineEdit).setText(text)
+        plain = fields.one_fraction(text)
+        if plain != text and self.form is not None:
+            getattr(self.form, name).findChild(QtGui.QLineEdit).setText(plain)
 
     def fill(self, name: str, meant: Any) -> None:
         """Shows a value in the box of that name."""

@@ -3,11 +3,14 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Any
 
+import FreeCAD
+
 from veneerwb.gui.chosen import of_kind
+from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields, live
-from veneerwb.gui.panels.at_work import AtWork, Progress
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.live import LivePanel, start
 from veneerwb.host import shop_pages
@@ -40,7 +43,7 @@ def look(match: Any) -> None:
     start(BenchPanel, match.Document, step, lambda: add_bench(match.Document, match), fresh=True)
 
 
-class BenchPanel(LivePanel, AtWork):
+class BenchPanel(LivePanel):
     """Asks how a match goes to the bench; its sheets are made anew when it is left by OK."""
 
     names = (
@@ -50,7 +53,6 @@ class BenchPanel(LivePanel, AtWork):
         "Pressure", "OpenTime", "PressTime", "Spread", "Price", "PricePer", "Currency", "Tops",
     )  # fmt: skip
     drawn, picture = "bench", "veneer-bench"
-    locked = ("tabs", "refresh", "usual")
 
     def offer(self) -> None:
         there = {one.Name: one.Label for one in of_kind(self.doc, "Match")}
@@ -59,7 +61,7 @@ class BenchPanel(LivePanel, AtWork):
             fields.offer(getattr(self.form, name), self.obj.getEnumerationsOfProperty(name))
         self.form.usual.clicked.connect(lambda: self.attempt(self._usual))
         self.form.refresh.clicked.connect(lambda: self.attempt(self._refresh))
-        self.connect("packet", self._packet)
+        self.form.packet.clicked.connect(lambda: self.attempt(self._packet))
 
     def wanted(self, name: str, shown: Any) -> Any:
         return self.doc.getObject(shown or "") if name == "Match" else shown
@@ -126,12 +128,10 @@ class BenchPanel(LivePanel, AtWork):
         )  # fmt: skip
 
     def _refresh(self) -> None:
-        """A part of the panel's step."""
-        from veneerwb.host import bench
+        from veneerwb.gui import packet
 
         self._lay()
-        bench.refresh(self.obj)
-        self.doc.recompute()
+        packet.refresh_in_step(self.obj)
         self.tell()
 
     def _packet(self) -> None:
@@ -139,15 +139,10 @@ class BenchPanel(LivePanel, AtWork):
 
         folder = packet.ask(self.obj)
         if folder:
-            self.at_work("packet", lambda progress: self._write(folder, progress))
-
-    def _write(self, folder: str, progress: Progress) -> None:
-        from veneerwb.gui import packet as packets
-        from veneerwb.host import packet
-
-        self._refresh()
-        written = packet.write(self.obj, folder, progress)
-        self.form.state.setText(packets.said(written))
+            self._lay()
+            written = packet.written_anew(self.obj, folder)
+            self.tell()
+            self.form.state.setText(packet.said(written))
 
     def show_row(self, box: Any, shown: bool) -> None:
         for one in (box, getattr(self.form, f"{box.objectName()}_label")):
@@ -155,5 +150,18 @@ class BenchPanel(LivePanel, AtWork):
 
     def finish(self) -> None:
         super().finish()
-        if self.obj.State or not shop_pages.pages_of(self.obj):
+        fresh = not shop_pages.pages_of(self.obj)
+        if self.obj.State or fresh:
             self._refresh()
+        if fresh:
+            later(partial(_show_first, self.doc.Name, self.obj.Name))
+
+
+def _show_first(document: str, name: str) -> None:
+    """Opens the first sheet of a bench, if that is still there when its panel has closed."""
+    from veneerwb.gui.drawing import open_page
+
+    doc = FreeCAD.listDocuments().get(document)
+    bench = doc.getObject(name) if doc is not None else None
+    for page in list(shop_pages.pages_of(bench).values())[:1] if bench is not None else ():
+        open_page(page)

@@ -11,11 +11,13 @@ from typing import Any
 import FreeCADGui
 from PySide import QtGui
 
+from veneerwb.gui.framing import look_at
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.findings import Findings, only
 from veneerwb.gui.panels.live import LivePanel, start
 from veneerwb.gui.saving import with_ending
+from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused, set_if_new
 from veneerwb.host.steps import Step
 
@@ -44,10 +46,7 @@ def look(match: Any) -> None:
     step = translate(HERE, "Build up {name}").format(name=match.Label)
     panel = start(BuildUpPanel, match.Document, step, lambda: _made(match), fresh=True)
     if panel is not None:
-        for view in FreeCADGui.getDocument(match.Document.Name).mdiViewsOfType(
-            "Gui::View3DInventor"
-        ):
-            view.fitAll()
+        look_at(panel, parts_of(match))
 
 
 def _made(match: Any) -> Any:
@@ -96,6 +95,9 @@ class BuildUpPanel(LivePanel):
             box.setToolTip(fields.purpose(parts, "Explode"))
         fields.watch(box, self.changed)
         self.take_mixed_numbers("Explode")
+
+    def works_on(self) -> tuple[Any, ...]:
+        return self.obj, self.match, self.parts
 
     def offer(self) -> None:
         from veneerwb.gui.chosen import sources
@@ -205,7 +207,7 @@ class BuildUpPanel(LivePanel):
 
         self._settled()
         bills.fill_sheet(self.parts)
-        self.doc.recompute()
+        compat.recompute(self.doc)
 
     def _save(self) -> None:
         """Asks for a file, and whether it may be replaced."""

@@ -88,7 +88,7 @@ class CheckPanel(MeasuresSeams):
             return translate(HERE, "The match is gone.")
         if match.Message:
             return fields.refusal(match)
-        levels = Counter(text.split(":")[0] for text in match.Findings)
+        levels = Counter(finding.level for finding in found_on(match))
         if levels["stop"]:
             return translate(HERE, "Do not cut yet: {count} against it.").format(
                 count=levels["stop"]

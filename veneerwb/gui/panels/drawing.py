@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from veneerwb.gui.ahead import read_ahead
 from veneerwb.gui.chosen import of_kind
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
@@ -15,9 +16,10 @@ HERE = "VeneerDrawingPanel"
 
 def new(doc: Any, match: Any) -> None:
     """Opens the panel on a new drawing of a Match, and its page."""
-    from veneerwb.host.objects import add_drawing
+    from veneerwb.host.objects import add_drawing, layout
 
     step = translate(HERE, "New drawing")
+    read_ahead(step, lambda: layout(match))
     panel = start(DrawingPanel, doc, step, lambda: add_drawing(doc, match), fresh=True)
     if panel is not None:
         panel.open_page()

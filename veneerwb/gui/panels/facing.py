@@ -3,7 +3,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import Any
 
 from veneerwb.gui.chosen import chosen_first, of_kind
@@ -43,11 +42,6 @@ class FacingPanel(LivePanel):
 
     def wanted(self, name: str, shown: Any) -> Any:
         return self.doc.getObject(shown or "") if name == "Leaf" else shown
-
-    def after(self, change: Callable[[], None]) -> None:
-        """Lays anew after a change that no box shows."""
-        if self.attempt(change):
-            self.lay()
 
     def _take(self) -> None:
         from veneerwb.host.objects import set_faces

@@ -12,6 +12,7 @@ from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.leaf_by_leaf import LeafByLeaf
 from veneerwb.gui.photos.items import Grip, Item
+from veneerwb.gui.progress import stoppable
 from veneerwb.host.objects.base import Refused, kind_of
 
 HERE = "VeneerFaultsPanel"
@@ -251,7 +252,8 @@ class FaultsPanel(LeafByLeaf):
         self._refuse_unsound()
 
     def _suggest(self) -> None:
-        found = self.book.suggest(self.number)
+        with stoppable(translate(HERE, "Suggest spots and splits")) as progress:
+            found = self.book.suggest(self.number, progress)
         self.lay_out(found[0] if found else None)
         self._choose()
         if not found:

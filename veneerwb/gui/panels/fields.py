@@ -21,8 +21,8 @@ MIXED = re.compile(r"""(?<![\d/.,])(\d+)(?:\s+|\s*\+\s*)(\d+)/(\d+)\s*(in|")$"""
 """12 1/2 in, 12+1/2 in, 12 1/2": how a rule is read."""
 
 GROUPED = re.compile(r"(?<![\d/.,])\d{1,3}(?:[ \N{NO-BREAK SPACE}\N{NARROW NO-BREAK SPACE}]\d{3})+"
-                     r"(?=[.,]\d|\s*[A-Za-z])")  # fmt: skip
-"""1 234,5 and 1 234 mm: how thousands are written where a comma is the decimal sign."""
+                     r"(?=[.,]\d|\s*(?:[A-Za-z]|$))")  # fmt: skip
+"""1 234, 1 234,5 and 1 234 mm: how thousands are written where a comma is the decimal sign."""
 
 _MIDDLING = 50.0
 """mm: by such a length the user's unit is asked; for very short and long ones hosts take others."""
@@ -60,6 +60,12 @@ def length(mm: float, decimals: int = 1, signed: bool = False) -> str:
     """A length in the user's unit, about as exact as so many decimals of a mm."""
     user = unit()
     return f"{user.figure(mm, decimals, signed)} {user.name}"
+
+
+def as_exact(mm: float) -> str:
+    """A length in the user's unit, as exact as the mm were rounded."""
+    user = unit()
+    return f"{_figure(user, mm)} {user.name}"
 
 
 def in_units(finding: Any) -> Any:
@@ -122,7 +128,7 @@ def purpose(obj: Any, name: str) -> str:
 def one_fraction(text: str) -> str:
     """A mixed number of inches as one fraction: 12 1/2 in becomes 25/2 in; 1 234,5 mm without its
     space. Other texts are returned as they are. The host's boxes take 12 1/2 in for 12 mm, newer
-    ones 12+1/2 in for 12 mm and half an inch, and 1 234,5 mm for 1 mm."""
+    ones 12+1/2 in for 12 mm and half an inch, and 1 234 or 1 234,5 mm for 1 mm."""
 
     def improper(found: re.Match[str]) -> str:
         whole, over, under = map(int, found.group(1, 2, 3))

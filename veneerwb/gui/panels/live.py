@@ -18,6 +18,7 @@ from veneerwb.host.objects.base import Refused, set_if_new, told_elsewhere
 from veneerwb.host.steps import Step
 
 HERE = "VeneerPanel"
+SPOT = ("TipX", "TipY", "Axis")
 
 
 def edit(panel: type[LivePanel], obj: Any) -> None:
@@ -120,6 +121,11 @@ class LivePanel(Panel):
         if self.form is not None and self.doc is not None and self.attempt(self._lay):
             self.tell_safely()
 
+    def after(self, change: Callable[[], None]) -> None:
+        """Lays anew after a change that no box shows."""
+        if self.attempt(change):
+            self.lay()
+
     def _lay(self) -> None:
         if not self.step.goes_on:  # another command ended it
             self.step.begin()
@@ -141,9 +147,13 @@ class LivePanel(Panel):
         """Shows why the object refuses, if it does."""
         self.say(fields.refusal(self.obj))
 
+    def works_on(self) -> tuple[Any, ...]:
+        """The objects without which there is nothing to edit."""
+        return (self.obj,)
+
     def slotDeletedObject(self, obj: Any) -> None:
         """Later, for what is taken back goes as well, and its panel with it."""
-        if self._open and obj == self.obj:
+        if self._open and obj in self.works_on():
             self.soon(lambda name=obj.Name: self._close_if_gone(name))
 
     def _close_if_gone(self, name: str) -> None:
@@ -165,3 +175,24 @@ class LivePanel(Panel):
     def take_back(self) -> None:
         self.due = False
         super().take_back()
+
+
+class PlacedPanel(LivePanel):
+    """One of a match whose spot is its leaves' middle, or is given by SPOT."""
+
+    def middle(self) -> Any:
+        """Where it is laid now, a Placement."""
+        raise NotImplementedError
+
+    def changed(self, *what: Any) -> None:
+        """What is taken out of the middle starts from there."""
+        middle = self.obj.AutoPlacement and not self.obj.Message
+        if self.form is not None and middle and not self.form.AutoPlacement.isChecked():
+            self.attempt(self._start_from_middle)
+        super().changed(*what)
+
+    def _start_from_middle(self) -> None:
+        place = self.middle()
+        for name, middle in zip(SPOT, (place.x, place.y, place.angle)):
+            if name in self.offered:
+                self.fill(name, middle)

@@ -12,6 +12,7 @@ from veneerwb.gui.panels.confirming import Confirming
 from veneerwb.gui.panels.leaf_by_leaf import LeafByLeaf
 from veneerwb.gui.photos.frame import Place
 from veneerwb.gui.photos.items import Grip, Item
+from veneerwb.host import compat
 from veneerwb.host.objects.base import Refused, kind_of
 
 HERE = "VeneerMarksPanel"
@@ -287,4 +288,4 @@ class MarksPanel(LeafByLeaf):
         for number, marks in self.book.changed().items():
             every = range(self.form.letter.count())
             areas.set_marks(leaves[number], [marks.get(k) for k in every])
-        self.doc.recompute()
+        compat.recompute(self.doc)

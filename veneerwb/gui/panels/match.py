@@ -11,17 +11,17 @@ import FreeCADGui
 
 from veneerwb.gui import match_drawings
 from veneerwb.gui.chosen import sources
+from veneerwb.gui.framing import look_at
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.cut_choice import CutChoice
 from veneerwb.gui.panels.findings import Findings, found_on, select
-from veneerwb.gui.panels.live import LivePanel, start
+from veneerwb.gui.panels.live import SPOT, PlacedPanel, start
 from veneerwb.gui.sizes import fitting
 from veneerwb.host import kinds
 from veneerwb.host.objects.base import Refused, kind_of
 
 HERE = "VeneerMatchPanel"
-SPOT = ("TipX", "TipY", "Axis")
 
 
 def new(doc: Any, bundle: Any) -> None:
@@ -43,9 +43,9 @@ def _new(doc: Any, bundle: Any, step: str, **properties: Any) -> None:
 
     first = (list(getattr(bundle, "Numbers", [])) or [1])[0]
     make = partial(add_match, doc, bundle, First=first, **fitting(bundle), **properties)
-    start(MatchPanel, doc, step, make, fresh=True)
-    for view in FreeCADGui.getDocument(doc.Name).mdiViewsOfType("Gui::View3DInventor"):
-        view.fitAll()
+    panel = start(MatchPanel, doc, step, make, fresh=True)
+    if panel is not None:
+        look_at(panel, panel.obj)
 
 
 def outline_chosen(doc: Any) -> tuple[Any, list[str]] | None:
@@ -68,7 +68,7 @@ def _may_be_top(found: tuple[Any, list[str]]) -> bool:
     return bool(parts) or (bool(shape.Edges) and len(shape.Faces) < 2)
 
 
-class MatchPanel(LivePanel):
+class MatchPanel(PlacedPanel):
     """Asks for the kind of match, the top and how it is laid; each change goes to the match at
     once. Only what the kind and the top make use of is asked."""
 
@@ -123,21 +123,11 @@ class MatchPanel(LivePanel):
         box.blockSignals(False)
         self.drawn_turns = prefix
 
-    def changed(self, *what: Any) -> None:
-        """A wedge that is taken out of the middle starts from there."""
-        middle = self.obj.AutoPlacement and not self.obj.Message
-        if self.form is not None and middle and not self.form.AutoPlacement.isChecked():
-            self._start_from_middle()
-        super().changed(*what)
-
-    def _start_from_middle(self) -> None:
+    def middle(self) -> Any:
         from veneerwb.host.objects import layout
         from veneerwb.host.values import place_of
 
-        place = place_of(layout(self.obj).recipe)
-        for name, middle in zip(SPOT, (place.x, place.y, place.angle)):
-            if name in self.offered:
-                self.fill(name, middle)
+        return place_of(layout(self.obj).recipe)
 
     def arrange(self) -> None:
         """Only what the chosen kind and top need; odd ways are stepped over where book cannot take

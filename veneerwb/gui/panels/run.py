@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from functools import partial
 from typing import Any
 
@@ -15,7 +15,7 @@ from veneerwb.gui.facing import selected_faces
 from veneerwb.gui.panels import fields
 from veneerwb.gui.panels.base import translate
 from veneerwb.gui.panels.findings import Findings, only
-from veneerwb.gui.panels.live import LivePanel, start
+from veneerwb.gui.panels.live import SPOT, PlacedPanel, start
 from veneerwb.gui.view import show_face
 from veneerwb.host import kinds
 from veneerwb.host.objects.base import Refused, kind_of
@@ -44,12 +44,12 @@ def new(doc: Any, bundle: Any) -> None:
     start(RunPanel, doc, step, lambda: add_run(doc, bundle, faces, First=first), fresh=True)
 
 
-class RunPanel(LivePanel):
+class RunPanel(PlacedPanel):
     """Asks which faces are laid from which bundles, and how; each change is seen at once."""
 
     names = (
         "Bundle", "Second", "Missing", "Mode", "Gaps", "Kind", *ROWS, "Order", "First", "Oversize",
-        "Margin", "Spares", "AutoPlacement", "TipX", "TipY", "Axis",
+        "Margin", "Spares", "AutoPlacement", *SPOT,
     )  # fmt: skip
     drawn, picture = "run", "veneer-run"
     radial = False
@@ -107,8 +107,8 @@ class RunPanel(LivePanel):
             self.show_row(getattr(form, name), shown)
         self.show_row(form.Missing, bool(form.Second.currentData()))
         self.show_row(form.Gaps, form.Mode.currentData() == "blueprint")
-        for box in (form.TipX, form.TipY, form.Axis):
-            self.show_row(box, not form.AutoPlacement.isChecked())
+        for name in SPOT:
+            self.show_row(getattr(form, name), not form.AutoPlacement.isChecked())
         form.Ways.setSingleStep(2 if form.Turn.currentData() == "book" else 1)
         chosen = (getattr(form, name).currentData() for name in ("Kind", "Turn", "Face", "EndKind"))
         drawing = match_drawings.key_of(*chosen, self.obj.Strips, 0.0, False)
@@ -146,27 +146,12 @@ class RunPanel(LivePanel):
         links = name in ("Bundle", "Second")
         return self.doc.getObject(shown or "") if links else shown
 
-    def changed(self, *what: Any) -> None:
-        """A cut that is taken out of the middle starts from there."""
-        middle = self.obj.AutoPlacement and not self.obj.Message
-        if self.form is not None and middle and not self.form.AutoPlacement.isChecked():
-            self._start_from_middle()
-        super().changed(*what)
-
-    def _start_from_middle(self) -> None:
+    def middle(self) -> Any:
         from veneerwb.host.objects.run import last_run
 
-        place = last_run(self.obj).laid.run.recipe.placement
-        for name, middle in (("TipX", place.x), ("TipY", place.y), ("Axis", place.angle)):
-            if name in self.offered:
-                self.fill(name, middle)
+        return last_run(self.obj).laid.run.recipe.placement
 
     # --- faces --------------------------------------------------------------------------------
-
-    def after(self, change: Callable[[], None]) -> None:
-        """Lays anew after a change that no box shows."""
-        if self.attempt(change):
-            self.lay()
 
     def _take(self) -> None:
         from veneerwb.host.objects import set_faces
@@ -191,7 +176,11 @@ class RunPanel(LivePanel):
         """Selects the pieces on the panels of those numbers (the run for none), and leaves."""
         from veneerwb.host.objects.run import last_run
 
-        run = last_run(self.obj)
+        try:
+            run = last_run(self.obj)
+        except Exception as error:  # what it was laid from has gone since
+            self.say(fields.told(error))
+            return
         there = range(1, len(run.laid.panels) + 1)
         solids = [k for number in numbers if number in there for k in run.solids_of(number)]
         chosen = [(self.obj.Name, show_face(self.obj, k)) for k in solids]

@@ -41,7 +41,7 @@ def look(doc: Any, bundle: Any) -> SequencePanel | None:
     panel = SequencePanel(doc, work)
     panel.show()
     panel.open_window()
-    panel.soon(panel.open_window)  # newer hosts bring the 3-D view to the front with a panel
+    panel.soon(panel.stay_in_front)  # newer hosts bring the 3-D view there with a panel
     return panel
 
 
@@ -137,6 +137,11 @@ class SequencePanel(MeasuresSeams):
             self.window = SequenceWindow(state, title, self._heard, self._window_closed)
             self.window.stand_on(stack, self.work.told())
         self.window.to_front()
+
+    def stay_in_front(self) -> None:
+        """Brings the window before the others again, unless it is closed."""
+        if self.window is not None:
+            self.window.stay_in_front()
 
     def _window_closed(self) -> None:
         """What was seen is kept for the next time."""
@@ -276,7 +281,7 @@ class SequencePanel(MeasuresSeams):
 
     def _changed(self, action: Callable[[], None]) -> None:
         action()
-        self.doc.recompute()
+        compat.recompute(self.doc)
         if self.work.read_again():
             self._close_choices()
 

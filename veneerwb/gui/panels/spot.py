@@ -12,6 +12,7 @@ from PySide import QtCore
 from veneerwb.core import Placement, VeneerError
 from veneerwb.core.checks.faces import unregistered
 from veneerwb.gui import themes
+from veneerwb.gui.ahead import read_ahead
 from veneerwb.gui.chosen import selected
 from veneerwb.gui.later import later
 from veneerwb.gui.panels import fields
@@ -44,6 +45,7 @@ def choose(matches: list[Any]) -> SpotPanel | None:
             raise Refused(translate(
                 HERE, "There are several matches; select the one that you choose a spot for."
             ))
+        read_ahead(name, SpotState(matches[0]).layout)
         panel = SpotPanel(matches[0])
     except Exception as error:
         show_box(name, fields.told(error))
@@ -104,7 +106,7 @@ class SpotPanel(Panel):
     def _come_forward(self) -> None:
         """The host brings its view forward when a panel opens, after the window has opened."""
         if self.window is not None:
-            self.window.to_front()
+            self.window.stay_in_front()
 
     def _open_window(self, title: str) -> None:
         self.window = SpotWindow(self.state, title, lambda: self.soon(self._window_closed))
@@ -291,13 +293,13 @@ class SpotPanel(Panel):
 
     def _found(self) -> list[Any]:
         """What stands against cutting where the wedge lies; notes are left to Check Match."""
+        match = self.state.match
         try:
             layout = self.state.layout()
-        except VeneerError:
+            same = not self.state.differing() and not match.Message
+            found = found_on(match) if same else values.findings(match, layout)
+        except VeneerError:  # also what the document has lost since, such as the bundle
             return []
-        match = self.state.match
-        same = not self.state.differing() and not match.Message
-        found = found_on(match) if same else values.findings(match, layout)
         return [one for one in found if one.level in GRAVE]
 
     def _choose(self, positions: list[int], leaves: list[int]) -> None:

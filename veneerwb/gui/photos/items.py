@@ -19,7 +19,7 @@ FEWEST = 3
 
 @dataclass(eq=False)
 class Item:
-    """`corners` of an area of that `kind` (see photo_looks), or the one place of a mark; `text` is
+    """`corners` of an area of that `kind` (see looks.py), or the one place of a mark; `text` is
     written beside it, `meant` is whatever its owner needs to know it by. One that is not `held`
     can be dragged; one that is no `ring` is a line that was ended, not closed.
 

@@ -58,7 +58,9 @@ class SpotKeys:
 
     @property
     def keys_with_ctrl(self) -> Mapping[Any, Action]:
-        return {Qt.Key_Z: lambda: self.undone(False), Qt.Key_Y: lambda: self.undone(True)}
+        """What the hand has besides; the host's undo would take back a step that is not ours."""
+        ours = {Qt.Key_Z: lambda: self.undone(False), Qt.Key_Y: lambda: self.undone(True)}
+        return {**super().keys_with_ctrl, **ours}
 
     def arrow(self, across: int, down: int, steps: int) -> None:
         far = NUDGE if steps == 1 else FINE * NUDGE

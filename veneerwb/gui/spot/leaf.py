@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """A leaf's photograph with the wedge on it: dragged by its tip or anywhere on it, turned by the
-corners of its rim, made larger or smaller by the rim's middle. For the keys see spot_keys."""
+corners of its rim, made larger or smaller by the rim's middle. For the keys see keys.py."""
 
 from __future__ import annotations
 

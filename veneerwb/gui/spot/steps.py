@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from veneerwb.host import compat
 from veneerwb.host.objects.base import set_if_new
 from veneerwb.host.spots import STEPS, bring_back, noted
 from veneerwb.host.steps import Step
@@ -91,7 +92,7 @@ class SpotSteps:
             self.begin()
             set_if_new(match, **self._values)
             bring_back(match, self._spots)
-            self.doc.recompute()
+            compat.recompute(self.doc)
             self.end()
 
     def _rest(self) -> None:

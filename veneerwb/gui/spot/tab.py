@@ -30,7 +30,7 @@ _at_work: list[Any] = []
 
 
 class Tab:
-    """A tab of the window in which a spot is chosen; `state` is the window's (see spot_window).
+    """A tab of the window in which a spot is chosen; `state` is the window's (see window.py).
 
     `form` is the host's: when the window closes, `let_go` drops every name for a widget, and `form`
     is None from then on. Its label `trouble`, where there is one, says what is wrong.

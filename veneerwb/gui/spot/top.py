@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The top as it comes out, painted anew as fast as the wedge is moved.
 
-wheel: more and fewer ways · click: looks at that piece's leaf · for the keys see spot_keys
+wheel: more and fewer ways · click: looks at that piece's leaf · for the keys see keys.py
 """
 
 from __future__ import annotations

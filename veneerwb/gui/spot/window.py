@@ -29,6 +29,7 @@ from importlib import import_module
 from typing import Any
 
 import FreeCAD
+from PySide import QtGui
 
 from veneerwb.core import Piece, VeneerError
 from veneerwb.gui.later import later
@@ -96,6 +97,8 @@ class SpotWindow(ViewWindow):
         if paged == self.paged:
             return
         self.paged = paged
+        held = QtGui.QApplication.focusWidget()  # what moves loses the keyboard
+        held = held if held is not None and form.pictures.isAncestorOf(held) else None
         if paged:
             form.leaf_and_top.layout().addWidget(form.pictures)
             form.tabs.insertTab(0, form.leaf_and_top, translate(HERE, "Leaf and Top"))
@@ -105,6 +108,8 @@ class SpotWindow(ViewWindow):
         for tabs in self.added:
             tabs.arrange(paged)
         self._share_out()
+        if held is not None:
+            held.setFocus()
 
     def show_pictures(self) -> None:
         """Has leaf and top seen."""

@@ -102,6 +102,25 @@ class Proxy:
         """Sets the outputs of `obj`; raises before it has set any."""
 
 
+@contextmanager
+def added(doc: Any, module: str, proxy: type[Proxy], name: str = "") -> Iterator[Any]:
+    """A new object of the host's `module` (Part: with a shape) for a proxy, called like its kind;
+    it goes again where it cannot be given what it should have."""
+    obj = doc.addObject(f"{module}::FeaturePython", name or proxy.kind)
+    try:
+        proxy(obj)
+        yield obj
+    except Exception:
+        doc.removeObject(obj.Name)
+        raise
+
+
+def give(obj: Any, values: Mapping[str, Any]) -> None:
+    """Sets properties in the order given."""
+    for name, value in values.items():
+        setattr(obj, name, value)
+
+
 MESSAGE = Property(
     "String", "Message", "Result", "Why the last change was refused; empty if it was not", "", OUT
 )
@@ -135,10 +154,13 @@ def told_elsewhere() -> Iterator[None]:
 
 
 def _ensure(obj: Any, wanted: Property) -> bool:
-    """Has `obj` hold the property; whether it did not. One of another type, as somebody may have
-    written into the file by hand, is made anew, with its value where that will do."""
+    """Has `obj` hold the property; whether it did not. One of another type, or a choice that there
+    is not, as somebody may have written into the file by hand, is made anew, with its value where
+    that will do."""
     name, kept = wanted.name, None
-    if name in obj.PropertiesList and not compat.is_of(obj, name, wanted.kind):
+    if wanted.kind == "Enumeration" and getattr(obj, name, "") is None:
+        compat.drop_property(obj, name)
+    elif name in obj.PropertiesList and not compat.is_of(obj, name, wanted.kind):
         kept = getattr(obj, name)
         compat.drop_property(obj, name)
     new = compat.add_property(obj, *wanted[:4], wanted.attributes)
@@ -166,7 +188,7 @@ def sentence(error: Exception, unforeseen: str = UNFORESEEN) -> str:
     if isinstance(error, Refused) or hasattr(error, "template"):
         return str(error)
     compat.log("".join(traceback.format_exception(type(error), error, error.__traceback__)))
-    if isinstance(error, ImportError) and (missing := packages.told(error)):
+    if missing := packages.told(error):
         return missing
     first = (str(error).strip() or say("no reason given")).splitlines()[0]
     return filled(word(unforeseen), {"why": f"{type(error).__name__}: {first}"})

@@ -13,14 +13,13 @@ from veneerwb.host.objects.base import (
     Property,
     Proxy,
     Refused,
+    added,
+    give,
     kind_of,
     set_if_new,
 )
 from veneerwb.words import marked, word
 
-PAPER_NAMES = (
-    "A3", "A4", "A4 upright", "A2", "A1", "ANSI B", "ANSI A", "ANSI A upright", "ANSI C", "ANSI D",
-)  # fmt: skip
 GAUGES = ("kPa", "bar", "MPa", "psi", "inHg", "lb/ft2")
 PER = ("bundle", "leaf", "m2", "sq ft")
 OTHER_HOST = marked("it was laid out by another version of FreeCAD; refresh the sheets.")
@@ -36,7 +35,7 @@ class Bench(Proxy):
         Property("Link", "Match", "Bench", "The match that goes to the bench"),
         Property("LinkList", "Together", "Bench", "Other matches that are cut from the same stack"),
         # --- sheets
-        Property("Enumeration", "Paper", "Sheets", "The paper of the sheets", PAPER_NAMES),
+        Property("Enumeration", "Paper", "Sheets", "The paper of the sheets", settings.PAPERS),
         Property(
             "Enumeration", "Unit", "Sheets", "What lengths are written in", ("mm", "inch", "both")
         ),
@@ -100,8 +99,7 @@ class Bench(Proxy):
         ),  # fmt: skip
         Property(
             "Enumeration", "TilePaper", "Templates", "The paper that 1:1 templates are tiled on",
-            ("A4 upright", "ANSI A upright", "A4", "ANSI A", "A3", "ANSI B", "A2", "A1", "ANSI C",
-             "ANSI D"),
+            settings.TILES,
         ),  # fmt: skip
         # --- taping
         Property("Bool", "FaceDown", "Taping", "The pieces are taped with their show face down"),
@@ -192,15 +190,9 @@ class Bench(Proxy):
 def add_bench(doc: Any, match: Any, **properties: Any) -> Any:
     """A Bench for a Match, with the properties given by name, else as the user has set;
     `host.bench.refresh` makes its sheets."""
-    obj = doc.addObject("App::FeaturePython", "Bench")
-    try:
-        Bench(obj)
+    with added(doc, "App", Bench) as obj:
         obj.Match = match
-        for name, value in {**settings.for_bench(properties), **properties}.items():
-            setattr(obj, name, value)
-    except Exception:
-        doc.removeObject(obj.Name)
-        raise
+        give(obj, {**settings.for_bench(properties), **properties})
     return obj
 
 

@@ -18,6 +18,8 @@ from veneerwb.host.objects.base import (
     Property,
     Proxy,
     Refused,
+    added,
+    give,
     kind_of,
     set_if_new,
 )
@@ -186,34 +188,27 @@ def watch() -> None:
 def add_build_up(doc: Any, match: Any, **properties: Any) -> Any:
     """A BuildUp of a Match, with the properties given by name, and its Parts. Recompute to see
     them."""
-    obj, before = doc.addObject("App::FeaturePython", "BuildUp"), match.BuildUp
-    try:
-        BuildUp(obj)
+    before = match.BuildUp
+    with added(doc, "App", BuildUp) as obj:
         obj.Label = f"Build-up of {match.Label}"
-        for name, value in properties.items():
-            setattr(obj, name, value)
+        give(obj, properties)
         _beside(match, obj)
         match.BuildUp = obj
-        if parts_of(match) is None:
-            add_parts(doc, match)
-    except Exception:
-        match.BuildUp = before
-        doc.removeObject(obj.Name)
-        raise
+        try:
+            if parts_of(match) is None:
+                add_parts(doc, match)
+        except Exception:
+            match.BuildUp = before
+            raise
     return obj
 
 
 def add_parts(doc: Any, match: Any) -> Any:
     """The Parts of a Match that has a BuildUp. Recompute to see them."""
-    obj = doc.addObject("Part::FeaturePython", "PanelParts")
-    try:
-        Parts(obj)
+    with added(doc, "Part", Parts, "PanelParts") as obj:
         obj.Label = f"Panel of {match.Label}"
         _beside(match, obj)
         obj.Match = match
-    except Exception:
-        doc.removeObject(obj.Name)
-        raise
     return obj
 
 

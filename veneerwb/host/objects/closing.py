@@ -6,7 +6,16 @@ from __future__ import annotations
 from typing import Any
 
 from veneerwb.host import settings
-from veneerwb.host.objects.base import OUT, Property, Proxy, Refused, kind_of, set_if_new
+from veneerwb.host.objects.base import (
+    OUT,
+    Property,
+    Proxy,
+    Refused,
+    added,
+    give,
+    kind_of,
+    set_if_new,
+)
 from veneerwb.words import word
 
 READINGS = ("nothing yet", "each wedge", "halves", "gaps")
@@ -113,17 +122,11 @@ def add_closing(doc: Any, match: Any, **properties: Any) -> Any:
     it."""
     from veneerwb.host.objects.bench import follow_closings
 
-    obj = doc.addObject("App::FeaturePython", "Closing")
-    try:
-        Closing(obj)
+    with added(doc, "App", Closing) as obj:
         obj.Label = "Closing"
         obj.Match = match
-        for key, value in {**settings.for_closing(), **properties}.items():
-            setattr(obj, key, value)
+        give(obj, {**settings.for_closing(), **properties})
         follow_closings(match)
-    except Exception:
-        doc.removeObject(obj.Name)
-        raise
     return obj
 
 

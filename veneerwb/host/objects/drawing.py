@@ -17,6 +17,8 @@ from veneerwb.host.objects.base import (
     Property,
     Proxy,
     Refused,
+    added,
+    give,
     kind_of,
     sentence,
     set_if_new,
@@ -109,7 +111,7 @@ def _draw(obj: Any, views: dict[str, Any]) -> None:
     if laid.revision != obj.Revision or not date:
         date = datetime.date.today().isoformat()
     pictured = kind_of(match.Bundle) == "Bundle"
-    drawn = sheet(laid, _facts(obj, date), pictured)
+    drawn = sheet(laid, _facts(obj, laid, date), pictured)
     host = sheets.host_mark()
     mark = _picture_mark(match, f"{laid.revision} {host}", drawn.picture)
     if mark != obj.PictureMark:
@@ -130,8 +132,9 @@ def _draw(obj: Any, views: dict[str, Any]) -> None:
             setattr(obj, name, value)
 
 
-def _facts(obj: Any, date: str) -> Any:
+def _facts(obj: Any, laid: Any, date: str) -> Any:
     from veneerwb.core.shop.one_sheet.sheet import Facts
+    from veneerwb.host import values
 
     match = obj.Match
     order = match.Order.strip().lower() or "sequence"
@@ -142,7 +145,7 @@ def _facts(obj: Any, date: str) -> Any:
         bundle=match.Bundle.Label,
         match=_laid(match, order),
         base=obj.Base.Value,
-        findings=tuple(f for f in match.Findings if f.startswith(("stop", "warn"))),
+        findings=tuple(str(f) for f in values.findings(match, laid) if f.level != "note"),
     )
 
 
@@ -178,16 +181,10 @@ def add_drawing(doc: Any, match: Any, **properties: Any) -> Any:
     from veneerwb.core.shop.one_sheet.sheet import FIGURES, TEXTS
     from veneerwb.host import sheets
 
-    obj = doc.addObject("App::FeaturePython", "Drawing")
-    try:
-        Drawing(obj)
+    with added(doc, "App", Drawing) as obj:
         obj.Match = match
-        for name, value in {**settings.for_drawing(), **properties}.items():
-            setattr(obj, name, value)
+        give(obj, {**settings.for_drawing(), **properties})
         sheets.add_page(obj, FIGURES, TEXTS)
-    except Exception:
-        doc.removeObject(obj.Name)
-        raise
     return obj
 
 
@@ -196,11 +193,3 @@ def page_of(obj: Any) -> Any:
     from veneerwb.host import sheets
 
     return sheets.page_of(obj)
-
-
-def remove_drawing(obj: Any) -> None:
-    """Takes away a Drawing with its page and all that is on it."""
-    from veneerwb.host import sheets
-
-    sheets.remove_page(obj)
-    obj.Document.removeObject(obj.Name)

@@ -8,7 +8,7 @@ from typing import Any
 
 from veneerwb.host import known_faces
 from veneerwb.host.known_faces import OnFaces, set_faces
-from veneerwb.host.objects.base import OUT, Property, Refused, kind_of, set_if_new
+from veneerwb.host.objects.base import OUT, Property, Refused, added, give, kind_of, set_if_new
 from veneerwb.words import word
 
 
@@ -125,14 +125,8 @@ def add_facing(
 ) -> Any:
     """A Facing of a Leaf object on faces [(box, "Face6"), ...], with the properties given by name.
     Recompute to see it."""
-    obj = doc.addObject("Part::FeaturePython", "Facing")
-    try:
-        Facing(obj)
+    with added(doc, "Part", Facing) as obj:
         obj.Leaf = leaf
         set_faces(obj, faces)
-        for name, value in properties.items():
-            setattr(obj, name, value)
-    except Exception:
-        doc.removeObject(obj.Name)
-        raise
+        give(obj, properties)
     return obj

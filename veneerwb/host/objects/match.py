@@ -12,6 +12,8 @@ from veneerwb.host.objects.base import (
     Property,
     Proxy,
     Refused,
+    added,
+    give,
     rests_on,
     set_if_new,
 )
@@ -366,16 +368,10 @@ def _refuse_missing(obj: Any, numbers: tuple[int, ...], chosen_by: str) -> None:
 def add_match(doc: Any, bundle: Any, **properties: Any) -> Any:
     """A Match on a Bundle or Stock object, with the properties given by name, else as the user has
     set. Recompute to see it."""
-    obj = doc.addObject("Part::FeaturePython", "Match")
-    try:
-        Match(obj)
+    with added(doc, "Part", Match) as obj:
         obj.Bundle = bundle
         kind = properties.pop("Kind", obj.Kind)  # before all else, for it takes some of it back
-        for name, value in {"Kind": kind, **settings.for_match(), **properties}.items():
-            setattr(obj, name, value)
-    except Exception:
-        doc.removeObject(obj.Name)
-        raise
+        give(obj, {"Kind": kind, **settings.for_match(), **properties})
     return obj
 
 

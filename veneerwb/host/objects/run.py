@@ -8,7 +8,7 @@ from typing import Any
 
 from veneerwb.host import compat, kinds, known_faces, settings
 from veneerwb.host.known_faces import OnFaces, set_faces
-from veneerwb.host.objects.base import OUT, SECRET, Property, Refused, set_if_new
+from veneerwb.host.objects.base import OUT, SECRET, Property, Refused, added, give, set_if_new
 from veneerwb.host.objects.match import Match
 from veneerwb.words import say
 
@@ -166,16 +166,10 @@ def _hide_unused(obj: Any) -> None:
 def add_run(doc: Any, bundle: Any, faces: Sequence[tuple[Any, str]] = (), **properties: Any) -> Any:
     """A Run of a Bundle or Stock object on faces [(door, "Face6"), ...], with the properties given
     by name. Recompute to see it."""
-    obj = doc.addObject("Part::FeaturePython", "Run")
-    try:
-        Run(obj)
+    with added(doc, "Part", Run) as obj:
         obj.Bundle = bundle
         set_faces(obj, faces)
-        for name, value in {**settings.for_match(), **properties}.items():
-            setattr(obj, name, value)
-    except Exception:
-        doc.removeObject(obj.Name)
-        raise
+        give(obj, {**settings.for_match(), **properties})
     return obj
 
 

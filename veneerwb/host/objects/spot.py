@@ -5,7 +5,17 @@ from __future__ import annotations
 
 from typing import Any
 
-from veneerwb.host.objects.base import OUT, SECRET, Property, Proxy, Refused, kind_of, set_if_new
+from veneerwb.host.objects.base import (
+    OUT,
+    SECRET,
+    Property,
+    Proxy,
+    Refused,
+    added,
+    give,
+    kind_of,
+    set_if_new,
+)
 from veneerwb.words import word
 
 
@@ -51,16 +61,10 @@ class Spot(Proxy):
 
 def add_spot(doc: Any, match: Any, name: str, **properties: Any) -> Any:
     """A kept Spot of a Match by that name, with the properties given. Recompute to see it."""
-    obj = doc.addObject("App::FeaturePython", "Spot")
-    try:
-        Spot(obj)
+    with added(doc, "App", Spot) as obj:
         obj.Label = name
         obj.Match = match
-        for key, value in properties.items():
-            setattr(obj, key, value)
-    except Exception:
-        doc.removeObject(obj.Name)
-        raise
+        give(obj, properties)
     return obj
 
 

@@ -6,7 +6,7 @@ from __future__ import annotations
 from typing import Any
 
 from veneerwb.host import settings
-from veneerwb.host.objects.base import Property, Proxy
+from veneerwb.host.objects.base import Property, Proxy, added
 from veneerwb.host.objects.bundle import BACKS
 
 
@@ -38,8 +38,7 @@ def add_stock(
 
     thick = settings.setting("Thickness") if thickness is None else thickness
     stock = CoreStock(width, length, leaves, thick, back)
-    obj = doc.addObject("App::FeaturePython", "Stock")
-    Stock(obj)
-    obj.Width, obj.Length, obj.Leaves = stock.width, stock.length, int(stock.leaves)
-    obj.Thickness, obj.Back = stock.thickness, stock.back
+    with added(doc, "App", Stock) as obj:
+        obj.Width, obj.Length, obj.Leaves = stock.width, stock.length, int(stock.leaves)
+        obj.Thickness, obj.Back = stock.thickness, stock.back
     return obj

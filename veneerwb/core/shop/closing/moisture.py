@@ -16,7 +16,7 @@ from veneerwb.core.errors import VeneerError
 from veneerwb.core.matches.asked import between
 from veneerwb.core.plane import finite
 from veneerwb.core.wood import LARGEST, beyond
-from veneerwb.words import marked
+from veneerwb.words import figure, marked
 
 MOST = 30.0
 """% of moisture: wood that is wetter no longer moves."""
@@ -62,7 +62,7 @@ class Moisture:
                 "out-of-range",
                 "The coefficient of movement cannot be {shown}; give 0 to {most} for each % of "
                 "moisture.",
-                shown=f"{share:g}", most=f"{LARGEST:g}",
+                shown=figure(share, "g"), most=figure(LARGEST, "g"),
             )  # fmt: skip
         object.__setattr__(self, "coefficient", share)
         spread = between(marked(

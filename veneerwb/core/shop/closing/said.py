@@ -11,7 +11,7 @@ from veneerwb.core.shop.closing.said_before import claim, expect, offers, price,
 from veneerwb.core.shop.closing.said_words import Length, Table, caution, deg, share
 from veneerwb.core.shop.closing.trued import Part, Places, bent
 from veneerwb.core.shop.drawing.lettering import runs
-from veneerwb.words import filled, marked, say, word
+from veneerwb.words import figure, filled, marked, say, word
 
 __all__ = [
     "NAMES", "Length", "Table", "caution", "claim", "deg", "diameters", "ends", "expect",
@@ -277,10 +277,10 @@ def diameters(closing: Closing, length: Length, most: int = 4) -> Table:
     for one in closing.after.diameters[:most]:
         half = closing.ring.ways // 2
         other = (one.first - 1 + half) % closing.ring.ways + 1
-        values = " / ".join(f"{h.value:.2f}" for h in one.halves)
+        values = " / ".join(figure(h.value, ".2f") for h in one.halves)
         rows.append((
             all_of([str(one.first), str(other)]), values,
-            f"{one.broken:.1f}" if hides else deg(one.uneven), length(one.costs.tips),
+            figure(one.broken, ".1f") if hides else deg(one.uneven), length(one.costs.tips),
             share(one.sure),
         ))  # fmt: skip
     return heads, rows

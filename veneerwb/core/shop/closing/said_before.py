@@ -7,7 +7,7 @@ from veneerwb.core.shop.closing.advice import Before
 from veneerwb.core.shop.closing.over import Over
 from veneerwb.core.shop.closing.said_words import CALLED, TRUE, Length, Table, deg, hundred, reach
 from veneerwb.core.shop.drawing.lettering import runs
-from veneerwb.words import filled, marked, say, word
+from veneerwb.words import figure, filled, marked, say, word
 
 
 def claim(over: Over) -> str:
@@ -44,8 +44,8 @@ def expect(before: Before, length: Length) -> list[str]:
     wet = errors.moisture
     if wet:
         found.append(filled(word(_moved(before.opens)), {
-            "photograph": f"{wet.photograph:g}", "cut": f"{wet.cut:g}",
-            "taping": f"{wet.taping:g}", "unsure": f"{wet.uncertainty:g}",
+            "photograph": figure(wet.photograph, "g"), "cut": figure(wet.cut, "g"),
+            "taping": figure(wet.taping, "g"), "unsure": figure(wet.uncertainty, "g"),
             "gap": length(abs(before.opens)),
         }))  # fmt: skip
         if abs(before.figure_moves) > 0.05:
@@ -129,7 +129,7 @@ def _to_set(before: Before, length: Length) -> list[str]:
         "Set the template to {angle}, {over} over, never under: from the tip mark {base} on the "
         "axis and square off {offset} to both sides. Read to {reading} mm that is sure to {sure}.",
         angle=deg(over.cut, 3), over=deg(over.degrees), base=length(base.base),
-        offset=_exact(base.offset, length), reading=f"{before.reading:g}",
+        offset=_exact(base.offset, length), reading=figure(before.reading, "g"),
         sure=deg(before.set_out_error, 3),
     )
     if before.base_wanted:
@@ -169,7 +169,7 @@ def _tried(before: Before, length: Length) -> list[str]:
         "Do not cut with it yet: {reach} in {count} of 100 rings only. Open it by {turn}: {base} "
         "from the tip each mark goes {moves} mm out. Then make another test cut.",
         reach=reach(now.how), count=hundred(now.claimed), turn=deg(turn, 3),
-        base=length(before.set_out.base), moves=f"{before.mark_moves:.2f}",
+        base=length(before.set_out.base), moves=figure(before.mark_moves, ".2f"),
     )
     return [f"{found} {not_yet}"]
 
@@ -186,7 +186,7 @@ UNDER = marked(
 
 def _exact(mm: float, length: Length) -> str:
     """A length that a template is set by: a hundredth of a mm is not too fine for it."""
-    exact, shown = f"{mm:.2f} mm", length(mm)
+    exact, shown = f"{figure(mm, '.2f')} mm", length(mm)
     return exact if shown.endswith("mm") else say(
         "{length}, exactly {exact},", length=shown, exact=exact
     )  # fmt: skip
@@ -198,7 +198,7 @@ def price(before: Before, length: Length) -> list[str]:
     costs = offer.costs
     text = say(
         TIGHT if before.no_room else ROOMY, shift=length(costs.shift), piece=costs.seam,
-        lost=length(costs.lost), share=f"{100.0 * costs.area / layout.top.area:.2f}",
+        lost=length(costs.lost), share=figure(100.0 * costs.area / layout.top.area, ".2f"),
         wider=length(offer.wider),
     )
     found = [*_no_room(before, length), claim(offer.over), text]
@@ -274,7 +274,8 @@ def offers(before: Before, length: Length) -> Table:
         over, costs = offer.over, offer.costs
         star = " *" if offer == before.least else ""
         rows.append((
-            word(CALLED[over.how]) + star, f"{100.0 * over.claimed:.1f} %", f"{over.degrees:.2f}",
+            word(CALLED[over.how]) + star, f"{figure(100.0 * over.claimed, '.1f')} %",
+            figure(over.degrees, ".2f"),
             length(costs.shift), length(costs.lost),
             length(max((miss for _, miss in costs.corners), default=0.0)),
         ))  # fmt: skip

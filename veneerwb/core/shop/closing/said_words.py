@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from veneerwb.words import marked, say, word
+from veneerwb.words import figure, marked, say, word
 
 Length = Callable[[float], str]
 Table = tuple[tuple[str, ...], list[tuple[str, ...]]]
@@ -41,7 +41,7 @@ CAUTION = marked(
 
 def deg(value: float, places: int = 2) -> str:
     """Degrees: 30.16 deg."""
-    return say("{angle} deg", angle=f"{value:.{places}f}")
+    return say("{angle} deg", angle=figure(value, f".{places}f"))
 
 
 def share(chance: float) -> str:
@@ -55,7 +55,7 @@ def hundred(chance: float) -> str:
     """The same to a tenth: 95.5, over 99.9."""
     if chance > 0.9995:
         return word("over 99.9")
-    return word("under 0.1") if chance < 0.0005 else f"{100.0 * chance:.1f}"
+    return word("under 0.1") if chance < 0.0005 else figure(100.0 * chance, ".1f")
 
 
 def reach(how: str) -> str:

@@ -15,7 +15,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from veneerwb.core.errors import VeneerError, number
+from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Leaves
 from veneerwb.core.plane import TOUCH, sind
@@ -28,7 +28,7 @@ from veneerwb.core.shop.pinning.places import board_of
 from veneerwb.core.shop.pinning.plan import Pinning, pinning
 from veneerwb.core.shop.templates.over import EXACT, Over
 from veneerwb.core.shop.wedge import is_ring
-from veneerwb.words import marked, word
+from veneerwb.words import figure, marked, word
 
 LEAST_CLAMPED = 25.0
 """mm: a piece narrower than this is not held by a clamp on it: common practice, no source."""
@@ -199,7 +199,7 @@ def _notes(
             "beyond the cuts, pins {clear} from them: common practice, no published source: set "
             "your own."
         ),
-        {"kerf": how.kerf, "lean": f"{how.lean:g}",
+        {"kerf": how.kerf, "lean": figure(how.lean, "g"),
          "most": how.most or layouts[0].bundle.thickness, "around": how.around,
          "clear": how.clear},
     )]
@@ -225,7 +225,7 @@ def _notes(
                 marked(
                     "Seams are cut over, {angle} deg in all, as the templates have them; pins, "
                     "lines and offcuts here reckon with it."
-                ), {"angle": number(over.angle)},
+                ), {"angle": figure(over.angle)},
             )
             if over.angle
             else Said(

@@ -7,9 +7,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from veneerwb.core.errors import number
 from veneerwb.core.shop.drawing.lengths import INCH, Lengths
-from veneerwb.words import filled, word
+from veneerwb.words import figure, filled, word
 
 FINE, ERROR, TINY = 1.0, 50.0, 0.05
 """mm: smaller lengths, and errors smaller than that, are not told by fractions of an inch; those
@@ -18,7 +17,7 @@ below the last take a figure more."""
 
 def plain(mm: float) -> str:
     """A length as core writes it: "12.5 mm", to 0.1 mm, or to 0.01 below 1 mm."""
-    return f"{number(round(mm, 1 if abs(mm) >= 1.0 else 2))} mm"
+    return f"{figure(round(mm, 1 if abs(mm) >= 1.0 else 2))} mm"
 
 
 @dataclass(frozen=True)
@@ -48,8 +47,8 @@ def in_units(lengths: Lengths, fine: float = FINE) -> Callable[[float], str]:
 
     def written(mm: float) -> str:
         if 0.0 < abs(mm) < fine:
-            plain = f"{number(round(mm, 2 if abs(mm) >= TINY else 3))} mm"
-            inches = f"{mm / INCH:.{3 if abs(mm) >= TINY else 4}f} in"
+            plain = f"{figure(round(mm, 2 if abs(mm) >= TINY else 3))} mm"
+            inches = f"{figure(mm / INCH, '.3f' if abs(mm) >= TINY else '.4f')} in"
             both = f"{plain} ({inches})"
             return {"mm": plain, "inch": inches, "both": both}[lengths.unit]
         text = lengths.length(mm)

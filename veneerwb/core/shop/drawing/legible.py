@@ -3,7 +3,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
+from functools import cache
 
 import numpy as np
 from shapely.geometry import LineString, Polygon
@@ -57,30 +58,42 @@ def troubles_of(marks: Iterable[Mark], field: Box) -> list[str]:
     """The same of marks that belong within a field."""
     marks = list(marks)
     texts = [(k, m) for k, m in enumerate(marks) if isinstance(m, Letters) and m.text.strip()]
-    strokes = [(k, line(m)) for k, m in enumerate(marks) if isinstance(m, Stroke)]
-    areas = [area(text, SLACK) for _, text in texts]
-    bounds_of = np.array([a.bounds for a in areas]).reshape(-1, 4)
-    lines = np.array([s.bounds for _, s in strokes]).reshape(-1, 4)
+    strokes = [(k, m, _points(m)) for k, m in enumerate(marks) if isinstance(m, Stroke)]
+    corners = [_corners(text, SLACK) for _, text in texts]
+    boxes, lines = _boxes(corners), _boxes([points for _, _, points in strokes])
     within = (field.x - 0.01, field.y - 0.01, field.right + 0.01, field.top + 0.01)
     found = [f"{t.text!r} is too small" for _, t in texts if t.height < LEAST]
-    found += [f"{texts[k][1].text!r} leaves its field" for k in _outside(bounds_of, within)]
+    found += [f"{texts[k][1].text!r} leaves its field" for k in _outside(boxes, within)]
     found += [f"a line leaves the field at {lines[k]}" for k in _outside(lines, within)]
-    for k, one in enumerate(areas):
-        for j in _near(bounds_of[:k], bounds_of[k]):
-            if one.intersects(areas[j]):
+    # Shapes are made of what lies near something only: to make them takes longer than all else.
+    area_of = cache(lambda k: Polygon(corners[k]))
+    line_of = cache(lambda n: LineString(strokes[n][2]))
+    ground_of = cache(lambda n: Polygon(strokes[n][2]))
+    for k, near in enumerate(_meeting(boxes, boxes)):
+        for j in np.flatnonzero(near[:k]):
+            if area_of(k).intersects(area_of(j)):
                 found.append(f"{texts[k][1].text!r} lies on {texts[j][1].text!r}")
-    grounds = [
-        (k, Polygon(line(m).coords))
-        for k, m in enumerate(marks) if isinstance(m, Stroke) and m.fill and len(m.edge) != 3
-    ]  # fmt: skip
-    for (k, text), one, bound in zip(texts, areas, bounds_of):
+    is_ground = np.array([bool(m.fill) and len(m.edge) != 3 for _, m, _ in strokes], bool)
+    for k, near in enumerate(_meeting(boxes, lines)):
+        at, text = texts[k]
         # What a ground under the letters covers is not seen.
-        seen = max((g for g, ground in grounds if g < k and ground.contains(one)), default=-1)
-        near = (strokes[n] for n in _near(lines, bound))
+        grounds = [n for n in np.flatnonzero(near & is_ground) if ground_of(n).contains(area_of(k))]
+        seen = max((g for n in grounds if (g := strokes[n][0]) < at), default=-1)
         found += [
-            f"a line crosses {text.text!r}" for n, s in near if n > seen and s.intersects(one)
-        ]
+            f"a line crosses {text.text!r}" for n in np.flatnonzero(near)
+            if strokes[n][0] > seen and line_of(n).intersects(area_of(k))
+        ]  # fmt: skip
     return found
+
+
+def _boxes(shapes: Sequence[Sequence[tuple[float, float]]]) -> np.ndarray:
+    """The boxes round corners, n x 4."""
+    return np.array([_box(corners) for corners in shapes]).reshape(-1, 4)
+
+
+def _box(corners: Sequence[tuple[float, float]]) -> tuple[float, float, float, float]:
+    xs, ys = zip(*corners)
+    return min(xs), min(ys), max(xs), max(ys)
 
 
 def _outside(boxes: np.ndarray, within: tuple[float, ...]) -> list[int]:
@@ -88,10 +101,11 @@ def _outside(boxes: np.ndarray, within: tuple[float, ...]) -> list[int]:
     return np.flatnonzero(low | (boxes[:, 2:] > within[2:]).any(axis=1)).tolist()
 
 
-def _near(boxes: np.ndarray, one: np.ndarray) -> list[int]:
-    """The boxes that meet one."""
-    apart = (boxes[:, :2] > one[2:]).any(axis=1) | (boxes[:, 2:] < one[:2]).any(axis=1)
-    return np.flatnonzero(~apart).tolist()
+def _meeting(some: np.ndarray, others: np.ndarray) -> Iterator[np.ndarray]:
+    """For each of some boxes, which of the others meet it."""
+    x0, y0, x1, y1 = (np.ascontiguousarray(column) for column in others.T)
+    for a, b, c, d in some:
+        yield (x0 <= c) & (x1 >= a) & (y0 <= d) & (y1 >= b)
 
 
 def bounds(marks: Iterable[Mark]) -> Box:
@@ -104,7 +118,5 @@ def bounds(marks: Iterable[Mark]) -> Box:
 
 def _bounds(mark: Mark) -> tuple[float, float, float, float]:
     if isinstance(mark, Letters | Stroke):
-        along = _corners(mark) if isinstance(mark, Letters) else _points(mark)
-        xs, ys = zip(*along)
-        return min(xs), min(ys), max(xs), max(ys)
+        return _box(_corners(mark) if isinstance(mark, Letters) else _points(mark))
     return mark.box.x, mark.box.y, mark.box.right, mark.box.top

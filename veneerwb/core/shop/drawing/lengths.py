@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.inventory import square_feet
 from veneerwb.core.plane import choice
-from veneerwb.words import marked, say
+from veneerwb.words import figure, marked, say
 
 INCH = 25.4
 UNITS = ("mm", "inch", "both")
@@ -61,8 +61,8 @@ class Lengths:
 
     def area(self, m2: float) -> str:
         """Such as 1.131 m2, or 12.17 sq ft."""
-        plain = f"{m2:.3f} m2"
-        feet = say("{area} sq ft", area=f"{square_feet(m2):.2f}")
+        plain = f"{figure(m2, '.3f')} m2"
+        feet = say("{area} sq ft", area=figure(square_feet(m2), ".2f"))
         return {"mm": plain, "inch": feet, "both": f"{plain} ({feet})"}[self.unit]
 
     def inches(self, mm: float) -> str:
@@ -84,4 +84,4 @@ class Lengths:
 
 
 def _mm(value: float) -> str:
-    return f"{round(value, 1) + 0.0:.1f}"
+    return figure(round(value, 1) + 0.0, ".1f")

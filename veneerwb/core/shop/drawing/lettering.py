@@ -11,7 +11,7 @@ import re
 from collections.abc import Iterable
 from functools import lru_cache
 
-from veneerwb.words import say
+from veneerwb.words import figure, say
 
 FONT = "osifont"
 SMALL, PLAIN, LARGE = 2.5, 3.5, 5.0
@@ -31,7 +31,7 @@ _WIDTHS = {
 }
 _WIDTH = {letter: width for width, letters in _WIDTHS.items() for letter in letters} | {" ": 0.63}
 _WIDEST = 1.05
-_LACKING = str.maketrans({"„": '"', "“": '"', "”": '"', "‘": "'", "…": "..."})
+_LACKING = str.maketrans({"„": '"', "“": '"', "”": '"', "‘": "'", "…": "...", "\u066b": ","})
 """Letters that the font has not, and what stands for them."""
 _BLANKS = re.compile(r"\s+(?![;:!?%](?:\s|$))")
 
@@ -94,15 +94,14 @@ def fitted(text: str, room: float, height: float) -> tuple[str, float]:
 
 def length(value: float) -> str:
     """A length to 0.1 mm: 600.0, 11.5."""
-    return f"{round(value, 1) + 0.0:.1f}"
+    return figure(round(value, 1) + 0.0, ".1f")
 
 
 def degrees(value: float) -> str:
     """An angle to 0.01 degrees, or exactly where three decimals are exact, without trailing
     noughts: 22.5, 5.625, 51.43, 120."""
     exact = abs(value - round(value, 3)) < 1e-9
-    text = f"{value:.3f}" if exact else f"{value:.2f}"
-    return text.rstrip("0").rstrip(".") + "\N{DEGREE SIGN}"
+    return figure(round(value, 3 if exact else 2)) + "\N{DEGREE SIGN}"
 
 
 def runs(numbers: Iterable[int]) -> str:

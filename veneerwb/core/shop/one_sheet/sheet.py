@@ -19,6 +19,7 @@ from veneerwb.core.shop.drawing.drawn import (
     THIN,
     Drawing,
 )
+from veneerwb.core.shop.drawing.lengths import Lengths
 from veneerwb.core.shop.drawing.lettering import (
     LARGE,
     PITCH,
@@ -30,6 +31,7 @@ from veneerwb.core.shop.drawing.lettering import (
     wrapped,
 )
 from veneerwb.core.shop.drawing.scales import Scale
+from veneerwb.core.shop.drawing.thickness import thickness
 from veneerwb.core.shop.one_sheet import figures, frame
 from veneerwb.core.shop.one_sheet.frame import Box
 from veneerwb.core.shop.one_sheet.words import (
@@ -277,7 +279,7 @@ def _title(layout: Layout, facts: Facts, scale: Scale, wedge_scale: Scale | None
         "ways": _ways(layout.recipe),
         "match": facts.match,
         "bundle": facts.bundle,
-        "thickness": f"{layout.bundle.thickness:.2f}".rstrip("0").rstrip(".") + " mm",
+        "thickness": thickness(Lengths(), layout.bundle.thickness),
         "scale": str(scale),
         "wedge scale": str(wedge_scale or ""),
         "units": "mm",

@@ -19,7 +19,7 @@ from veneerwb.core.shop.pages.flowing import Item, Picture, Section, Table, flow
 from veneerwb.core.shop.pages.wedge_figure import grain_arrow
 from veneerwb.core.shop.planning import BUNDLES, Planning
 from veneerwb.core.shop.room import ROOM
-from veneerwb.words import marked, say, word
+from veneerwb.words import figure, marked, say, word
 
 CODE, TITLE = "yield", marked("Yield and cost")
 PLANNING_CODE, PLANNING_TITLE = "planning", marked("What to buy")
@@ -84,7 +84,8 @@ def _factors(pairs: Sequence[tuple[str, Factors]]) -> Table:
     return Table(
         ("", marked("used / bought"), marked("bought / used"), marked("waste of the purchase")),
         [
-            (name, f"{f.used_of_bought:.3f}", f"{f.bought_to_used:.2f}", f"{100.0 * f.waste:.1f} %")
+            (name, figure(f.used_of_bought, ".3f"), figure(f.bought_to_used, ".2f"),
+             f"{figure(100.0 * f.waste, '.1f')} %")
             for name, f in pairs
         ],
     )
@@ -103,7 +104,7 @@ def _bar(drawing: Drawing, box: Box, found: Yields) -> None:
     y -= 2.0 * SMALL
     for part, shade, text in zip(parts, SHADES, map(word, WORDS)):
         drawing.rectangle(Box(box.x, y, SMALL, SMALL), THIN, shade)
-        share = f"{100.0 * part / found.bought:.1f} %"
+        share = f"{figure(100.0 * part / found.bought, '.1f')} %"
         drawing.text((box.x + 7.0 + width("000.0 %", SMALL), y), share, anchor="end")
         drawing.text((box.x + 10.0 + width("000.0 %", SMALL), y), text, anchor="start")
         y -= 2.0 * SMALL
@@ -123,7 +124,7 @@ def _leaves(found: Yields, look: Look) -> Table:
             runs(positions) if positions else word("left whole"),
             look.lengths.area(one.full),
             look.lengths.area(one.used) if positions else "",
-            f"{one.factors.used_of_bought:.3f}" if positions else "",
+            figure(one.factors.used_of_bought, ".3f") if positions else "",
         ))  # fmt: skip
     return Table(
         (
@@ -145,7 +146,7 @@ def _left(found: Yields) -> list[Item]:
 
 def _cost(what: Cost, found: Yields) -> list[Item]:
     def money(amount: float) -> str:
-        return f"{amount:.2f} {what.price.currency}".rstrip()
+        return f"{figure(amount, '.2f')} {what.price.currency}".rstrip()
 
     def row(name: str, amount: float) -> tuple[str, ...]:
         return (name, money(amount), money(what.per_m2(amount)), money(what.per_sq_ft(amount)))

@@ -7,7 +7,6 @@ from collections.abc import Callable, Sequence
 
 from shapely.geometry import box as rectangle
 
-from veneerwb.core.errors import number
 from veneerwb.core.leaf import ranges
 from veneerwb.core.shop.cutting.offcuts import LeafRest
 from veneerwb.core.shop.cutting.piles import PileCut
@@ -20,7 +19,7 @@ from veneerwb.core.shop.drawing.paper import Box
 from veneerwb.core.shop.pages import cutting_pictures as pictures
 from veneerwb.core.shop.pages import offcuts
 from veneerwb.core.shop.pages.cutting_cells import Told, told_pages
-from veneerwb.words import marked, say, word
+from veneerwb.words import figure, marked, say, word
 
 Length = Callable[[float], str]
 CODE, TITLE = "cutting", marked("Cutting plan")
@@ -216,7 +215,7 @@ def _lean_said(one: Leaning, plan: CuttingPlan, error: Length) -> str:
     if not plan.how.lean:
         return word("The tool stands square: nothing is said of lean.")
     values = {
-        "lean": number(plan.how.lean), "lowest": error(one.lowest), "slide": "", "turn": "",
+        "lean": figure(plan.how.lean), "lowest": error(one.lowest), "slide": "", "turn": "",
         "gap": "",
     }  # fmt: skip
     if one.slide is None:
@@ -224,7 +223,7 @@ def _lean_said(one: Leaning, plan: CuttingPlan, error: Length) -> str:
             "A lean of {lean} deg puts the lowest leaf of a lift {lowest} off its line. Joints of "
             "two such pieces open by up to twice that.", **values,
         )  # fmt: skip
-    values |= {"slide": error(one.slide), "turn": f"{one.opens:.2f}", "gap": error(one.gap)}
+    values |= {"slide": error(one.slide), "turn": figure(one.opens, ".2f"), "gap": error(one.gap)}
     return say(
         "A lean of {lean} deg puts the lowest leaf of a lift {lowest} off its line. Alike all "
         "along both seams it moves that piece's tip by {slide} along its axis, and the ring still "

@@ -8,6 +8,7 @@ from typing import Any
 
 from veneerwb.core.checks.finding import Finding
 from veneerwb.core.layout import Layout
+from veneerwb.core.progress import Progress, unheard
 from veneerwb.core.shop.built import Built
 from veneerwb.core.shop.drawing.page import Look, Page
 from veneerwb.core.shop.pages import finished, lists, notes, pieces, plan, section, stack
@@ -17,6 +18,7 @@ from veneerwb.core.shop.pages.pictures import Pictures
 def sheet_pages(
     layout: Layout, look: Look, panel: Built | None = None, findings: Sequence[Finding] = (),
     pictures: Pictures | None = None, base: float = 0.0, marks: Mapping[int, Any] | None = None,
+    progress: Progress = unheard,
 ) -> list[Page]:  # fmt: skip
     """Notes, plan, pieces, stack, section, lists and picture, not numbered yet (`page.numbered`).
 
@@ -24,13 +26,19 @@ def sheet_pages(
     pictures: what `paint.sheet_pictures` makes of a bundle.
     base:     length over which a ring's angle is set out, mm; 0: as long as it takes.
     marks:    by leaf, its paper marks in leaf mm, in the order of their letters or by number.
+    progress: is told before each subject.
     """
-    return [
-        *notes.pages(layout, look, findings),
-        *plan.pages(layout, look, panel),
-        *pieces.pages(layout, look, base),
-        *stack.pages(layout, look, pictures, marks),
-        *section.pages(panel, look),
-        *lists.pages(layout, look, panel),
-        *finished.pages(layout, look, pictures, panel),
-    ]
+    subjects = (
+        lambda: notes.pages(layout, look, findings),
+        lambda: plan.pages(layout, look, panel),
+        lambda: pieces.pages(layout, look, base),
+        lambda: stack.pages(layout, look, pictures, marks),
+        lambda: section.pages(panel, look),
+        lambda: lists.pages(layout, look, panel),
+        lambda: finished.pages(layout, look, pictures, panel),
+    )
+    found: list[Page] = []
+    for done, made in enumerate(subjects):
+        progress(done / len(subjects))
+        found += made()
+    return found

@@ -8,14 +8,13 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from veneerwb.core.checks.finding import LENGTHS, LEVELS, Finding
-from veneerwb.core.errors import number
 from veneerwb.core.layout import Layout
 from veneerwb.core.shop.counted import counted
 from veneerwb.core.shop.drawing.lengths import Lengths
 from veneerwb.core.shop.drawing.lettering import PLAIN, SMALL, runs
 from veneerwb.core.shop.drawing.page import DRY_LAY, Look, Page
 from veneerwb.core.shop.pages.tables import table_pages
-from veneerwb.words import filled, marked, word
+from veneerwb.words import figure, filled, marked, word
 
 CODE, TITLE = "notes", marked("Notes, findings, cautions")
 NOTES = (
@@ -100,10 +99,10 @@ def in_lengths(finding: Finding, lengths: Lengths) -> Finding:
     longer than one."""
 
     def told(found: re.Match[str]) -> str:
-        def figure(write: Callable[[float], str]) -> str:
+        def by(write: Callable[[float], str]) -> str:
             return NAME.sub(lambda name: write(float(finding.values[name[1]])), found[1])
 
-        plain, inches = f"{figure(_plain)} mm", f"{figure(lengths.inches)} in"
+        plain, inches = f"{by(_plain)} mm", f"{by(lengths.inches)} in"
         return {"mm": plain, "inch": inches, "both": f"{plain} ({inches})"}[lengths.unit]
 
     texts = (LENGTHS.sub(told, word(text)) for text in (finding.template, finding.remedy_template))
@@ -111,4 +110,4 @@ def in_lengths(finding: Finding, lengths: Lengths) -> Finding:
 
 
 def _plain(mm: float) -> str:
-    return number(round(mm, 1) if abs(mm) >= 1.0 else mm)
+    return figure(round(mm, 1) if abs(mm) >= 1.0 else mm)

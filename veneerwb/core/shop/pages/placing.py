@@ -12,8 +12,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from shapely.geometry import LineString, Polygon, box
+import numpy as np
 from shapely.geometry import Point as ShapelyPoint
+from shapely.geometry import Polygon, box
 from shapely.ops import polylabel
 from shapely.prepared import prep
 
@@ -161,7 +162,7 @@ class Shape:
     def __init__(self, piece: Piece, wide: Widest, factor: float, centre: Point) -> None:
         self.piece = piece
         corners = [
-            [(factor * x, factor * y) for x, y in ring.coords]
+            factor * np.asarray(ring.coords)
             for ring in (piece.outline.exterior, *piece.outline.interiors)
         ]
         self.whole = Polygon(corners[0], corners[1:])
@@ -263,6 +264,6 @@ def _box(at: Point, wide: float, high: float) -> Polygon:
 
 
 def _arrow_area(at: Point, long: float, turn: float) -> Polygon:
-    dx, dy = polar(long / 2.0, turn)
-    line = LineString([(at[0] - dx, at[1] - dy), (at[0] + dx, at[1] + dy)])
-    return line.buffer(BROAD, cap_style=2)
+    (dx, dy), (ux, uy) = polar(long / 2.0, turn), polar(BROAD, turn + 90.0)
+    ends = ((-dx - ux, -dy - uy), (dx - ux, dy - uy), (dx + ux, dy + uy), (-dx + ux, -dy + uy))
+    return Polygon([(at[0] + x, at[1] + y) for x, y in ends])

@@ -4,12 +4,14 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import Any
 
+import numpy as np
 from shapely.geometry import LineString, Polygon, box
-from shapely.geometry import Point as ShapelyPoint
 
 from veneerwb.core.layout import Piece
 from veneerwb.core.outlines.edge import Point
@@ -50,8 +52,8 @@ def outside_marks(
     order = sorted(range(len(tips)), key=lambda k: _turn(centre, tips[k]))
     size = max(width(text_of(p, leaves), SMALL) for p in pieces) + 1.6, SMALL + 2.2
     for rows in range(1, MOST_ROWS + 1):
-        rings = [edge.buffer(FIRST + row * STEP_OUT).exterior for row in range(rows)]
-        if sum(ring.length for ring in rings) < len(tips) * min(size):
+        rings = [_Row(edge.buffer(FIRST + row * STEP_OUT).exterior) for row in range(rows)]
+        if sum(ring.far[-1] for ring in rings) < len(tips) * min(size):
             continue
         found = _dealt(order, tips, rings, centre, size, taken)
         if found:
@@ -65,7 +67,7 @@ def _turn(centre: Point, p: Point) -> float:
 
 
 def _dealt(
-    order: Sequence[int], tips: Sequence[Point], rings: Sequence[Any], centre: Point,
+    order: Sequence[int], tips: Sequence[Point], rings: Sequence[_Row], centre: Point,
     size: tuple[float, float], taken: Sequence[Any],
 ) -> dict[int, Point] | None:  # fmt: skip
     """A place for each mark where it lies on no other and on no other's line; None if one finds
@@ -75,24 +77,41 @@ def _dealt(
     lines: list[Any] = []
     for k in order:
         for at in _candidates(tips[k], rings, centre):
-            area, line = _box(at, *size), LineString([tips[k], at])
-            of_area, of_line = area.bounds, line.bounds
-            if not any(
-                (_meet(of_area, reach) and area.intersects(b))
-                or (_meet(of_line, reach) and line.intersects(b))
-                for b, reach in boxes
-            ) and not any(
-                (_meet(of_area, reach) and area.intersects(other))
-                or (_meet(of_line, reach) and line.crosses(other))
-                for other, reach in lines
-            ):
+            if _is_clear(at, tips[k], size, boxes, lines):
                 break
         else:
             return None
         places[k] = at
-        boxes.append((area, of_area))
-        lines.append((line, of_line))
+        boxes.append((_box(at, *size), _reach(at, size)))
+        lines.append((LineString([tips[k], at]), _between(tips[k], at)))
     return places
+
+
+def _is_clear(
+    at: Point, tip: Point, size: tuple[float, float], boxes: Sequence[Any], lines: Sequence[Any]
+) -> bool:
+    """Whether a mark and its line keep off what lies there and off each other's lines."""
+    of_area, of_line = _reach(at, size), _between(tip, at)
+    area, line = cache(lambda: _box(at, *size)), cache(lambda: LineString([tip, at]))
+    return not any(
+        (_meet(of_area, reach) and area().intersects(b))
+        or (_meet(of_line, reach) and line().intersects(b))
+        for b, reach in boxes
+    ) and not any(
+        (_meet(of_area, reach) and area().intersects(other))
+        or (_meet(of_line, reach) and line().crosses(other))
+        for other, reach in lines
+    )
+
+
+def _reach(at: Point, size: tuple[float, float]) -> tuple[float, float, float, float]:
+    """The bounds of a mark; shapely takes much longer to tell."""
+    wide, high = size[0] / 2.0, size[1] / 2.0
+    return at[0] - wide, at[1] - high, at[0] + wide, at[1] + high
+
+
+def _between(a: Point, b: Point) -> tuple[float, float, float, float]:
+    return min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]), max(a[1], b[1])
 
 
 def _meet(a: Sequence[float], b: Sequence[float]) -> bool:
@@ -100,35 +119,49 @@ def _meet(a: Sequence[float], b: Sequence[float]) -> bool:
     return a[0] <= b[2] and b[0] <= a[2] and a[1] <= b[3] and b[1] <= a[3]
 
 
-def _candidates(tip: Point, rings: Sequence[Any], centre: Point) -> Iterator[Point]:
+def _candidates(tip: Point, rows: Sequence[_Row], centre: Point) -> Iterator[Point]:
     """Places for a mark, the best first: straight out from the centre or level and upright from its
     piece, where that is nearer; then a little beside those."""
     ways = dict.fromkeys((_turn(centre, tip), 90.0, 270.0, 0.0, 180.0))
     starts = []
-    for ring in rings:
-        hits = [(ring, hit) for way in ways if (hit := _hit(ring, tip, way)) is not None]
-        starts.append(sorted(hits, key=lambda pair: round(math.dist(pair[1], tip), 1)))
+    for row in rows:
+        hits = [(row, hit) for way in ways if (hit := row.hit(tip, way)) is not None]
+        starts += sorted(hits, key=lambda one: round(one[1][0], 1))
     for aside in ASIDE:
-        for row in starts:
-            for ring, hit in row:
-                yield _along(ring, hit, aside) if aside else hit
+        for row, (_, far) in starts:
+            yield row.at(far + aside)
 
 
-def _hit(ring: Any, tip: Point, way: float) -> Point | None:
-    """Where a ray meets a ring first."""
-    dx, dy = polar(1e4, way)
-    hit = ring.intersection(LineString([tip, (tip[0] + dx, tip[1] + dy)]))
-    points = [g for g in getattr(hit, "geoms", [hit]) if isinstance(g, ShapelyPoint)]
-    points = [p for p in points if not p.is_empty]
-    if not points:
-        return None
-    near = min(points, key=lambda p: math.dist((p.x, p.y), tip))
-    return near.x, near.y
+class _Row:
+    """A closed line round the top that marks stand on. It reckons for itself, for shapely takes ten
+    times as long to tell a place, and thousands are asked."""
 
+    def __init__(self, ring: Any) -> None:
+        self.corners = np.asarray(ring.coords)[:, :2]
+        self.long = np.hypot(*np.diff(self.corners, axis=0).T)
+        self.far = [0.0, *np.cumsum(self.long).tolist()]
 
-def _along(ring: Any, at: Point, aside: float) -> Point:
-    place = ring.interpolate((ring.project(ShapelyPoint(at)) + aside) % ring.length)
-    return place.x, place.y
+    def at(self, far: float) -> Point:
+        """The place so many mm along the line."""
+        far %= self.far[-1]
+        k = bisect(self.far, far, 0, len(self.far) - 1) - 1
+        (ax, ay), (bx, by) = self.corners[k : k + 2].tolist()
+        share = (far - self.far[k]) / (self.far[k + 1] - self.far[k])
+        return ax + share * (bx - ax), ay + share * (by - ay)
+
+    def hit(self, tip: Point, way: float) -> tuple[float, float] | None:
+        """How far out a ray meets the line first, and how far along the line that is."""
+        dx, dy = polar(1.0, way)
+        x, y = (self.corners - tip).T
+        out, off = dx * x + dy * y, dx * y - dy * x
+        met = np.flatnonzero((off[:-1] < 0.0) != (off[1:] < 0.0))
+        share = off[met] / (off[met] - off[met + 1])
+        outs = out[met] + share * (out[met + 1] - out[met])
+        ahead = np.flatnonzero(outs >= 0.0)
+        if not len(ahead):
+            return None
+        k = ahead[outs[ahead].argmin()]
+        return float(outs[k]), self.far[met[k]] + float(share[k] * self.long[met[k]])
 
 
 def _box(at: Point, wide: float, high: float) -> Polygon:

@@ -17,7 +17,7 @@ from veneerwb.core.shop.pages.kit import SHOW
 from veneerwb.core.shop.press import said as words
 from veneerwb.core.shop.press.day import BAND, Bag, PressDay
 from veneerwb.core.shop.press.dust import LIMITS, dust_caution
-from veneerwb.words import filled, marked, say, word
+from veneerwb.words import figure, filled, marked, say, word
 
 CODE, TITLE = "press", marked("Press day")
 AROUND = 12.0
@@ -178,7 +178,7 @@ def _adhesive(day: PressDay, look: Look) -> list[Item]:
             )
         )
     said = [
-        filled(word(what), {"minutes": f"{value:g}"}) for what, value in (
+        filled(word(what), {"minutes": figure(value, "g")}) for what, value in (
             (marked("open time {minutes} min"), sheet.open_time),
             (marked("in the press {minutes} min"), sheet.press_time),
         ) if value is not None

@@ -19,6 +19,7 @@ from veneerwb.core.shop.drawing.page import (
     text_height,
 )
 from veneerwb.core.shop.drawing.paper import Box
+from veneerwb.core.shop.drawing.thickness import on_drawing
 from veneerwb.core.shop.pages.kit import Figure, figure, free, heading
 from veneerwb.core.shop.section import Layer, Section, Slice, section
 from veneerwb.words import marked, say, word
@@ -96,16 +97,9 @@ HEADINGS = ("", marked("layer"), marked("material"), marked("thickness"), marked
 
 def _rows(one: Section, look: Look) -> list[tuple[str, ...]]:
     return [
-        (str(k), layer.name, layer.material, _fine(look, layer.thickness), layer.grain)
+        (str(k), layer.name, layer.material, on_drawing(look.lengths, layer.thickness), layer.grain)
         for k, layer in enumerate(one.layers, 1)
     ]
-
-
-def _fine(look: Look, mm: float) -> str:
-    """A thickness: to a hundredth of a mm, as a leaf's tenth would be too coarse."""
-    plain = f"{mm:.2f}".rstrip("0").rstrip(".")
-    inches = f"{mm / 25.4:.3f} in"
-    return {"mm": plain, "inch": inches, "both": f"{plain} ({inches})"}[look.lengths.unit]
 
 
 # --- drawing --------------------------------------------------------------------------------------
@@ -157,7 +151,7 @@ def _draw(drawing: Drawing, one: Section, look: Look, wide: float, most: float) 
     _end(drawing, right, top)
     _named(drawing, one, boxes, right)
     _widths(drawing, one, boxes, look, top)
-    drawing.distance((0.0, 0.0), (0.0, top), _fine(look, one.thick), 9.0)
+    drawing.distance((0.0, 0.0), (0.0, top), on_drawing(look.lengths, one.thick), 9.0)
 
 
 def _box(cut: Slice, xs: dict[float, float], ys: dict[float, float]) -> Box:

@@ -15,7 +15,7 @@ from veneerwb.core.shop.pages.kit import free, heading, partings
 from veneerwb.core.shop.pages.taping_figures import draw_step
 from veneerwb.core.shop.taping import said as words
 from veneerwb.core.shop.taping.plan import Step, TapingPlan
-from veneerwb.words import say, word
+from veneerwb.words import word
 
 CODE = "taping"
 SMALLEST, BETWEEN = 78.0, 8.0
@@ -28,7 +28,7 @@ HEAD = PLAIN + PITCH * SMALL
 
 def pages(plan: TapingPlan, look: Look) -> list[Page]:
     """The laid-out pieces with what is to be known, then the steps."""
-    code = say("{CODE}-face-down", CODE=CODE) if plan.face_down else CODE
+    code = f"{CODE}-face-down" if plan.face_down else CODE
     title = (
         word("Taping plan, face down (mirrored)") if plan.face_down else word("Taping plan")
     )

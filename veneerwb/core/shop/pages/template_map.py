@@ -48,7 +48,7 @@ _FIGURE = 112.0  # mm: the least height of the map, beside the upright bar
 def map_pages(tiling: Tiling, look: Look) -> list[Page]:
     """The map with as many of the words as there is room for, and pages for the rest."""
     template = tiling.template
-    page, field = blank_page(look, say("{code}-map", code=template.code), template.shown, "1:1")
+    page, field = blank_page(look, f"{template.code}-map", template.shown, "1:1")
     standing = (word(DRY), look.rests)
     texts = [text for text in said(template, look.lengths) if text not in standing]
     texts = [heading(template), *_joining(tiling), _legend(template), *texts]
@@ -60,10 +60,7 @@ def map_pages(tiling: Tiling, look: Look) -> list[Page]:
         figure.x + 14.0, figure.y + 10.0, figure.wide - 14.0, figure.high - 10.0))
     found = [page]
     while texts:
-        page, field = blank_page(look, say(
-            "{code}-words",
-            code=template.code,
-        ), template.shown, "1:1")
+        page, field = blank_page(look, f"{template.code}-words", template.shown, "1:1")
         texts = _set(page.drawing, field, texts)
         found.append(page)
     return found

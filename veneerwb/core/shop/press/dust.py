@@ -11,22 +11,20 @@ named is not thereby harmless.
 
 from __future__ import annotations
 
+import re
+
 from veneerwb.core.wood import words
 from veneerwb.words import marked, say, word
 
 SENSITISING = (
-    "beech", "birch", "blackwood", "boxwood", "cocobolo", marked("cypress, bald"), "ebony",
-    marked(
-        "goncalo alves"
-    ), "greenheart", "iroko", "mahogany", "mansonia", marked(
-        "maple, spalted"
-    ), "myrtle",
-    "oak", "obeche", "olivewood", "opepe", "padauk", marked("pau ferro"), "redwood", "rosewood",
-    "sassafras", "spruce", "teak", marked(
-        "walnut, black"
-    ), "wenge", marked(
-        "western red cedar"
-    ), "zebrawood",
+    marked("beech"), marked("birch"), marked("blackwood"), marked("boxwood"),
+    marked("cocobolo"), marked("cypress, bald"), marked("ebony"), marked("goncalo alves"),
+    marked("greenheart"), marked("iroko"), marked("mahogany"), marked("mansonia"),
+    marked("maple, spalted"), marked("myrtle"), marked("oak"), marked("obeche"),
+    marked("olivewood"), marked("opepe"), marked("padauk"), marked("pau ferro"),
+    marked("redwood"), marked("rosewood"), marked("sassafras"), marked("spruce"),
+    marked("teak"), marked("walnut, black"), marked("wenge"), marked("western red cedar"),
+    marked("zebrawood"),
 )  # fmt: skip
 LIMITS = marked(
     "Limits in air (check the current text): wood dust, NIOSH 1 mg/m3; OSHA 29 CFR 1910.1000 as "
@@ -35,10 +33,19 @@ LIMITS = marked(
 
 
 def named_as(species: str) -> str:
-    """The name in the list that a species falls under, "" for none: "Santos rosewood" under
-    rosewood."""
-    have = words(species.replace("(", " ").replace(")", " ").replace("-", " "))
-    return next((name for name in SENSITISING if words(name) <= have), "")
+    """The name in the list that a species falls under, in the language spoken, "" for none: "Santos
+    rosewood" under rosewood. It may be given in English or in that language, where a name counts
+    within longer words too, as German ones are; a translation may have other names in brackets."""
+    have = words(re.sub("[()-]", " ", species))
+    text = " ".join(have)
+    for name in SENSITISING:
+        called = [one for one in map(str.strip, re.split("[()]", word(name))) if one]
+        if words(name) <= have or (
+            word(name) != name
+            and any(all(part in text for part in words(one)) for one in called)
+        ):
+            return called[0]
+    return ""
 
 
 def dust_caution(species: str) -> str:

@@ -13,7 +13,7 @@ from types import MappingProxyType
 
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.plane import choice, finite
-from veneerwb.words import marked
+from veneerwb.words import figure, marked
 
 _PSI = 4.4482216152605 / 0.64516
 KPA: Mapping[str, float] = MappingProxyType(
@@ -51,7 +51,7 @@ def in_unit(value: float, unit: str) -> float:
 
 def written(value: float, unit: str) -> str:
     """kPa as a gauge of that unit shows it: 84 kPa, 12.2 psi."""
-    return f"{in_unit(value, unit):.{DECIMALS[unit]}f} {unit}"
+    return f"{figure(in_unit(value, unit), f'.{DECIMALS[unit]}f')} {unit}"
 
 
 def pressure(value: float) -> float:

@@ -13,7 +13,7 @@ from veneerwb.core.shop.shown import lettered
 from veneerwb.core.shop.taping.plan import ASKED, CLOSE, LAY, ONLY, TRUE, Closing, Step, TapingPlan
 from veneerwb.core.shop.taping.seen import ALIKE, COLOURS, SURFACES
 from veneerwb.core.shop.taping.tree import BENT, CURVED
-from veneerwb.words import filled, marked, say, word
+from veneerwb.words import figure, filled, marked, say, word
 
 TECHNIQUE = (
     marked(
@@ -150,8 +150,9 @@ def closing_reason(closing: Closing) -> str:
         return filled(word(PLAIN_REASONS[why][len(closing.pairs) > 1]), values)
     kind = (SURFACES, COLOURS).index(why)
     least, most = closing.others[kind]
-    values |= {"here": f"{closing.broken[kind]:.1f}", "least": f"{least:.1f}"}
-    said = filled(word(REASONS[why][len(closing.pairs) > 1]), {**values, "most": f"{most:.1f}"})
+    here, least, most = (figure(one, ".1f") for one in (closing.broken[kind], least, most))
+    values |= {"here": here, "least": least, "most": most}
+    said = filled(word(REASONS[why][len(closing.pairs) > 1]), values)
     return f"{said} {word(WHY)}"
 
 

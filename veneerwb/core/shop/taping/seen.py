@@ -20,6 +20,7 @@ from veneerwb.core.appeal.measures import across_seams
 from veneerwb.core.errors import VeneerError
 from veneerwb.core.layout import Layout
 from veneerwb.core.leaf import Bundle
+from veneerwb.core.progress import Progress, unheard
 
 COLOURS, SURFACES, ALIKE = "colours", "surfaces", "alike"
 DIGITS = 4
@@ -51,18 +52,22 @@ def by_surfaces(layout: Layout) -> Seen:
     return Seen(tuple(float(seam.step) for seam in layout.seams))
 
 
-def by_colours(layout: Layout, maps: Maps | None = None) -> Seen:
+def by_colours(
+    layout: Layout, maps: Maps | None = None, progress: Progress = unheard
+) -> Seen:
     """From the photographs of the layout's bundle too, or from `maps` of it that are there already.
     VeneerError for a stock of plain sizes."""
     if not isinstance(layout.bundle, Bundle):
         raise VeneerError(
             "no-pictures", "A stock of plain sizes has no photographs; lay the top from a bundle."
         )
-    maps = maps or maps_of(layout.bundle, cell_for(layout.top.reach))
+    maps = maps or maps_of(
+        layout.bundle, cell_for(layout.top.reach), lambda done, of, _: progress(done / of)
+    )
     return replace(by_surfaces(layout), colours=tuple(across_seams(layout, maps)))
 
 
-def seen_of(layout: Layout, maps: Maps | None = None) -> Seen:
+def seen_of(layout: Layout, maps: Maps | None = None, progress: Progress = unheard) -> Seen:
     """From the photographs where there are any, else from the surfaces alone."""
     pictured = isinstance(layout.bundle, Bundle)
-    return by_colours(layout, maps) if pictured else by_surfaces(layout)
+    return by_colours(layout, maps, progress) if pictured else by_surfaces(layout)

@@ -10,7 +10,7 @@ from veneerwb.core.shop.drawing.lettering import clean, degrees, runs
 from veneerwb.core.shop.setout import STEP
 from veneerwb.core.shop.templates.over import Over
 from veneerwb.core.shop.templates.template import BACK, SINGLE, STACK, Template
-from veneerwb.words import marked, say, word
+from veneerwb.words import figure, marked, say, word
 
 CHECK = marked(
     "Check the scale before use: both bars measure 100 mm (3.937 in). Fit to page shrinks a sheet."
@@ -179,12 +179,11 @@ def _set_out(template: Template, lengths: Lengths) -> str:
 
 def _long(lengths: Lengths, mm: float) -> str:
     """A length with its unit."""
-    plain, inches = f"{mm:.1f} mm", f"{lengths.inches(mm)} in"
+    plain, inches = f"{figure(mm, '.1f')} mm", f"{lengths.inches(mm)} in"
     return {"mm": plain, "inch": inches, "both": f"{plain} ({inches})"}[lengths.unit]
 
 
 def _fine(lengths: Lengths, mm: float) -> str:
     """A length to 0.01 mm or 0.001 in."""
-    plain, inches = (f"{v:.{n}f}".rstrip("0").rstrip(".") + unit
-                     for v, n, unit in ((mm, 2, " mm"), (mm / INCH, 3, " in")))
+    plain, inches = f"{figure(round(mm, 2))} mm", f"{figure(mm / INCH)} in"
     return {"mm": plain, "inch": inches, "both": f"{plain} ({inches})"}[lengths.unit]
