@@ -81,7 +81,7 @@ fi
 other_minutes=$((all_minutes - SECONDS / 60))
 ((other_minutes > 0)) || other_minutes=1 # timeout takes 0 for no limit
 (($(env -u OMP_NUM_THREADS nproc) > 3)) || export VENEERWB_ONE_AT_A_TIME=1 # a core each
-export OMP_NUM_THREADS=1
+export OMP_NUM_THREADS=1 VENEERWB_GUI_SECONDS=${VENEERWB_GUI_SECONDS:-1500} # newer hosts are slower
 for suite in "${chosen[@]}"; do
   [[ $suite != "$own" ]] || continue
   echo "== $suite, FreeCAD ${freecad[$suite]}: in a root; its log is out/hosts/$suite.log"

@@ -2,7 +2,9 @@
 """What the tests in the window share: a user who types and clicks, a document, leaves, a bundle."""
 
 import gc
+import os
 import time
+from contextlib import contextmanager
 
 import FreeCAD
 import FreeCADGui
@@ -15,6 +17,7 @@ from veneerwb.core.plane import IDENTITY
 from veneerwb.core.renumbering import renumbered
 from veneerwb.core.sequence import registered
 from veneerwb.gui.panels import base
+from veneerwb.host import compat
 from veneerwb.host.objects import add_bundle, core_bundle
 from veneerwb.host.objects.base import kind_of
 
@@ -259,6 +262,25 @@ def little_to_collect():
     looked through again each time."""
     gc.collect()
     gc.freeze()
+
+
+@pytest.fixture
+def drawn():
+    """`with drawn(file) as form`: what a file draws. Nothing of it is left afterwards, or each
+    style sheet would take longer to set than the one before."""
+
+    @contextmanager
+    def drawn(file):
+        form = FreeCADGui.UiLoader().load(os.fspath(file))
+        try:
+            yield form
+        finally:
+            form.close()
+            form.deleteLater()
+            compat.forget(form)
+            QtCore.QCoreApplication.sendPostedEvents(None, QtCore.QEvent.DeferredDelete)
+
+    return drawn
 
 
 @pytest.fixture

@@ -1,16 +1,13 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Tab walks through every form as one reads it: from above, and from left to right in a row."""
 
-import os
 from pathlib import Path
 from xml.etree import ElementTree
 
-import FreeCADGui
 import pytest
 from PySide import QtCore, QtGui
 
 from veneerwb.gui import resources
-from veneerwb.host import compat
 
 FORMS = sorted(Path(resources("ui")).glob("*.ui"))
 WIDTH, HEIGHT = 800, 900
@@ -71,14 +68,13 @@ def follows(first, second):
 
 
 @pytest.mark.parametrize("file", FORMS, ids=lambda file: file.stem)
-def test_tab_goes_from_box_to_box_as_they_are_read(user, file):
+def test_tab_goes_from_box_to_box_as_they_are_read(user, drawn, file):
     root = ElementTree.parse(file)
     known = {
         one.get("name"): one.get("class") for one in root.iter("widget")
         if one.get("class").endswith(INPUTS)
     }  # fmt: skip
-    form = FreeCADGui.UiLoader().load(os.fspath(file))
-    try:
+    with drawn(file) as form:
         form.resize(WIDTH, HEIGHT)
         form.show()
         way = []
@@ -90,9 +86,6 @@ def test_tab_goes_from_box_to_box_as_they_are_read(user, file):
         assert sorted(reached) == sorted(known)  # each once
         for (a, page_a, first), (b, page_b, second) in zip(way, way[1:]):
             assert page_a != page_b or follows(first, second), (a, b)
-    finally:
-        form.close()
-        compat.forget(form)
 
 
 @pytest.mark.parametrize("file", FORMS, ids=lambda file: file.stem)

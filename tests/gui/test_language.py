@@ -1,7 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The screens in German and French, as the running host speaks them, and in English again."""
 
-import os
 import re
 from pathlib import Path
 from xml.etree import ElementTree
@@ -14,7 +13,6 @@ from PySide import QtCore, QtGui
 from veneerwb.gui import resources
 from veneerwb.gui.panels import base, fields
 from veneerwb.gui.panels.findings import found_on
-from veneerwb.host import compat
 from veneerwb.host.objects import add_match
 from veneerwb.words import filled, say
 
@@ -78,17 +76,17 @@ def read(form, name, what):
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_every_form_is_in_the_language(user, speak, known, language):
+def test_every_form_is_in_the_language(user, drawn, speak, known, language):
     speak(language)
     seen = 0
     for file in FORMS:
-        form = FreeCADGui.UiLoader().load(os.fspath(file))
         context = ElementTree.parse(file).findtext("class")
-        for name, what, english in drawn_texts(file):
-            if isinstance(what, int) or what in SHOWN:
-                assert read(form, name, what) == known[language][context, english], (file, name)
-                seen += 1
-        compat.forget(form)
+        with drawn(file) as form:
+            for name, what, english in drawn_texts(file):
+                if isinstance(what, int) or what in SHOWN:
+                    there = known[language][context, english]
+                    assert read(form, name, what) == there, (file, name)
+                    seen += 1
     assert seen > 400
 
 
