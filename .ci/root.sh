@@ -4,7 +4,7 @@
 #   bash .ci/root.sh SUITE [COMMAND...]   SUITE: bookworm (FreeCAD 0.20.2), trixie (1.0.0), forky (1.1.3)
 # Leaves with COMMAND's status; with 77, and the reason in its last line, where the root cannot be had: that takes
 # root's rights, mounts, mmdebstrap and a mirror. VENEERWB_ROOTS is where roots are kept, /var/tmp/veneerwb-roots if not
-# set, some 2 GB each. One command at a time runs in a root; the others wait.
+# set, some 3 GB each. One command at a time runs in a root; the others wait.
 #
 # What is mounted and started for a root belongs to name spaces that end with the process that made them, however that
 # ends. A root is built beside and renamed. The copy holds what the checkout holds (no .git, no .deps, no out); of the
